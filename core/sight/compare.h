@@ -27,8 +27,8 @@ struct Comparison {
     std::vector<WireReading> after;
 };
 
-// Compares two rows of readings in stroke order. A change of light is not a change of wire: the posteriors are compared,
-// not the pixels. Twins cannot be told apart here; a swap among them is 'same'.
+// Compares two rows of readings in stroke order. A change of light is not a change of wire: the posteriors
+// are compared, not the pixels. Twins cannot be told apart here; a swap among them is 'same'.
 [[nodiscard]] Comparison compare(std::vector<WireReading> before, std::vector<WireReading> after);
 
 } // namespace undercowl::sight

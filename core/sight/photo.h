@@ -27,15 +27,15 @@ struct PhotoProblem {
     std::string message; // English, names the file and the remedy
 };
 
-// Pixels are 8-bit sRGB, interleaved RGB, rows from the top, EXIF orientation applied. Cheap to copy (shared), safe to
-// read from several threads. Large photos are reduced on decoding; coordinates given to and coming from this library are
-// always those of the full-size upright photo.
+// Pixels are 8-bit sRGB, interleaved RGB, rows from the top, EXIF orientation applied. Cheap to copy
+// (shared), safe to read from several threads. Large photos are reduced on decoding; coordinates given to and
+// coming from this library are always those of the full-size upright photo.
 class Photo {
 public:
     [[nodiscard]] static tl::expected<Photo, PhotoProblem> read(const std::filesystem::path& file);
     [[nodiscard]] static tl::expected<Photo, PhotoProblem> decode(std::span<const std::byte> bytes);
 
-    [[nodiscard]] int width() const;  // of the full-size upright photo, pixels
+    [[nodiscard]] int width() const; // of the full-size upright photo, pixels
     [[nodiscard]] int height() const;
 
     struct Pixels; // holds the OpenCV matrix; only core/sight looks inside

@@ -35,8 +35,8 @@ struct ReadOptions {
 // Long work asks this now and then; when it answers true the work stops and returns nothing.
 using Cancelled = std::function<bool()>;
 
-// One opened photo. Opening it does the work that does not depend on where is tapped; taps and strokes are then quick.
-// Not for use from several threads at once.
+// One opened photo. Opening it does the work that does not depend on where is tapped; taps and strokes are
+// then quick. Not for use from several threads at once.
 class Reader {
 public:
     explicit Reader(Photo photo, ReadOptions options = {});
@@ -47,14 +47,14 @@ public:
     // Adds a confirmed wire; later readings use it.
     void confirm(const Confirmed& wire);
 
-    // The wire nearest to the point, also when the tap lands beside it. Fails, with the remedy in words, when the point
-    // lies outside the photo.
+    // The wire nearest to the point, also when the tap lands beside it. Fails, with the remedy in words, when
+    // the point lies outside the photo.
     [[nodiscard]] tl::expected<WireReading, std::string> tap(Point at);
 
-    // All wires that the stroke crosses, in stroke order, each once. Fails when the stroke has fewer than two different
-    // points or leaves the photo.
+    // All wires that the stroke crosses, in stroke order, each once. Fails when the stroke has fewer than two
+    // different points or leaves the photo.
     [[nodiscard]] tl::expected<std::vector<WireReading>, std::string> sweep(const Polyline& along,
-                                                                           const Cancelled& cancelled = {});
+                                                                            const Cancelled& cancelled = {});
 
 private:
     struct State;

@@ -12,15 +12,15 @@ namespace undercowl::sight {
 
 // Why a reading is not sure. A shell translates these; englishWords() is for the command line.
 enum class Doubt : std::uint8_t {
-    Glare,          // highlights cover most of it
-    Shadow,         // too dark to tell
-    TooThin,        // narrower than 4 px: go closer
-    NoWhiteInView,  // the light is unknown: lay a sheet of paper beside it
-    Hidden,         // crossed by something else: too little of it is free
-    CloseColours,   // two answers are about as likely
-    NoWireFound,    // nothing wire-like near the tap
-    BurntOut,       // clipped: too much light
-    UnevenLight,    // two lights mix on it
+    Glare,         // highlights cover most of it
+    Shadow,        // too dark to tell
+    TooThin,       // narrower than 4 px: go closer
+    NoWhiteInView, // the light is unknown: lay a sheet of paper beside it
+    Hidden,        // crossed by something else: too little of it is free
+    CloseColours,  // two answers are about as likely
+    NoWireFound,   // nothing wire-like near the tap
+    BurntOut,      // clipped: too much light
+    UnevenLight,   // two lights mix on it
 };
 
 [[nodiscard]] std::string_view code(Doubt doubt);         // "glare", for JSON
@@ -32,12 +32,13 @@ struct Candidate {
 };
 
 struct WireReading {
-    std::vector<Candidate> candidates; // best first, probabilities sum to at most 1; empty when no wire was found
-    bool sure{};                       // chance of being wrong judged to be under 1 in 200
-    std::vector<Doubt> doubts;         // empty when sure
-    Point at;                          // where it was asked for, or where the stroke crosses it
-    Polyline path;                     // the centre line that was followed
-    double widthPx{};                  // across the wire
+    std::vector<Candidate>
+        candidates;            // best first, probabilities sum to at most 1; empty when no wire was found
+    bool sure{};               // chance of being wrong judged to be under 1 in 200
+    std::vector<Doubt> doubts; // empty when sure
+    Point at;                  // where it was asked for, or where the stroke crosses it
+    Polyline path;             // the centre line that was followed
+    double widthPx{};          // across the wire
 
     [[nodiscard]] bool found() const { return !candidates.empty(); }
 };

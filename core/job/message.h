@@ -1,0 +1,24 @@
+// What the core has to say, as a key with values: whoever shows it translates it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace undercowl::job {
+
+struct Message {
+    std::string_view key;            // "standing.stripped"; a string literal
+    std::vector<std::string> values; // in the order of %1, %2 ... of the translated text
+
+    friend bool operator==(const Message&, const Message&) = default;
+};
+
+// The English text, for the command line and where a translation is missing.
+[[nodiscard]] std::string english(const Message& message);
+
+// The English pattern behind a key ("stopped after: %1"), from which translations are made; empty for an
+// unknown key.
+[[nodiscard]] std::string_view englishPattern(std::string_view key);
+
+} // namespace undercowl::job
