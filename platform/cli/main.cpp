@@ -1,0 +1,49 @@
+// undercowlctl: the same core without a screen.
+#include "platform/cli/command.h"
+#include "platform/data_folder.h"
+
+#include <exception>
+
+namespace {
+
+using undercowl::platform::Context;
+using undercowl::platform::Exit;
+
+int run(int argc, char** argv) {
+    Context context;
+    CLI::App app{
+        "Undercowl on the command line: what a mechanic knows about the machine once the cowl is off.",
+        "undercowlctl"};
+    app.footer(
+        "Exit: 0 done, 1 the answer is no, 2 wrong use or unreadable input, 3 the store is damaged or\n"
+        "cannot be opened. COMMAND --help shows an example of each command.");
+    app.require_subcommand(1);
+    app.fallthrough(); // so that --json and --store may stand after the command's name too
+    app.add_flag("--json", context.json, "Answer in JSON");
+    app.add_option("--store", context.store, "Folder of the shop's store")
+        ->type_name("DIR")
+        ->default_str("the data folder of this user");
+
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::CallForHelp& help) {
+        return app.exit(help);
+    } catch (const CLI::ParseError& wrong) {
+        app.exit(wrong);
+        return static_cast<int>(Exit::WrongUse);
+    }
+    if (context.store.empty()) {
+        context.store = undercowl::platform::dataFolder();
+    }
+    return static_cast<int>(context.action());
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    try {
+        return run(argc, argv);
+    } catch (const std::exception& unexpected) {
+        return static_cast<int>(undercowl::platform::complain(Exit::WrongUse, unexpected.what()));
+    }
+}
