@@ -1,0 +1,60 @@
+#include "core/job/message.h"
+
+#include <algorithm>
+#include <array>
+
+namespace undercowl::job {
+namespace {
+
+struct Pattern {
+    std::string_view key;
+    std::string_view english;
+};
+
+constexpr std::array patterns{
+    Pattern{"standing.stopped.nothing", "taken in, nothing done yet"},
+    Pattern{"standing.stopped.finding", "stopped after noting: %1"},
+    Pattern{"standing.stopped.strip", "stopped after: %1"},
+    Pattern{"standing.stopped.refit", "stopped after refitting: %1"},
+    Pattern{"standing.stopped.wire", "stopped at the wiring of: %1"},
+    Pattern{"standing.stopped.reading", "stopped after measuring: %1"},
+    Pattern{"standing.stopped.handed-over", "handed over"},
+    Pattern{"standing.stopped.photo", "stopped after a photo"},
+    Pattern{"standing.stopped.part", "stopped at the part: %1"},
+    Pattern{"standing.next.take-in", "next: photos as found, and what works"},
+    Pattern{"standing.next.look-over", "next: look it over, or strip the first part"},
+    Pattern{"standing.next.strip", "next: go on stripping, or refit: %1"},
+    Pattern{"standing.next.refit", "next: refit %1"},
+    Pattern{"standing.next.refit-bag", "next: refit %1, bag %2"},
+    Pattern{"standing.next.wait", "waits for: %1"},
+    Pattern{"standing.next.prove", "next: prove it and hand it over"},
+    Pattern{"standing.next.unsafe", "next: settle what is unsafe: %1"},
+    Pattern{"standing.next.done", "nothing open"},
+};
+
+} // namespace
+
+std::string_view englishPattern(std::string_view key) {
+    const auto found = std::find_if(patterns.begin(), patterns.end(),
+                                    [key](const Pattern& pattern) { return pattern.key == key; });
+    return found == patterns.end() ? std::string_view{} : found->english;
+}
+
+std::string english(const Message& message) {
+    const std::string_view pattern = englishPattern(message.key);
+    std::string text;
+    for (std::size_t i = 0; i < pattern.size(); ++i) {
+        const bool place =
+            pattern[i] == '%' && i + 1 < pattern.size() && pattern[i + 1] >= '1' && pattern[i + 1] <= '9';
+        if (!place) {
+            text += pattern[i];
+            continue;
+        }
+        const auto which = static_cast<std::size_t>(pattern[++i] - '1');
+        if (which < message.values.size())
+            text += message.values[which];
+    }
+    return text;
+}
+
+} // namespace undercowl::job

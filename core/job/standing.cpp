@@ -1,0 +1,123 @@
+#include "core/job/standing.h"
+
+#include "core/job/refit.h"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <functional>
+
+namespace undercowl::job {
+namespace {
+
+bool startsWith(const std::string& text, std::string_view head) {
+    return text.rfind(head, 0) == 0;
+}
+
+const HistoryLine* lastInForce(const Job& job) {
+    for (auto line = job.history.rbegin(); line != job.history.rend(); ++line)
+        if (!line->withdrawn && line->kind != "entry.withdrawn")
+            return &*line;
+    return nullptr;
+}
+
+template<typename T>
+const T* subjectOf(const std::vector<T>& items, const Id& id) {
+    const auto found = std::find_if(items.begin(), items.end(), [&](const T& item) { return item.id == id; });
+    return found == items.end() ? nullptr : &*found;
+}
+
+Message stoppedAfter(const Job& job) {
+    const HistoryLine* last = lastInForce(job);
+    if (last == nullptr || startsWith(last->kind, "job.opened") || startsWith(last->kind, "job.described"))
+        return {"standing.stopped.nothing", {}};
+    if (startsWith(last->kind, "job.handed-over"))
+        return {"standing.stopped.handed-over", {}};
+    if (const auto* step = subjectOf(job.steps, last->subject))
+        return {step->refitted && last->kind == "step.refitted" ? "standing.stopped.refit"
+                                                                : "standing.stopped.strip",
+                {step->title}};
+    if (const auto* finding = subjectOf(job.findings, last->subject))
+        return {"standing.stopped.finding", {finding->text}};
+    if (const auto* gathering = subjectOf(job.gatherings, last->subject))
+        return {"standing.stopped.wire", {gathering->title}};
+    if (const auto* reading = subjectOf(job.readings, last->subject))
+        return {"standing.stopped.reading", {reading->what}};
+    if (const auto* part = subjectOf(job.parts, last->subject))
+        return {"standing.stopped.part", {part->name}};
+    if (const auto* photo = subjectOf(job.photos, last->subject)) {
+        if (const auto* step = findStep(job, photo->about))
+            return {"standing.stopped.strip", {step->title}};
+        return {"standing.stopped.photo", {}};
+    }
+    return {"standing.stopped.nothing", {}};
+}
+
+// Stripping goes on until the first step is refitted: only the mechanic knows when it has come far enough.
+bool refitBegun(const Job& job) {
+    return std::any_of(job.steps.begin(), job.steps.end(),
+                       [](const auto& step) { return step.refitted.has_value(); });
+}
+
+void decideNext(const Job& job, Standing& standing) {
+    if (job.handedOver) {
+        standing.moment = Moment::Done;
+        standing.next = {"standing.next.done", {}};
+        return;
+    }
+    const auto open = [](const StripStep& step) { return !step.refitted; };
+    if (std::any_of(job.steps.begin(), job.steps.end(), open)) {
+        if (const auto next = nextRefit(job)) {
+            const StripStep& step = *next->strip;
+            standing.stepId = step.id;
+            standing.moment = refitBegun(job) ? Moment::Refit : Moment::Strip;
+            if (standing.moment == Moment::Strip)
+                standing.next = {"standing.next.strip", {step.title}};
+            else if (step.bag.empty())
+                standing.next = {"standing.next.refit", {step.title}};
+            else
+                standing.next = {"standing.next.refit-bag", {step.title, step.bag}};
+            return;
+        }
+        standing.moment = Moment::Wait;
+        std::string waits;
+        for (const Task& task : job.tasks)
+            if (task.waiting)
+                waits +=
+                    (waits.empty() ? "" : ", ") + (task.waitingFor.empty() ? task.title : task.waitingFor);
+        standing.next = {"standing.next.wait", {waits}};
+        return;
+    }
+    if (job.steps.empty()) {
+        standing.moment = job.photos.empty() ? Moment::TakeIn : Moment::LookOver;
+        standing.next = {job.photos.empty() ? "standing.next.take-in" : "standing.next.look-over", {}};
+        return;
+    }
+    for (const Finding& finding : job.findings)
+        if (finding.severity == Severity::Unsafe && !finding.settled) {
+            standing.moment = Moment::Prove;
+            standing.next = {"standing.next.unsafe", {finding.text}};
+            return;
+        }
+    standing.moment = Moment::HandOver;
+    standing.next = {"standing.next.prove", {}};
+}
+
+} // namespace
+
+Standing standing(const Job& job) {
+    Standing standing;
+    standing.stopped = stoppedAfter(job);
+    const HistoryLine* last = lastInForce(job);
+    standing.lastAt = last != nullptr ? last->at : job.opened.at;
+    decideNext(job, standing);
+    return standing;
+}
+
+std::string_view code(Moment moment) {
+    constexpr std::array<std::string_view, 8> codes{"take in", "look over", "strip",     "wait",
+                                                    "refit",   "prove",     "hand over", "done"};
+    return codes.at(static_cast<std::size_t>(moment));
+}
+
+} // namespace undercowl::job
