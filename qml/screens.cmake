@@ -1,0 +1,40 @@
+# The screens and their view models: one QML module, URI Undercowl. Each folder lists its files in FOLDER/files.cmake
+# by undercowl_screen_files(QML a.qml ... SOURCES b.cpp b.h ...); the folder's files lie flat in the module, so that a
+# screen uses another one by its name alone.
+set(UNDERCOWL_SCREEN_QML "")
+set(UNDERCOWL_SCREEN_SOURCES "")
+set(UNDERCOWL_SCREEN_FOLDERS "")
+
+macro(undercowl_screen_files)
+    cmake_parse_arguments(FILES "" "" "QML;SOURCES" ${ARGN})
+    foreach(file IN LISTS FILES_QML)
+        list(APPEND UNDERCOWL_SCREEN_QML ${folder}/${file})
+        set_source_files_properties(${folder}/${file} PROPERTIES QT_RESOURCE_ALIAS ${file})
+    endforeach()
+    foreach(file IN LISTS FILES_SOURCES)
+        list(APPEND UNDERCOWL_SCREEN_SOURCES ${folder}/${file})
+    endforeach()
+    list(APPEND UNDERCOWL_SCREEN_FOLDERS ${CMAKE_CURRENT_SOURCE_DIR}/${folder})
+endmacro()
+
+foreach(folder shell takein lookover parts find handover strip wiring refit measure)
+    if(EXISTS ${CMAKE_CURRENT_SOURCE_DIR}/${folder}/files.cmake)
+        include(${folder}/files.cmake)
+    endif()
+endforeach()
+
+undercowl_strict_sources(${UNDERCOWL_SCREEN_SOURCES})
+qt_add_qml_module(undercowl_screens STATIC
+    URI Undercowl
+    VERSION 1.0
+    RESOURCE_PREFIX /qt/qml
+    OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/qml/Undercowl
+    DEPENDENCIES QtQuick
+    IMPORTS Undercowl.Style
+    IMPORT_PATH ${CMAKE_BINARY_DIR}/qml
+    QML_FILES ${UNDERCOWL_SCREEN_QML}
+    SOURCES ${UNDERCOWL_SCREEN_SOURCES})
+# Type registration includes each header by its bare name.
+target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVATE ${UNDERCOWL_SCREEN_FOLDERS})
+target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::job undercowl::journal undercowl::store undercowl::handover
+    undercowl::camera)

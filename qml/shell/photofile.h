@@ -1,0 +1,25 @@
+// A picture on disk, on its way into the store.
+#pragma once
+
+#include "core/store/store.h"
+
+#include <QByteArray>
+#include <QString>
+
+#include <string>
+
+namespace undercowl::ui {
+
+struct PhotoFile {
+    QByteArray bytes;   // as they are: the original is never altered
+    std::string suffix; // "jpg" or "png", by content
+    int width{};        // of the upright picture, pixels
+    int height{};
+    job::TimeMs takenAt{}; // when the file was last written
+};
+
+// Reads the file and the head of its picture. NotFound when it is gone; Refused when it is neither JPEG nor
+// PNG, damaged in its head, or larger than 200 MiB.
+[[nodiscard]] store::Result<PhotoFile> readPhotoFile(const QString& path);
+
+} // namespace undercowl::ui

@@ -1,0 +1,105 @@
+#include "qml/shell/words.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+
+namespace undercowl::ui {
+
+namespace {
+
+QString tr(const char* source, int count = -1) {
+    return QCoreApplication::translate("Words", source, nullptr, count);
+}
+
+} // namespace
+
+std::string utf8(const QString& text) {
+    return text.trimmed().toStdString();
+}
+
+QString words(const job::Message& message) {
+    const std::string pattern(job::englishPattern(message.key));
+    const QString translated = QCoreApplication::translate("Messages", pattern.c_str());
+    // Not QString::arg: a value that holds "%2" must stay as it was typed.
+    QString result;
+    for (qsizetype i = 0; i < translated.size(); ++i) {
+        if (translated[i] == u'%' && i + 1 < translated.size() && translated[i + 1].isDigit()) {
+            const auto index = static_cast<std::size_t>(translated[i + 1].digitValue());
+            if (index >= 1 && index <= message.values.size()) {
+                result += text(message.values[index - 1]);
+                ++i;
+                continue;
+            }
+        }
+        result += translated[i];
+    }
+    return result;
+}
+
+QString words(const store::Problem& problem) {
+    const QString detail = text(problem.message);
+    switch (problem.fault) {
+    case store::Fault::DiskFull:
+        return tr("Not saved: the disk is full. Make room, then try again; what you entered is still here.");
+    case store::Fault::InputOutput:
+        return tr("Not saved: the system refused to write. What you entered is still here; try again.") +
+               u'\n' + detail;
+    case store::Fault::CannotOpen: return tr("The shop's store cannot be opened.") + u'\n' + detail;
+    case store::Fault::Damaged:
+        return tr("The shop's store is damaged. Nothing was deleted; keep a copy of it before anything "
+                  "else.") +
+               u'\n' + detail;
+    case store::Fault::TooNew:
+        return tr("The shop's store was written by a newer version. Bring this app up to date.") + u'\n' +
+               detail;
+    case store::Fault::Refused: return tr("Not saved.") + u' ' + detail;
+    case store::Fault::NotFound: return detail;
+    }
+    return detail;
+}
+
+QString words(job::Severity severity) {
+    switch (severity) {
+    case job::Severity::Unsafe: return tr("unsafe");
+    case job::Severity::Soon: return tr("soon");
+    case job::Severity::Note: return tr("note");
+    }
+    return {};
+}
+
+QString words(job::PartState state) {
+    switch (state) {
+    case job::PartState::Wanted: return tr("wanted");
+    case job::PartState::Asked: return tr("asked for");
+    case job::PartState::Ordered: return tr("on order");
+    case job::PartState::Here: return tr("here");
+    case job::PartState::Wrong: return tr("wrong one");
+    case job::PartState::Fitted: return tr("fitted");
+    }
+    return {};
+}
+
+QString when(job::TimeMs at, job::TimeMs now) {
+    if (at <= 0)
+        return {};
+    const QDateTime then = QDateTime::fromMSecsSinceEpoch(at);
+    const QDate today = QDateTime::fromMSecsSinceEpoch(now).date();
+    const QLocale locale;
+    const QString clock = locale.toString(then.time(), QLocale::ShortFormat);
+    const qint64 days = then.date().daysTo(today);
+    if (days <= 0)
+        return clock;
+    if (days == 1)
+        return tr("yesterday %1").arg(clock);
+    const QString date = then.date().year() == today.year()
+                             ? locale.toString(then.date(), QStringLiteral("d MMM"))
+                             : locale.toString(then.date(), QStringLiteral("d MMM yyyy"));
+    if (days < 14)
+        return tr("%1, %2 days ago").arg(date).arg(days);
+    if (days < 60)
+        return tr("%1, %2 weeks ago").arg(date).arg(days / 7);
+    return tr("%1, %2 months ago").arg(date).arg(days / 30);
+}
+
+} // namespace undercowl::ui

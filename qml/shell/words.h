@@ -1,0 +1,29 @@
+// Words on the screen for what the core hands out as keys and numbers.
+#pragma once
+
+#include "core/job/message.h"
+#include "core/job/model.h"
+#include "core/store/problem.h"
+
+#include <QString>
+
+namespace undercowl::ui {
+
+[[nodiscard]] inline QString text(std::string_view utf8) {
+    return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+[[nodiscard]] std::string utf8(const QString& text); // trimmed
+
+// The message in the language of the screen; context "Messages", the English pattern is the source text.
+[[nodiscard]] QString words(const job::Message& message);
+
+// What went wrong, with the remedy.
+[[nodiscard]] QString words(const store::Problem& problem);
+
+[[nodiscard]] QString words(job::Severity severity); // "unsafe"
+[[nodiscard]] QString words(job::PartState state);   // "on order"
+
+// "14:32" today, "yesterday 14:32", otherwise "4 Nov, 3 weeks ago". Local time.
+[[nodiscard]] QString when(job::TimeMs at, job::TimeMs now);
+
+} // namespace undercowl::ui
