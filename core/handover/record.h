@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -65,10 +66,11 @@ struct Document {
 using Words = std::function<std::string(const Text&)>;
 [[nodiscard]] Words englishWords();
 
-// A complete HTML page (UTF-8, inline style, everything typed is escaped). 'imageSource' gives the src of a
-// picture for its media name: a file name, or a data URI to make the page stand alone; an empty answer leaves
-// the picture out.
+// A complete HTML page (UTF-8, inline style, everything typed is escaped) in the language that 'words' speak.
+// 'imageSource' gives the src of a picture for its media name: a file name, or a data URI to make the page
+// stand alone; an empty answer leaves the picture out.
 [[nodiscard]] std::string html(const Document& document, const Words& words,
-                               const std::function<std::string(const std::string& media)>& imageSource);
+                               const std::function<std::string(const std::string& media)>& imageSource,
+                               std::string_view language = "en");
 
 } // namespace undercowl::handover

@@ -40,8 +40,7 @@ std::string_view englishPattern(std::string_view key) {
     return found == patterns.end() ? std::string_view{} : found->english;
 }
 
-std::string english(const Message& message) {
-    const std::string_view pattern = englishPattern(message.key);
+std::string filled(std::string_view pattern, const std::vector<std::string>& values) {
     std::string text;
     for (std::size_t i = 0; i < pattern.size(); ++i) {
         const bool place =
@@ -51,10 +50,14 @@ std::string english(const Message& message) {
             continue;
         }
         const auto which = static_cast<std::size_t>(pattern[++i] - '1');
-        if (which < message.values.size())
-            text += message.values[which];
+        if (which < values.size())
+            text += values[which];
     }
     return text;
+}
+
+std::string english(const Message& message) {
+    return filled(englishPattern(message.key), message.values);
 }
 
 } // namespace undercowl::job

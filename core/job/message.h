@@ -14,6 +14,9 @@ struct Message {
     friend bool operator==(const Message&, const Message&) = default;
 };
 
+// The pattern with its %1, %2 ... replaced by the values; one that has no value is left out.
+[[nodiscard]] std::string filled(std::string_view pattern, const std::vector<std::string>& values);
+
 // The English text, for the command line and where a translation is missing.
 [[nodiscard]] std::string english(const Message& message);
 
