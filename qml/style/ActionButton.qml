@@ -1,0 +1,98 @@
+// A button that carries a verb.
+//
+//   kind       ActionButton.Main (the one colour that means 'act'), Other, or Refuse (outlined: says no)
+//   lift       sized for gloved thumbs at the lift instead of 48 dp
+//   iconName   an icon of assets/icons before the verb
+//   busyText   what the verb turns into while busy
+//   text, busy, enabled, triggered(): see Pressable
+import QtQuick
+import Undercowl.Style
+
+Pressable {
+    id: root
+
+    enum Kind {
+        Other,
+        Main,
+        Refuse
+    }
+
+    property int kind: ActionButton.Other
+    property bool lift: false
+    property string iconName: ""
+    property string busyText: text
+
+    readonly property color tone: kind === ActionButton.Main ? Theme.actInk
+                                                             : kind === ActionButton.Refuse ? Theme.stop : Theme.ink
+    readonly property int minimumHeight: !lift ? Theme.touch : kind === ActionButton.Main ? Theme.liftMain
+                                                                                         : Theme.liftOther
+
+    bottomPadding: Theme.grid * 2
+    implicitHeight: Math.max(minimumHeight, implicitContentHeight + topPadding + bottomPadding)
+    leftPadding: Theme.grid * 3
+    opacity: enabled ? 1 : 0.5
+    rightPadding: Theme.grid * 3
+    topPadding: Theme.grid * 2
+
+    background: Rectangle {
+        border.color: root.kind === ActionButton.Refuse ? Theme.stop : Theme.line
+        border.width: root.kind === ActionButton.Refuse ? Theme.stroke
+                                                        : root.kind === ActionButton.Other && Theme.mode === "sun"
+                                                          ? Theme.hairline : 0
+        color: root.kind === ActionButton.Main ? (root.down ? Theme.actPressed : Theme.act)
+                                               : root.down ? Theme.pressed
+                                                           : root.kind === ActionButton.Refuse ? Theme.panel
+                                                                                               : Theme.raised
+        radius: Theme.corner
+
+        FocusRing {
+            target: root
+        }
+
+        BusyBar {
+            running: root.busy
+            tone: root.tone
+
+            anchors {
+                bottom: parent.bottom
+                bottomMargin: Theme.grid
+                left: parent.left
+                leftMargin: Theme.corner
+                right: parent.right
+                rightMargin: Theme.corner
+            }
+        }
+    }
+    contentItem: Item {
+        implicitHeight: Math.max(words.implicitHeight, pictogram.visible ? pictogram.height : 0)
+        implicitWidth: words.implicitWidth + words.shift
+
+        Icon {
+            id: pictogram
+
+            anchors.verticalCenter: parent.verticalCenter
+            color: root.tone
+            height: width
+            name: root.iconName
+            visible: root.iconName !== ""
+            width: root.lift && root.kind === ActionButton.Main ? Theme.bigIcon : Theme.icon
+            x: Math.max(0, (parent.width - words.paintedWidth - words.shift) / 2)
+        }
+
+        Label {
+            id: words
+
+            readonly property real shift: pictogram.visible ? pictogram.width + Theme.grid * 2 : 0
+
+            anchors.verticalCenter: parent.verticalCenter
+            font.pixelSize: root.lift ? (root.kind === ActionButton.Main ? Theme.mainActionSize : Theme.actionSize)
+                                      : Theme.textSize
+            horizontalAlignment: Text.AlignHCenter
+            strong: true
+            text: root.busy ? root.busyText : root.text
+            tone: root.tone
+            width: parent.width - shift
+            x: shift
+        }
+    }
+}
