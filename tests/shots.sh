@@ -1,7 +1,7 @@
 #!/bin/sh
 # Takes pictures of the gallery, or of one screen of the app, in every theme and size, and puts each set side by side.
 # usage: tests/shots.sh APP OUTPUT_FOLDER [--fast] [PAGE ...]
-# Needs ImageMagick (montage). With --fast only 360 x 640 is taken.
+# SCALE=2 takes them with text at 200 %. Needs ImageMagick (montage). With --fast only 360 x 640 is taken.
 set -eu
 app=$1
 out=$2
@@ -11,12 +11,11 @@ if [ "${1:-}" = --fast ]; then
     sizes=360x640
     shift
 fi
-pages=${*:-Actions Wires Fields Marks Choices Measure Photos Large}
+pages=${*:-Actions Wires Fields Marks Choices Measure}
 mkdir -p "$out"
 export QT_QPA_PLATFORM=offscreen
 for page in $pages; do
-    scale=1
-    if [ "$page" = Large ]; then scale=2; fi
+    scale=${SCALE:-1}
     for size in $sizes; do
         set --
         for theme in night day sun; do

@@ -20,6 +20,12 @@ Scroller {
         width: parent.width
     }
 
+    TextEntryArea {
+        label: "Why it is here"
+        placeholder: "In the owner's words"
+        width: parent.width
+    }
+
     Panel {
         title: "Where it stopped"
         width: parent.width

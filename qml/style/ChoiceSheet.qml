@@ -1,0 +1,78 @@
+// Answers from below, for more than fit side by side. A tap outside or Escape leaves without an answer.
+//
+//   title     what is asked
+//   options   the words
+//   current   index of the present answer, -1 for none
+//   chosen(index)
+//   open(), close()
+import QtQuick
+import QtQuick.Templates as T
+
+T.Popup {
+    id: root
+
+    property string title: ""
+    property list<string> options
+    property int current: -1
+
+    signal chosen(index: int)
+
+    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+    focus: true
+    height: Math.min(list.contentHeight + heading.height + 2 * Theme.margin + Theme.grid * 2,
+                     parent ? parent.height * 0.85 : 0)
+    modal: true
+    padding: Theme.margin
+    parent: T.Overlay.overlay
+    width: parent ? Math.min(parent.width, Theme.readingWidth) : 0
+    x: parent ? (parent.width - width) / 2 : 0
+    y: parent ? parent.height - height : 0
+
+    background: Rectangle {
+        border.color: Theme.line
+        border.width: Theme.hairline
+        color: Theme.ground
+        radius: Theme.corner
+    }
+    contentItem: Item {
+        Label {
+            id: heading
+
+            Accessible.role: Accessible.Heading
+            kind: Label.Title
+            text: root.title
+            width: parent.width
+        }
+
+        ListView {
+            id: list
+
+            anchors.bottom: parent.bottom
+            anchors.top: heading.bottom
+            anchors.topMargin: Theme.grid * 2
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
+            model: root.options
+            spacing: Theme.grid * 2
+            width: parent.width
+
+            delegate: ListRow {
+                required property int index
+                required property string modelData
+
+                done: index === root.current
+                opens: false
+                title: modelData
+                width: list.width
+
+                onTriggered: {
+                    root.close();
+                    root.chosen(index);
+                }
+            }
+        }
+    }
+    T.Overlay.modal: Rectangle {
+        color: Theme.shade
+    }
+}

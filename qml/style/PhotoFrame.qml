@@ -1,0 +1,107 @@
+// A photo, loaded off the touch thread, with marks at places of the photo.
+//
+//   source     where it lies
+//   zoom       1 shows as much as `crop` allows; more shows the part round `centre`
+//   centre     in parts of the photo, 0 to 1
+//   crop       fills the frame instead of showing all
+//   marks      list of { x, y, label }, in parts of the photo
+//   ground     what lies around the frame, for its rounded corners
+//   ready, failed
+//   tapped(x, y)   in parts of the photo
+//   toItem(x, y), toPhoto(x, y)
+import QtQuick
+import Undercowl.Style
+
+Item {
+    id: root
+
+    property url source
+    property real zoom: 1
+    property point centre: Qt.point(0.5, 0.5)
+    property bool crop: true
+    property var marks: []
+    property color ground: Theme.ground
+    property string description: qsTr("Photo")
+
+    readonly property bool ready: picture.status === Image.Ready
+    readonly property bool failed: picture.status === Image.Error
+
+    signal tapped(x: real, y: real)
+
+    function toItem(x: real, y: real): point {
+        return Qt.point(picture.x + x * picture.width, picture.y + y * picture.height);
+    }
+
+    function toPhoto(x: real, y: real): point {
+        return Qt.point((x - picture.x) / picture.width, (y - picture.y) / picture.height);
+    }
+
+    Accessible.name: description
+    Accessible.role: Accessible.Graphic
+    clip: true
+    implicitHeight: width * 3 / 4
+    implicitWidth: Theme.liftKeyWidth * 3
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.panel
+    }
+
+    Image {
+        id: picture
+
+        readonly property real ratio: implicitWidth > 0 && implicitHeight > 0 ? implicitWidth / implicitHeight : 1
+        readonly property bool byWidth: root.crop === (root.width / Math.max(1, root.height) > ratio)
+
+        // The wanted place in the middle, but no bare ground where the photo could reach.
+        function place(room: real, size: real, part: real): real {
+            return size <= room ? (room - size) / 2 : Math.min(0, Math.max(room - size, room / 2 - part * size));
+        }
+
+        asynchronous: true
+        autoTransform: true
+        cache: false
+        height: (byWidth ? root.width / ratio : root.height) * Math.max(1, root.zoom)
+        source: root.source
+        width: (byWidth ? root.width : root.height * ratio) * Math.max(1, root.zoom)
+        x: place(root.width, width, root.centre.x)
+        y: place(root.height, height, root.centre.y)
+    }
+
+    Label {
+        anchors.centerIn: parent
+        horizontalAlignment: Text.AlignHCenter
+        text: root.failed ? qsTr("This photo cannot be shown. Its file may be damaged.") : qsTr("Loading photo")
+        tone: root.failed ? Theme.stop : Theme.quiet
+        visible: root.failed || picture.status === Image.Loading
+        width: parent.width - 2 * Theme.margin
+    }
+
+    TapHandler {
+        onTapped: point => {
+            if (!root.ready)
+                return;
+            const place = root.toPhoto(point.position.x, point.position.y);
+            if (place.x >= 0 && place.x <= 1 && place.y >= 0 && place.y <= 1)
+                root.tapped(place.x, place.y);
+        }
+    }
+
+    Repeater {
+        model: root.ready ? root.marks : []
+
+        PhotoMark {
+            required property var modelData
+
+            label: modelData.label ?? ""
+            x: picture.x + modelData.x * picture.width - width / 2
+            y: picture.y + modelData.y * picture.height - height / 2
+        }
+    }
+
+    RoundedMask {
+        anchors.fill: parent
+        color: root.ground
+        radius: Theme.corner
+    }
+}
