@@ -1,0 +1,370 @@
+#include "platform/linux/paper.h"
+
+#include <QAbstractTextDocumentLayout>
+#include <QFontDatabase>
+#include <QImage>
+#include <QImageReader>
+#include <QPainter>
+#include <QTextCursor>
+#include <QTextDocument>
+#include <QTextTable>
+
+#include <algorithm>
+#include <cmath>
+
+namespace undercowl::platform::paper {
+namespace {
+
+using handover::Text;
+
+// Points, on paper.
+constexpr qreal bodyPt = 9.5;
+constexpr qreal titlePt = 19;
+constexpr qreal headingPt = 12.5;
+constexpr qreal asidePt = 8;
+constexpr qreal footerPt = 7.5;
+constexpr qreal footerHeightPt = 22;
+
+constexpr int picturesInRow = 3;
+constexpr int pictureDotsPerInch = 220; // enough for paper; the original stays in the store
+
+const QColor ink{0x14, 0x18, 0x1B};
+const QColor quiet{0x3F, 0x48, 0x4E};
+const QColor accent{0x00, 0x4F, 0x40};
+const QColor line{0xC9, 0xC4, 0xB8};
+const QColor caution{0x65, 0x3C, 0x00};
+const QColor cautionGround{0xFB, 0xF1, 0xDC};
+
+// The app's own typeface, from the program itself; what it lacks (the shapes of severities) comes from the
+// system.
+const QStringList& families() {
+    static const QStringList loaded = [] {
+        QStringList names;
+        for (const char* file :
+             {":/undercowl/print/UndercowlSans-Regular.otf", ":/undercowl/print/UndercowlSans-Bold.otf"}) {
+            const int id = QFontDatabase::addApplicationFont(QString::fromLatin1(file));
+            if (id < 0)
+                return QStringList{};
+            for (const QString& name : QFontDatabase::applicationFontFamilies(id))
+                if (!names.contains(name))
+                    names << name;
+        }
+        return names << QStringLiteral("DejaVu Sans");
+    }();
+    return loaded;
+}
+
+class Setter {
+public:
+    Setter(QTextDocument& pages, qreal dotsPerPoint, qreal width, const handover::Words& words,
+           const MediaFile& mediaFile)
+        : pages_(pages), dots_(dotsPerPoint), width_(width), words_(words), mediaFile_(mediaFile),
+          cursor_(&pages) {}
+
+    void set(const handover::Document& document) {
+        newBlock(block(0, 4));
+        cursor_.insertText(said(document.title), letters(titlePt, ink, true));
+        for (const handover::Section& section : document.sections) {
+            QTextBlockFormat format = block(13, 4);
+            format.setHeadingLevel(2);
+            newBlock(format);
+            cursor_.insertText(said(section.title), letters(headingPt, accent, true));
+            for (const handover::Block& each : section.blocks)
+                std::visit([this](const auto& which) { set(which); }, each);
+        }
+    }
+
+private:
+    [[nodiscard]] QString said(const Text& text) const { return QString::fromStdString(words_(text)); }
+
+    [[nodiscard]] static QTextCharFormat letters(qreal points, const QColor& colour, bool bold = false) {
+        QTextCharFormat format;
+        format.setFontFamilies(families());
+        format.setFontPointSize(points);
+        format.setForeground(colour);
+        if (bold)
+            format.setFontWeight(QFont::Bold);
+        return format;
+    }
+
+    // Spaces above and below in points.
+    [[nodiscard]] QTextBlockFormat block(qreal above, qreal below) const {
+        QTextBlockFormat format;
+        format.setTopMargin(above * dots_);
+        format.setBottomMargin(below * dots_);
+        return format;
+    }
+
+    void newBlock(const QTextBlockFormat& format) {
+        if (started_) {
+            cursor_.movePosition(QTextCursor::End);
+            cursor_.insertBlock(format);
+        } else {
+            cursor_.setBlockFormat(format);
+            started_ = true;
+        }
+        cursor_.setBlockCharFormat(letters(bodyPt, ink));
+    }
+
+    void set(const handover::Paragraph& paragraph) {
+        if (paragraph.weight == handover::Weight::Caution) {
+            setCaution(paragraph);
+            return;
+        }
+        const bool strong = paragraph.weight == handover::Weight::Strong;
+        newBlock(block(strong ? 6 : 1, 2));
+        cursor_.insertText(said(paragraph.text), letters(bodyPt, ink, strong));
+    }
+
+    // A box with a thick edge: told apart from the rest on a grey print too.
+    void setCaution(const handover::Paragraph& paragraph) {
+        QTextTableFormat format = bare();
+        format.setTopMargin(2 * dots_);
+        QTextTableCell inside = newTable(1, 1, format)->cellAt(0, 0);
+        QTextTableCellFormat box;
+        box.setBackground(cautionGround);
+        box.setPadding(3.5 * dots_);
+        box.setLeftPadding(7 * dots_);
+        box.setLeftBorder(4 * dots_);
+        box.setLeftBorderStyle(QTextFrameFormat::BorderStyle_Solid);
+        box.setLeftBorderBrush(caution);
+        inside.setFormat(box);
+        inside.firstCursorPosition().insertText(said(paragraph.text), letters(bodyPt, ink, true));
+    }
+
+    void set(const handover::Table& table) {
+        const bool headed = !table.head.empty();
+        std::size_t columns = table.head.size();
+        for (const handover::Row& row : table.rows)
+            columns = std::max(columns, row.cells.size());
+        if (columns == 0 || table.rows.empty())
+            return;
+        QTextTableFormat format = bare();
+        if (headed)
+            format.setHeaderRowCount(1); // again on each page
+        format.setColumnWidthConstraints(shares(table, columns));
+        QTextTable* grid = newTable(static_cast<int>(table.rows.size()) + (headed ? 1 : 0),
+                                    static_cast<int>(columns), format);
+        int at = 0;
+        if (headed)
+            setRow(*grid, at++, table.head, true, false);
+        for (const handover::Row& row : table.rows)
+            setRow(*grid, at++, row.cells, false, !headed);
+    }
+
+    void setRow(QTextTable& grid, int at, const std::vector<Text>& cells, bool head, bool labelled) {
+        for (int column = 0; column < grid.columns(); ++column) {
+            QTextTableCell cell = grid.cellAt(at, column);
+            QTextTableCellFormat format;
+            format.setTopPadding(2.2 * dots_);
+            format.setBottomPadding(2.2 * dots_);
+            format.setRightPadding(column + 1 == grid.columns() ? 0 : 7 * dots_);
+            format.setBottomBorder((head ? 1.2 : 0.6) * dots_);
+            format.setBottomBorderStyle(QTextFrameFormat::BorderStyle_Solid);
+            format.setBottomBorderBrush(head ? quiet : line);
+            cell.setFormat(format);
+            if (static_cast<std::size_t>(column) >= cells.size())
+                continue;
+            const bool aside = head || (labelled && column == 0);
+            const Text& text = cells.at(static_cast<std::size_t>(column));
+            cell.firstCursorPosition().insertText(
+                said(text), letters(aside ? asidePt : bodyPt, aside ? quiet : ink, head || emphatic(text)));
+        }
+    }
+
+    // What a glance down the table must catch.
+    [[nodiscard]] static bool emphatic(const Text& text) {
+        const auto* message = std::get_if<handover::Message>(&text);
+        return message != nullptr &&
+               (message->key == "record.severity.unsafe" || message->key == "record.verdict.outside" ||
+                message->key == "record.verdict.close" || message->key == "record.wiring.matches-not");
+    }
+
+    // Each column gets its share of the width by what it holds; long text wraps.
+    [[nodiscard]] QVector<QTextLength> shares(const handover::Table& table, std::size_t columns) const {
+        constexpr qreal least = 7;
+        constexpr qreal most = 44;
+        std::vector<qreal> weights(columns, least);
+        const auto weigh = [&](const std::vector<Text>& cells) {
+            for (std::size_t i = 0; i < cells.size(); ++i)
+                weights.at(i) = std::clamp(static_cast<qreal>(said(cells.at(i)).size()), weights.at(i), most);
+        };
+        weigh(table.head);
+        for (const handover::Row& row : table.rows)
+            weigh(row.cells);
+        qreal sum = 0;
+        // By the square root: a column of long text must not starve one of short words.
+        for (qreal& weight : weights)
+            sum += weight = std::pow(weight, table.head.empty() ? 1 : 0.8);
+        QVector<QTextLength> lengths;
+        for (const qreal weight : weights)
+            lengths << QTextLength{QTextLength::PercentageLength, 100 * weight / sum};
+        return lengths;
+    }
+
+    void set(const handover::Pictures& pictures) {
+        std::vector<std::pair<QImage, QString>> shown;
+        for (const handover::Picture& picture : pictures.pictures)
+            if (QImage image = read(picture.media); !image.isNull())
+                shown.emplace_back(std::move(image), said(picture.caption));
+        if (shown.empty())
+            return;
+        const int count = static_cast<int>(shown.size());
+        const int rows = (count + picturesInRow - 1) / picturesInRow;
+        QTextTableFormat format = bare();
+        format.setColumnWidthConstraints(QVector<QTextLength>(
+            picturesInRow, QTextLength{QTextLength::PercentageLength, 100.0 / picturesInRow}));
+        QTextTable* grid = newTable(rows, picturesInRow, format);
+        for (int i = 0; i < rows * picturesInRow; ++i) {
+            QTextTableCell cell = grid->cellAt(i / picturesInRow, i % picturesInRow);
+            QTextTableCellFormat inside;
+            inside.setTopPadding(4 * dots_);
+            inside.setRightPadding(gapPt * dots_);
+            cell.setFormat(inside);
+            if (i < count)
+                setPicture(cell, shown.at(static_cast<std::size_t>(i)), i);
+        }
+    }
+
+    void setPicture(const QTextTableCell& cell, const std::pair<QImage, QString>& shown, int number) {
+        const QUrl name{QStringLiteral("picture:%1").arg(number)};
+        pages_.addResource(QTextDocument::ImageResource, name, shown.first);
+        QTextImageFormat image;
+        image.setName(name.toString());
+        image.setWidth(pictureWidth());
+        image.setHeight(pictureWidth() * shown.first.height() / shown.first.width());
+        QTextCursor at = cell.firstCursorPosition();
+        at.insertImage(image);
+        at.insertBlock(block(1, 0));
+        at.insertText(shown.second, letters(asidePt, quiet));
+    }
+
+    [[nodiscard]] QImage read(const std::string& media) const {
+        const std::filesystem::path file = mediaFile_ ? mediaFile_(media) : std::filesystem::path{};
+        if (file.empty())
+            return {};
+        QImageReader reader{QString::fromStdString(file.string())};
+        reader.setAutoTransform(true); // upright, as it was shown
+        const int most = qRound(pictureWidth() / dots_ / pointsPerInch * pictureDotsPerInch);
+        if (const QSize size = reader.size();
+            size.isValid() && std::max(size.width(), size.height()) > 2 * most)
+            reader.setScaledSize(size.scaled(2 * most, 2 * most, Qt::KeepAspectRatio));
+        const QImage image = reader.read();
+        // Portrait photos are set no higher than landscape ones are wide.
+        return image.isNull() ? image
+                              : image.scaled(most, most, Qt::KeepAspectRatio, Qt::SmoothTransformation)
+                                    .convertToFormat(QImage::Format_RGB32);
+    }
+
+    [[nodiscard]] qreal pictureWidth() const { return width_ / picturesInRow - gapPt * dots_; }
+
+    [[nodiscard]] QTextTableFormat bare() const {
+        QTextTableFormat format;
+        format.setWidth(QTextLength{QTextLength::PercentageLength, 100});
+        format.setBorder(0);
+        format.setCellSpacing(0);
+        format.setCellPadding(0);
+        format.setBorderCollapse(false);
+        return format;
+    }
+
+    QTextTable* newTable(int rows, int columns, const QTextTableFormat& format) {
+        cursor_.movePosition(QTextCursor::End);
+        QTextTable* table = cursor_.insertTable(rows, columns, format);
+        cursor_.movePosition(QTextCursor::End);
+        // A table is always followed by a block; it is used by what comes next only as a gap.
+        QTextBlockFormat after = block(0, 0);
+        after.setLineHeight(2 * dots_, QTextBlockFormat::FixedHeight);
+        cursor_.setBlockFormat(after);
+        tiny(cursor_);
+        return table;
+    }
+
+    static void tiny(QTextCursor at) { at.setBlockCharFormat(letters(1, ink)); }
+
+    static constexpr qreal pointsPerInch = 72;
+    static constexpr qreal gapPt = 8;
+
+    QTextDocument& pages_;
+    qreal dots_; // of the layout to a point
+    qreal width_;
+    const handover::Words& words_;
+    const MediaFile& mediaFile_;
+    QTextCursor cursor_;
+    bool started_{};
+};
+
+// No heading at the foot of a page: one with too little room below it goes to the next page.
+void keepHeadingsWithText(QTextDocument& pages, qreal roomNeeded) {
+    const qreal height = pages.pageSize().height();
+    for (QTextBlock block = pages.begin(); block.isValid(); block = block.next()) {
+        if (block.blockFormat().headingLevel() == 0)
+            continue;
+        const QRectF box = pages.documentLayout()->blockBoundingRect(block);
+        const qreal inPage = std::fmod(box.top(), height);
+        if (height - inPage < roomNeeded) {
+            QTextCursor at{block};
+            QTextBlockFormat format = block.blockFormat();
+            format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+            at.setBlockFormat(format);
+        }
+    }
+}
+
+} // namespace
+
+tl::expected<void, std::string> print(QPagedPaintDevice& device, const handover::Document& document,
+                                      const handover::Words& words, const MediaFile& mediaFile) {
+    if (families().isEmpty())
+        return tl::unexpected(std::string{
+            "the fonts for printing cannot be loaded: install Undercowl again, it lacks its own"});
+    QPainter painter{&device};
+    if (!painter.isActive())
+        return tl::unexpected(std::string{"the pages cannot be painted: free some memory and print again"});
+    const qreal dots = device.logicalDpiY() / 72.0;
+    const QSizeF whole{static_cast<qreal>(device.width()), static_cast<qreal>(device.height())};
+    const QSizeF page{whole.width(), whole.height() - footerHeightPt * dots};
+
+    QTextDocument pages;
+    pages.documentLayout()->setPaintDevice(&device);
+    pages.setDocumentMargin(0);
+    pages.setUndoRedoEnabled(false);
+    QFont font{families()};
+    font.setPointSizeF(bodyPt);
+    pages.setDefaultFont(font);
+    pages.setPageSize(page);
+    // Sizes in a text document's formats are in dots of 96 to the inch, whatever the device.
+    constexpr qreal layoutDotsPerInch = 96;
+    Setter{pages, layoutDotsPerInch / 72, page.width() * layoutDotsPerInch / device.logicalDpiX(), words,
+           mediaFile}
+        .set(document);
+    constexpr qreal roomForHeadingPt = 80;
+    keepHeadingsWithText(pages, roomForHeadingPt * dots);
+
+    font.setPointSizeF(footerPt);
+    const int count = pages.pageCount();
+    for (int number = 0; number < count; ++number) {
+        if (number > 0)
+            device.newPage();
+        painter.save();
+        painter.translate(0, -number * page.height());
+        const QRectF view{0, number * page.height(), page.width(), page.height()};
+        painter.setClipRect(view);
+        QAbstractTextDocumentLayout::PaintContext context;
+        context.clip = view;
+        context.palette.setColor(QPalette::Text, ink);
+        pages.documentLayout()->draw(&painter, context);
+        painter.restore();
+
+        painter.setFont(font);
+        painter.setPen(quiet);
+        const QRectF foot{0, page.height(), whole.width(), footerHeightPt * dots};
+        painter.drawText(foot, Qt::AlignLeft | Qt::AlignBottom,
+                         QString::fromStdString(words(document.title)));
+        painter.drawText(foot, Qt::AlignRight | Qt::AlignBottom,
+                         QStringLiteral("%1 / %2").arg(number + 1).arg(count));
+    }
+    return {};
+}
+
+} // namespace undercowl::platform::paper

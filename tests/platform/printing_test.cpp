@@ -1,0 +1,123 @@
+// The text is taken out of the PDF by poppler's pdftotext: another program than the one that wrote it.
+#include "platform/printing.h"
+#include "tests/handover/sample.h"
+
+#include <catch2/catch.hpp>
+
+#include <QImage>
+
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <memory>
+#include <regex>
+
+using namespace undercowl;
+using Catch::Contains;
+
+namespace {
+
+std::vector<std::byte> printed(const job::Job& job, const platform::MediaFile& mediaFile = {}) {
+    static const platform::PrintingWithoutScreen session;
+    const auto document = handover::ownersRecord(job, handover::sample::machine(), handover::sample::owner(),
+                                                 handover::sample::mechanics());
+    auto bytes = platform::pdf(document, handover::englishWords(), mediaFile);
+    REQUIRE(bytes);
+    return *bytes;
+}
+
+std::filesystem::path scratch(const std::string& name) {
+    return std::filesystem::temp_directory_path() / ("undercowl-printing-" + name);
+}
+
+void write(const std::filesystem::path& file, const std::vector<std::byte>& bytes) {
+    std::ofstream out{file, std::ios::binary};
+    out.write(reinterpret_cast<const char*>(bytes.data()), static_cast<std::streamsize>(bytes.size()));
+}
+
+std::string output(const std::string& command) {
+    const std::unique_ptr<FILE, int (*)(FILE*)> pipe{popen(command.c_str(), "r"), pclose};
+    REQUIRE(pipe);
+    std::string text;
+    for (int letter = std::fgetc(pipe.get()); letter != EOF; letter = std::fgetc(pipe.get()))
+        text += static_cast<char>(letter);
+    return text;
+}
+
+std::string textOf(const std::vector<std::byte>& bytes) {
+    const auto file = scratch("text.pdf");
+    write(file, bytes);
+    return output("pdftotext -layout " + file.string() + " -");
+}
+
+} // namespace
+
+TEST_CASE("the PDF says what the record says") {
+    const std::string text = textOf(printed(handover::sample::job()));
+    CHECK_THAT(text, Contains("Record of work 2025-014"));
+    CHECK_THAT(text, Contains("Marrowin Tern 125, 1987"));
+    CHECK_THAT(text, Contains("GN/WH"));
+    CHECK_THAT(text, Contains("green with white tracer"));
+    CHECK_THAT(text, Contains("perished brake hose"));
+    CHECK_THAT(text, Contains("■ unsafe"));
+    CHECK_THAT(text, Contains("✓ within"));
+    CHECK_THAT(text, Contains("Do not ride it."));
+}
+
+TEST_CASE("typed text is printed as it was typed") {
+    job::Job job = handover::sample::job();
+    job.reason = "<b>bold</b> & \"quoted\" %1";
+    CHECK_THAT(textOf(printed(job)), Contains("<b>bold</b> & \"quoted\" %1"));
+}
+
+TEST_CASE("the same record gives the same bytes") {
+    CHECK(printed(handover::sample::job()) == printed(handover::sample::job()));
+}
+
+TEST_CASE("photos are printed with their captions; one that is lost or is no photo leaves no gap") {
+    job::Job job = handover::sample::job();
+    job::Photo photo;
+    photo.media = "a.png";
+    photo.note = "left side, lid off";
+    job.photos = {photo, photo};
+    job.photos.at(1).media = "lost.png";
+    job.photos.at(1).note = "nobody sees this";
+    const auto file = scratch("photo.png");
+    QImage image{640, 480, QImage::Format_RGB32};
+    image.fill(Qt::darkCyan);
+    REQUIRE(image.save(QString::fromStdString(file.string())));
+    const auto bytes = printed(job, [&](const std::string& media) {
+        return media == "a.png" ? file : std::filesystem::path{"/nowhere/lost.png"};
+    });
+    const std::string text = textOf(bytes);
+    CHECK_THAT(text, Contains("left side, lid off"));
+    CHECK_THAT(text, !Contains("nobody sees this"));
+    const auto pdf = scratch("images.pdf");
+    write(pdf, bytes);
+    CHECK_THAT(output("pdfimages -list " + pdf.string()), Contains("image"));
+}
+
+TEST_CASE("a full job fits on three pages") {
+    job::Job job = handover::sample::job();
+    for (int i = 0; i < 8; ++i) {
+        job.findings.push_back({"f",
+                                "a finding that takes a good line to tell, number " + std::to_string(i),
+                                job::Severity::Soon,
+                                "look at it again",
+                                false,
+                                "",
+                                {}});
+        job.readings.push_back(job.readings.at(0));
+    }
+    auto& gathering = job.gatherings.at(0);
+    gathering.places = 16;
+    for (int place = 1; place <= gathering.places; ++place)
+        gathering.at({wiring::Half::Loom, place, 1}).answer(wiring::Answer::AsFound) =
+            handover::sample::wire(colour::Insulation::GY, colour::Insulation::RD);
+    const auto file = scratch("full.pdf");
+    write(file, printed(job));
+    const std::string info = output("pdfinfo " + file.string());
+    std::smatch match;
+    REQUIRE(std::regex_search(info, match, std::regex{"Pages: +([0-9]+)"}));
+    CHECK(std::stoi(match[1]) <= 3);
+}
