@@ -4,6 +4,8 @@
 //   options   the words
 //   current   index of the answer, -1 for none yet
 //   chosen(index)
+// Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
+// qmllint disable unqualified deferred-property-id
 import QtQuick
 
 Column {

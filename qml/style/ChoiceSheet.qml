@@ -5,6 +5,8 @@
 //   current   index of the present answer, -1 for none
 //   chosen(index)
 //   open(), close()
+// Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
+// qmllint disable unqualified deferred-property-id
 import QtQuick
 import QtQuick.Templates as T
 

@@ -9,6 +9,8 @@
 //   ready, failed
 //   tapped(x, y)   in parts of the photo
 //   toItem(x, y), toPhoto(x, y)
+// Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
+// qmllint disable unqualified deferred-property-id
 import QtQuick
 import Undercowl.Style
 

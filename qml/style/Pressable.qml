@@ -17,6 +17,15 @@ T.AbstractButton {
 
     signal triggered
 
+    function act() {
+        // The clock may be set back meanwhile, which must not lock the button.
+        const now = Date.now();
+        if (busy || Math.abs(now - lastTap) < tapGuard)
+            return;
+        lastTap = now;
+        triggered();
+    }
+
     Accessible.description: busy ? qsTr("Working") : description
     Accessible.name: text
     Accessible.role: Accessible.Button
@@ -26,15 +35,8 @@ T.AbstractButton {
     implicitHeight: Math.max(Theme.touch, implicitContentHeight + topPadding + bottomPadding)
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
 
-    Accessible.onPressAction: root.click()
-    Keys.onEnterPressed: root.click()
-    Keys.onReturnPressed: root.click()
-    onClicked: {
-        // The clock may be set back meanwhile, which must not lock the button.
-        const now = Date.now();
-        if (busy || Math.abs(now - lastTap) < tapGuard)
-            return;
-        lastTap = now;
-        triggered();
-    }
+    Accessible.onPressAction: root.act()
+    Keys.onEnterPressed: root.act()
+    Keys.onReturnPressed: root.act()
+    onClicked: root.act()
 }

@@ -28,10 +28,7 @@ FocusScope {
     property alias readOnly: field.readOnly
     property alias fieldFocus: field.activeFocus
 
-    readonly property string text: field.preeditText === "" ? field.text
-                                                            : field.text.slice(0, field.cursorPosition)
-                                                              + field.preeditText
-                                                              + field.text.slice(field.cursorPosition)
+    readonly property string text: current()
     property string reported: value
 
     signal edited(text: string)
@@ -39,16 +36,23 @@ FocusScope {
 
     function commit(): string {
         if (field.activeFocus)
-            Qt.inputMethod.commit();
-        return text;
+            Qt.inputMethod.commit(); // qmllint disable
+        return current();
+    }
+
+    // Read afresh: while a change is being signalled, the text property may still hold what was before.
+    function current(): string {
+        const at = field.cursorPosition;
+        return field.text.slice(0, at) + field.preeditText + field.text.slice(at);
     }
 
     // Sends a change once, whether it came by a key, by composing or by the clear button.
     function report() {
-        if (text === reported)
+        const now = current();
+        if (now === reported)
             return;
-        reported = text;
-        edited(text);
+        reported = now;
+        edited(now);
     }
 
     function clear() {
@@ -120,7 +124,7 @@ FocusScope {
             onActiveFocusChanged: {
                 if (!activeFocus) {
                     root.report();
-                    root.accepted(root.text);
+                    root.accepted(root.current());
                 }
             }
             onPreeditTextChanged: {

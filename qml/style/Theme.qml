@@ -106,7 +106,8 @@ QtObject {
 
     // What is read from a metre away: capitals of 6 mm for codes and values, 4 mm for names.
     readonly property int valueSize: scaled(64)
-    readonly property int codeSize: scaled(54)
+    // Large already: growing on with the text would hide the wire behind its sleeve.
+    readonly property int codeSize: Math.min(scaled(54), 62)
     readonly property int nameSize: scaled(28)
     readonly property int mainActionSize: scaled(30)
     readonly property int actionSize: scaled(22)

@@ -4,6 +4,8 @@
 //   base       what the first touch chose; empty while it is asked
 //   picked(base, tracer)   tracer is empty for none
 //   reset()    asks for the base again
+// Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
+// qmllint disable unqualified deferred-property-id
 import QtQuick
 import Undercowl.Style
 
@@ -14,8 +16,6 @@ Column {
 
     readonly property int columns: Math.max(1, Math.floor((width + Theme.targetGap)
                                                           / (Theme.scaled(Theme.liftKeyWidth) + Theme.targetGap)))
-    readonly property list<string> choices: base === "" ? Insulations.codes
-                                                        : [""].concat(Insulations.codes.filter(code => code !== base))
 
     signal picked(base: string, tracer: string)
 
@@ -63,7 +63,7 @@ Column {
         rowSpacing: Theme.targetGap
 
         Repeater {
-            model: root.choices
+            model: root.base === "" ? Insulations.codes : Insulations.tracersFor(root.base)
 
             WireKey {
                 required property string modelData

@@ -55,6 +55,13 @@ QString Insulations::words(const QString& base, const QString& tracer) const {
     return second.isEmpty() ? first : tr("%1, %2 tracer", "base colour, tracer colour").arg(first, second);
 }
 
+QStringList Insulations::tracersFor(const QString& base) const {
+    QStringList list = codes();
+    list.removeAll(base.trimmed().toUpper());
+    list.prepend(QString());
+    return list;
+}
+
 QString Insulations::codeText(const QString& base, const QString& tracer) const {
     if (!known(base))
         return QStringLiteral("?");

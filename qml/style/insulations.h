@@ -25,6 +25,8 @@ public:
     Q_INVOKABLE [[nodiscard]] QString word(const QString& code) const;
     // "green, white tracer"; "green" without a tracer; "colour not known" without a base.
     Q_INVOKABLE [[nodiscard]] QString words(const QString& base, const QString& tracer) const;
+    // What may run round `base`: an empty code for no tracer, then every other colour.
+    Q_INVOKABLE [[nodiscard]] QStringList tracersFor(const QString& base) const;
     // "GN/WH", "GN", or "?".
     Q_INVOKABLE [[nodiscard]] QString codeText(const QString& base, const QString& tracer) const;
 };
