@@ -87,15 +87,16 @@ Pressable {
 
             readonly property real shift: pictogram.visible ? pictogram.width + Theme.grid * 2 : 0
 
-            anchors.verticalCenter: parent.verticalCenter
             font.pixelSize: root.lift ? (root.kind === ActionButton.Main ? Theme.mainActionSize : Theme.actionSize)
                                       : Theme.textSize
             fontSizeMode: Text.HorizontalFit
+            height: parent.height
             horizontalAlignment: Text.AlignHCenter
             minimumPixelSize: Theme.asideSize
             strong: true
             text: root.busy ? root.busyText : root.text
             tone: root.tone
+            verticalAlignment: Text.AlignVCenter
             width: parent.width - shift
             wrapMode: Text.WordWrap
             x: shift
