@@ -24,7 +24,7 @@ Pressable {
     property string iconName: ""
     property string busyText: text
 
-    readonly property color tone: kind === ActionButton.Main ? Theme.actInk
+    readonly property color tone: !enabled ? Theme.quiet : kind === ActionButton.Main ? Theme.actInk
                                                              : kind === ActionButton.Refuse ? Theme.stop : Theme.ink
     readonly property int minimumHeight: !lift ? Theme.touch : kind === ActionButton.Main ? Theme.liftMain
                                                                                          : Theme.liftOther
@@ -32,16 +32,15 @@ Pressable {
     bottomPadding: Theme.grid * 2
     implicitHeight: Math.max(minimumHeight, implicitContentHeight + topPadding + bottomPadding)
     leftPadding: Theme.grid * 3
-    opacity: enabled ? 1 : 0.5
     rightPadding: Theme.grid * 3
     topPadding: Theme.grid * 2
 
     background: Rectangle {
-        border.color: root.kind === ActionButton.Refuse ? Theme.stop : Theme.line
-        border.width: root.kind === ActionButton.Refuse ? Theme.stroke
+        border.color: root.enabled && root.kind === ActionButton.Refuse ? Theme.stop : Theme.line
+        border.width: !root.enabled ? Theme.hairline : root.kind === ActionButton.Refuse ? Theme.stroke
                                                         : root.kind === ActionButton.Other && Theme.mode === "sun"
                                                           ? Theme.hairline : 0
-        color: root.kind === ActionButton.Main ? (root.down ? Theme.actPressed : Theme.act)
+        color: !root.enabled ? Theme.ground : root.kind === ActionButton.Main ? (root.down ? Theme.actPressed : Theme.act)
                                                : root.down ? Theme.pressed
                                                            : root.kind === ActionButton.Refuse ? Theme.panel
                                                                                                : Theme.raised
