@@ -27,7 +27,7 @@ Pressable {
         }
     }
     contentItem: Item {
-        implicitHeight: stretch.height + word.implicitHeight + Theme.grid
+        implicitHeight: sleeve.height + word.implicitHeight + 2 * Theme.grid
 
         WireStretch {
             id: stretch
@@ -36,7 +36,7 @@ Pressable {
             edge: Theme.line
             gap: sleeve.width
             hatched: root.hatched
-            height: sleeve.height + Theme.grid
+            height: Math.max(sleeve.height + Theme.grid, parent.height - word.implicitHeight - Theme.grid)
             radius: Theme.smallCorner
             tracer: root.tracer
             width: parent.width
