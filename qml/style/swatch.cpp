@@ -33,29 +33,42 @@ const std::array<Swatch, colour::allInsulations.size()>& swatches() {
     return table;
 }
 
+// How many lines `step` apart lie in `length`.
+int lines(double length, double step) {
+    return static_cast<int>(std::ceil(length / step));
+}
+
 void level(QPainter& painter, const QRectF& area) {
-    for (double y = area.top() + hatchStep / 2; y < area.bottom(); y += hatchStep)
+    for (int line = 0; line < lines(area.height(), hatchStep); ++line) {
+        const double y = area.top() + (line + 0.5) * hatchStep;
         painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y));
+    }
 }
 
 void upright(QPainter& painter, const QRectF& area) {
-    for (double x = area.left() + hatchStep / 2; x < area.right(); x += hatchStep)
+    for (int line = 0; line < lines(area.width(), hatchStep); ++line) {
+        const double x = area.left() + (line + 0.5) * hatchStep;
         painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+    }
 }
 
 // Lines at 45 degrees; `rise` is the sideways run from the upper edge to the lower one.
 void slanting(QPainter& painter, const QRectF& area, double rise) {
     const double step = hatchStep * std::sqrt(2.0);
-    for (double x = area.left() - area.height(); x < area.right() + area.height(); x += step)
+    for (int line = 0; line < lines(area.width() + 2 * area.height(), step); ++line) {
+        const double x = area.left() - area.height() + line * step;
         painter.drawLine(QPointF(x, area.top()), QPointF(x + rise, area.bottom()));
+    }
 }
 
 void dotted(QPainter& painter, const QRectF& area) {
-    int row = 0;
-    for (double y = area.top() + hatchStep / 2; y < area.bottom(); y += hatchStep, ++row)
-        for (double x = area.left() + (row % 2 == 0 ? 0.5 : 1.0) * hatchStep; x < area.right();
-             x += hatchStep)
-            painter.drawEllipse(QPointF(x, y), hatchWidth / 2, hatchWidth / 2);
+    for (int row = 0; row < lines(area.height(), hatchStep); ++row) {
+        for (int dot = 0; dot < lines(area.width(), hatchStep); ++dot) {
+            const QPointF middle(area.left() + (dot + (row % 2 == 0 ? 0.5 : 1.0)) * hatchStep,
+                                 area.top() + (row + 0.5) * hatchStep);
+            painter.drawEllipse(middle, hatchWidth / 2, hatchWidth / 2);
+        }
+    }
 }
 
 } // namespace

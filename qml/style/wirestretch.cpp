@@ -100,12 +100,13 @@ void WireStretch::paintTracer(QPainter& painter, const QRectF& body, colour::Ins
     painter.setPen(Qt::NoPen);
     painter.setBrush(swatch(tracer).colour);
     if (gap_ <= 0) {
-        for (double x = body.left() + first; x < body.right(); x += step)
-            painter.drawPath(band(body, x));
+        for (int turn = 0; first + turn * step < body.width(); ++turn)
+            painter.drawPath(band(body, body.left() + first + turn * step));
         return;
     }
     const double offset = std::fmod(first, step);
-    for (double x = offset; x < side; x += step) {
+    for (int turn = 0; offset + turn * step < side; ++turn) {
+        const double x = offset + turn * step;
         painter.drawPath(band(body, body.left() + x));
         painter.drawPath(band(body, body.right() - side + x));
     }
