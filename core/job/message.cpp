@@ -34,10 +34,24 @@ constexpr std::array patterns{
 
 } // namespace
 
+namespace {
+
+const Pattern* patternOf(std::string_view key) {
+    const auto* found = std::find_if(patterns.begin(), patterns.end(),
+                                     [key](const Pattern& pattern) { return pattern.key == key; });
+    return found == patterns.end() ? nullptr : found;
+}
+
+} // namespace
+
 std::string_view englishPattern(std::string_view key) {
-    const auto found = std::find_if(patterns.begin(), patterns.end(),
-                                    [key](const Pattern& pattern) { return pattern.key == key; });
-    return found == patterns.end() ? std::string_view{} : found->english;
+    const Pattern* pattern = patternOf(key);
+    return pattern != nullptr ? pattern->english : std::string_view{};
+}
+
+std::string_view knownKey(std::string_view key) {
+    const Pattern* pattern = patternOf(key);
+    return pattern != nullptr ? pattern->key : std::string_view{};
 }
 
 std::string filled(std::string_view pattern, const std::vector<std::string>& values) {

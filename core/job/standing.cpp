@@ -114,10 +114,22 @@ Standing standing(const Job& job) {
     return standing;
 }
 
+namespace {
+
+constexpr std::array<std::string_view, 8> momentCodes{"take in", "look over", "strip",     "wait",
+                                                      "refit",   "prove",     "hand over", "done"};
+
+} // namespace
+
 std::string_view code(Moment moment) {
-    constexpr std::array<std::string_view, 8> codes{"take in", "look over", "strip",     "wait",
-                                                    "refit",   "prove",     "hand over", "done"};
-    return codes.at(static_cast<std::size_t>(moment));
+    return momentCodes.at(static_cast<std::size_t>(moment));
+}
+
+std::optional<Moment> momentFromCode(std::string_view text) {
+    for (std::size_t i = 0; i < momentCodes.size(); ++i)
+        if (momentCodes.at(i) == text)
+            return static_cast<Moment>(i);
+    return std::nullopt;
 }
 
 } // namespace undercowl::job

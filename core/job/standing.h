@@ -5,6 +5,7 @@
 #include "core/job/model.h"
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace undercowl::job {
@@ -23,5 +24,6 @@ struct Standing {
 [[nodiscard]] Standing standing(const Job& job);
 
 [[nodiscard]] std::string_view code(Moment moment); // "take in" ... "done"
+[[nodiscard]] std::optional<Moment> momentFromCode(std::string_view text);
 
 } // namespace undercowl::job

@@ -1,73 +1,22 @@
 #include "core/journal/entry.h"
 
+#include "core/journal/digest.h"
+
 #include <sodium.h>
 
 #include <array>
 #include <mutex>
-#include <span>
-#include <stdexcept>
 #include <tuple>
-#include <utility>
 
 namespace undercowl::journal {
 namespace {
 
-constexpr std::size_t hashBytes = 32;
 constexpr std::size_t saltBytes = 16;
 constexpr std::string_view hashDomain = "undercowl.entry.1"; // a later encoding would be another domain
-
-// A machine without a source of randomness cannot make ids at all: nothing a caller could do about it.
-void needSodium() {
-    static const bool ready = sodium_init() >= 0;
-    if (!ready) {
-        throw std::runtime_error("the system gives no random numbers");
-    }
-}
-
-std::string hex(std::span<const unsigned char> bytes) {
-    std::string text(bytes.size() * 2 + 1, '\0');
-    sodium_bin2hex(text.data(), text.size(), bytes.data(), bytes.size());
-    text.pop_back();
-    return text;
-}
 
 bool isHex(std::string_view text, std::size_t bytes) {
     return text.size() == bytes * 2 && text.find_first_not_of("0123456789abcdef") == std::string_view::npos;
 }
-
-class Blake2b256 {
-public:
-    Blake2b256() {
-        needSodium();
-        crypto_generichash_init(&state_, nullptr, 0, hashBytes);
-    }
-
-    void add(std::string_view bytes) {
-        crypto_generichash_update(&state_, reinterpret_cast<const unsigned char*>(bytes.data()),
-                                  bytes.size());
-    }
-
-    // Length first, eight bytes, little end first: so no two lists of fields give the same stream of bytes.
-    void addField(std::string_view bytes) {
-        std::array<char, 8> length{};
-        auto rest = static_cast<std::uint64_t>(bytes.size());
-        for (char& byte : length) {
-            byte = static_cast<char>(rest & 0xFFU);
-            rest >>= 8U;
-        }
-        add({length.data(), length.size()});
-        add(bytes);
-    }
-
-    [[nodiscard]] std::string finish() {
-        std::array<unsigned char, hashBytes> digest{};
-        crypto_generichash_final(&state_, digest.data(), digest.size());
-        return hex(digest);
-    }
-
-private:
-    crypto_generichash_state state_{};
-};
 
 std::string hashOfBody(const Entry& entry) {
     Blake2b256 hash;
@@ -101,6 +50,7 @@ struct Tail {
     std::uint64_t low{};  // 62 bits
 };
 
+constexpr std::string_view digits = "0123456789abcdef";
 constexpr std::uint16_t tailHighMask = 0x0FFF;
 constexpr std::uint64_t tailLowMask = 0x3FFF'FFFF'FFFF'FFFF;
 
@@ -134,7 +84,11 @@ Id text(std::uint64_t ms, const Tail& tail) {
         bytes.at(8 + i) = static_cast<unsigned char>(tail.low >> (8 * (7 - i)));
     }
     bytes[8] |= 0x80U; // variant 10
-    Id id = hex(bytes);
+    Id id;
+    for (const unsigned char byte : bytes) {
+        id += digits[byte >> 4U];
+        id += digits[byte & 0xFU];
+    }
     for (const std::size_t at : {8U, 13U, 18U, 23U}) {
         id.insert(at, 1, '-');
     }
@@ -156,10 +110,7 @@ bool before(const Entry& a, const Entry& b) {
 }
 
 void seal(Entry& entry) {
-    needSodium();
-    std::array<unsigned char, saltBytes> salt{};
-    randombytes_buf(salt.data(), salt.size());
-    entry.salt = hex(salt);
+    entry.salt = randomHex(saltBytes);
     entry.bodyHash = hashOfBody(entry);
     entry.hash = hashOfEntry(entry);
 }
@@ -186,7 +137,7 @@ void redact(Entry& entry) {
 }
 
 Id newId(TimeMs now) {
-    needSodium();
+    needRandomness();
     static std::mutex guard;
     static std::uint64_t lastMs = 0;
     static Tail tail = randomTail();

@@ -24,7 +24,7 @@ struct Clock {
     TimeMs wallMs{};
     std::uint32_t counter{};
 
-    friend auto operator<=>(const Clock&, const Clock&) = default;
+    friend auto operator<=>(const Clock&, const Clock&) = default; // NOLINT(modernize-use-nullptr)
 };
 
 // The clock of a new entry, given the newest one seen so far and the wall time. Always greater than 'newest'.

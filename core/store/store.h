@@ -1,7 +1,7 @@
 // The shop's store: one folder with the database, the media files and nothing else.
 //
-//   FOLDER/shop.db   SQLite, WAL, synchronous=FULL: entries, their projections, drafts, settings of this
-//   device FOLDER/media/    photos and memos, named by the hash of their content
+//   FOLDER/shop.db   SQLite, WAL, synchronous=FULL: entries, projections, drafts, settings of this device
+//   FOLDER/media/    photos and memos, named by the hash of their content
 //
 // An append returns after the sync has returned: only then may 'saved' be shown. Not for use from several
 // threads at once; a second Store on the same folder, in this or another process, is allowed and sees
@@ -11,9 +11,7 @@
 #include "core/job/model.h"
 #include "core/job/standing.h"
 #include "core/journal/entry.h"
-#include "core/store/problem.h"
-
-#include <tl/expected.hpp>
+#include "core/store/result.h"
 
 #include <cstddef>
 #include <filesystem>
@@ -27,10 +25,8 @@
 
 namespace undercowl::store {
 
-template<typename T>
-using Result = tl::expected<T, Problem>;
-
 using job::Id;
+class Files;
 
 // One line of the list of jobs, from one indexed query.
 struct JobLine {
@@ -91,6 +87,9 @@ public:
     // after a backup beside it. Never deletes or overwrites a database that cannot be opened.
     [[nodiscard]] static Result<Store> open(const std::filesystem::path& folder,
                                             WallClock clock = systemClock());
+    // The same with another file system below the media folder (core/store/files.h).
+    [[nodiscard]] static Result<Store> open(const std::filesystem::path& folder, WallClock clock,
+                                            std::shared_ptr<Files> files);
     ~Store();
     Store(Store&&) noexcept;
     Store& operator=(Store&&) noexcept;
@@ -132,6 +131,10 @@ public:
     // many were new.
     [[nodiscard]] Result<std::size_t> merge(std::span<const journal::Entry> entries);
 
+    // How many entries merge() would add, or why it would refuse them; looks at the entries alone, not at
+    // media.
+    [[nodiscard]] Result<std::size_t> mergeable(std::span<const journal::Entry> entries) const;
+
     // Drops the bodies of a stream's entries (an owner's data on request); the chain still verifies.
     Result<std::size_t> redact(const Id& stream);
 
@@ -144,8 +147,9 @@ public:
     [[nodiscard]] Result<CheckReport> check(const Progress& progress = {}) const;
     Result<void> rebuild(const Progress& progress = {}); // projections from the entries alone
 
+    struct State; // core/store/state.h
+
 private:
-    struct State;
     explicit Store(std::unique_ptr<State> state);
     std::unique_ptr<State> state_;
 };

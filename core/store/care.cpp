@@ -1,0 +1,206 @@
+// Checking the store, and making its projections anew.
+#include "core/store/state.h"
+
+#include "core/journal/fold.h"
+
+#include <algorithm>
+#include <unordered_set>
+
+namespace undercowl::store {
+namespace {
+
+using journal::Entry;
+
+struct Cancelled {};
+
+class Steps {
+public:
+    Steps(const Progress& progress, std::size_t total) : progress_(progress), total_(total) {}
+    void next() {
+        if (progress_ && !progress_(++done_, total_)) {
+            throw Cancelled{};
+        }
+    }
+
+private:
+    const Progress& progress_;
+    std::size_t total_;
+    std::size_t done_{};
+};
+
+Problem cancelled() {
+    return {Fault::Refused, "cancelled; nothing was changed"};
+}
+
+std::string named(const Entry& entry) {
+    return "entry " + entry.id + " (" + entry.kind + " of " + entry.stream + ")";
+}
+
+class Check {
+public:
+    Check(Store::State& state, const Progress& progress) : state_(state), progress_(progress) {}
+
+    CheckReport run() {
+        report_.entries = countEntries(state_.database);
+        const auto streams = allStreams(state_.database);
+        const auto names = state_.media.names();
+        Steps steps(progress_, report_.entries + streams.size() + (names ? names->size() : 0) + 1);
+        database();
+        steps.next();
+        journal(steps);
+        media(names, steps);
+        projections(streams, steps);
+        return std::move(report_);
+    }
+
+private:
+    void fault(std::string text) { report_.faults.push_back(std::move(text)); }
+
+    void database() {
+        Using integrity(state_.database.prepared("PRAGMA integrity_check"));
+        while (integrity->executeStep()) {
+            if (const auto line = integrity->getColumn(0).getString(); line != "ok") {
+                fault("database: " + line);
+            }
+        }
+        Using keys(state_.database.prepared("PRAGMA foreign_key_check"));
+        while (keys->executeStep()) {
+            fault("table " + keys->getColumn(0).getString() + ": a row refers to one in " +
+                  keys->getColumn(2).getString() + " that is not there. 'store rebuild' mends it.");
+        }
+        try {
+            state_.database.run("INSERT INTO search (search, rank) VALUES ('integrity-check', 1)");
+        } catch (const SQLite::Exception& error) {
+            fault(std::string("search index: ") + error.what() + ". 'store rebuild' mends it.");
+        }
+    }
+
+    // The chain of this device has every number; of other devices only those are here that came with a job.
+    void journal(Steps& steps) {
+        std::optional<Entry> before;
+        forEachEntry(state_.database, [&](const Entry& entry) {
+            steps.next();
+            if (auto problem = journal::sealProblem(entry)) {
+                fault(*problem + " (" + entry.kind + " of " + entry.stream + ")");
+            }
+            const bool sameDevice = before && before->device == entry.device;
+            const std::uint64_t expected = sameDevice ? before->number + 1 : 1;
+            if (entry.number == expected) {
+                if (entry.previous != (sameDevice ? before->hash : std::string{})) {
+                    fault(named(entry) + ": does not follow the entry before it; the chain is broken");
+                }
+                if (sameDevice && !(before->clock < entry.clock)) {
+                    fault(named(entry) + ": its clock does not come after the entry before it");
+                }
+            } else if (entry.device == state_.device) {
+                fault("chain of this device: entries " + std::to_string(expected) + " to " +
+                      std::to_string(entry.number - 1) + " are missing");
+            }
+            if (const auto file = journal::mediaNamed(entry); !file.empty()) {
+                namedFiles_.insert(file);
+                if (auto found = state_.media.find(file); !found) {
+                    fault(named(entry) + ": " + found.error().message);
+                }
+            }
+            before = entry;
+            return true;
+        });
+    }
+
+    void media(const Result<std::vector<std::string>>& names, Steps& steps) {
+        if (!names) {
+            fault(names.error().message);
+            return;
+        }
+        for (const std::string& name : *names) {
+            steps.next();
+            if (!isMediaName(name)) {
+                fault("media/" + name + ": is not a media file of this store. Move it away.");
+                continue;
+            }
+            ++report_.mediaFiles;
+            if (auto problem = state_.media.problem(name)) {
+                fault(*problem + (namedFiles_.contains(name) ? "" : " (no entry names it)"));
+            }
+        }
+    }
+
+    void projections(const std::vector<Id>& streams, Steps& steps) {
+        for (const Id& stream : streams) {
+            steps.next();
+            for (std::string& difference : state_.projector.differences(stream)) {
+                fault(std::move(difference));
+            }
+        }
+        // Rows of streams that have no entry at all were not looked at above.
+        for (const Table& table : tables()) {
+            const std::string name(table.name);
+            Using strays(state_.database.prepared("SELECT DISTINCT stream FROM " + name +
+                                                  " WHERE stream NOT IN (SELECT stream FROM entry)"));
+            while (strays->executeStep()) {
+                fault("table " + name + ", stream " + strays->getColumn(0).getString() +
+                      ": no entry says so. 'store rebuild' mends it.");
+            }
+        }
+        Using jobs(state_.database.prepared("SELECT count(*) FROM job_line"));
+        jobs->executeStep();
+        report_.jobs = static_cast<std::size_t>(jobs->getColumn(0).getInt64());
+    }
+
+    Store::State& state_;
+    const Progress& progress_;
+    CheckReport report_;
+    std::unordered_set<std::string> namedFiles_;
+};
+
+} // namespace
+
+Result<CheckReport> Store::check(const Progress& progress) const {
+    return guarded([&]() -> Result<CheckReport> {
+        state_->refresh();
+        // One view of the database throughout; rolled back at the end, since the search index is checked by
+        // what looks like a write.
+        SQLite::Transaction view(state_->database.raw());
+        try {
+            return Check(*state_, progress).run();
+        } catch (const Cancelled&) {
+            return tl::unexpected(cancelled());
+        }
+    });
+}
+
+Result<void> Store::rebuild(const Progress& progress) {
+    return inTransaction(*state_, [&]() -> Result<void> {
+        try {
+            state_->rebuildAll(progress);
+            return {};
+        } catch (const Cancelled&) {
+            return tl::unexpected(cancelled());
+        }
+    });
+}
+
+void Store::State::rebuildAll(const Progress& progress) {
+    projector.forget();
+    // Emptied first, since dropping lines from a damaged index would fail.
+    database.run("INSERT INTO search (search) VALUES ('delete-all')");
+    for (const Table& table : tables()) {
+        if (table.name != "search_line") {
+            database.run("DELETE FROM " + std::string(table.name));
+        }
+    }
+    database.run("DROP TRIGGER search_line_out");
+    database.run("DELETE FROM search_line");
+    database.run("CREATE TRIGGER search_line_out AFTER DELETE ON search_line BEGIN "
+                 "INSERT INTO search (search, rowid, title, body, machine) "
+                 "VALUES ('delete', old.rowid, old.title, old.body, old.machine); END");
+    const auto streams = allStreams(database);
+    Steps steps(progress, streams.size());
+    for (const Id& stream : streams) {
+        projector.redo({stream});
+        steps.next();
+    }
+    setValue("device_state", "projection", std::to_string(projectionVersion));
+}
+
+} // namespace undercowl::store

@@ -1,0 +1,131 @@
+#include "core/store/database.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <sqlite3.h>
+
+namespace undercowl::store {
+namespace {
+
+constexpr int busyMs = 10'000; // another process that writes is waited for this long
+
+Fault faultOf(int code) {
+    switch (code & 0xFF) {
+    case SQLITE_FULL: return Fault::DiskFull;
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB: return Fault::Damaged;
+    case SQLITE_CANTOPEN:
+    case SQLITE_PERM:
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+    case SQLITE_READONLY:
+    case SQLITE_AUTH: return Fault::CannotOpen;
+    case SQLITE_CONSTRAINT:
+    case SQLITE_TOOBIG: return Fault::Refused;
+    default: return Fault::InputOutput;
+    }
+}
+
+std::string remedy(Fault fault) {
+    switch (fault) {
+    case Fault::DiskFull: return "Make room on the disk, then try again; nothing of this was kept.";
+    case Fault::Damaged:
+        return "Nothing was changed. Copy the whole folder away first, then run 'undercowlctl store check' "
+               "on "
+               "the copy and put a backup back.";
+    case Fault::CannotOpen:
+        return "Check that the folder may be written and that no other program holds it locked.";
+    default: return "Try again; if it comes back, check the disk.";
+    }
+}
+
+int pragma(SQLite::Database& database, const char* name) {
+    return database.execAndGet(std::string("PRAGMA ") + name).getInt();
+}
+
+// Looks without changing anything, not even the journal mode.
+Result<int> schemaOf(const std::filesystem::path& file, int newest) {
+    SQLite::Database look(file.string(), SQLite::OPEN_READONLY, busyMs);
+    const int version = pragma(look, "user_version");
+    const int application = pragma(look, "application_id");
+    const int tables = look.execAndGet("SELECT count(*) FROM sqlite_master").getInt();
+    if (application != applicationId && (tables != 0 || version != 0)) {
+        return failed(Fault::CannotOpen,
+                      file.string() + " is the database of another program. It was left as it is; name "
+                                      "another folder.");
+    }
+    if (version > newest) {
+        return failed(Fault::TooNew, file.string() + " was written by a newer version (schema " +
+                                         std::to_string(version) + ", known here: up to " +
+                                         std::to_string(newest) +
+                                         "). It was left as it is; update this program.");
+    }
+    return version;
+}
+
+void copyBeside(SQLite::Database& database, const std::filesystem::path& file, int version) {
+    SQLite::Database copy(file.string() + ".schema-" + std::to_string(version),
+                          SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs);
+    SQLite::Backup backup(copy, database);
+    backup.executeStep(-1);
+}
+
+void migrate(SQLite::Database& database, const std::filesystem::path& file,
+             std::span<const Migration> steps) {
+    const int found = pragma(database, "user_version");
+    if (!steps.empty() && found > 0 && found < steps.back().to) {
+        copyBeside(database, file, found);
+    }
+    for (const Migration& step : steps) {
+        if (step.to <= found) {
+            continue;
+        }
+        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+        if (pragma(database, "user_version") >= step.to) {
+            continue; // another process did it while we waited
+        }
+        database.exec(std::string(step.sql));
+        database.exec("PRAGMA application_id = " + std::to_string(applicationId));
+        database.exec("PRAGMA user_version = " + std::to_string(step.to));
+        transaction.commit();
+    }
+}
+
+} // namespace
+
+Problem problemOf(const SQLite::Exception& error) {
+    const Fault fault = faultOf(error.getErrorCode());
+    return {fault, std::string("database: ") + error.what() + ". " + remedy(fault)};
+}
+
+Result<Database> Database::open(const std::filesystem::path& file, std::span<const Migration> steps) {
+    return guarded([&]() -> Result<Database> {
+        std::error_code error;
+        if (std::filesystem::exists(file, error)) {
+            const auto version = schemaOf(file, steps.empty() ? 0 : steps.back().to);
+            if (!version) {
+                return tl::unexpected(version.error());
+            }
+        }
+        auto raw = std::make_unique<SQLite::Database>(file.string(),
+                                                      SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs);
+        raw->exec("PRAGMA cell_size_check = ON");
+        raw->exec("PRAGMA journal_mode = WAL");
+        raw->exec("PRAGMA synchronous = FULL");
+        raw->exec("PRAGMA foreign_keys = ON");
+        raw->exec("PRAGMA secure_delete = ON"); // what is redacted is overwritten, not only unlinked
+        migrate(*raw, file, steps);
+        return Database(std::move(raw));
+    });
+}
+
+SQLite::Statement& Database::prepared(std::string_view sql) {
+    auto& statement = statements_[std::string(sql)];
+    if (!statement) {
+        statement = std::make_unique<SQLite::Statement>(*raw_, std::string(sql));
+    }
+    statement->reset();
+    statement->clearBindings();
+    return *statement;
+}
+
+} // namespace undercowl::store

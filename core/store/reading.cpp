@@ -1,0 +1,200 @@
+// What the store tells: jobs, machines, owners, lists and finds.
+#include "core/store/limits.h"
+#include "core/store/state.h"
+
+#include <nlohmann/json.hpp>
+
+#include <array>
+
+namespace undercowl::store {
+namespace {
+
+constexpr std::size_t mostWords = 16;
+constexpr std::array<std::pair<std::string_view, HitKind>, 10> hitKinds{{{"machine", HitKind::Machine},
+                                                                         {"owner", HitKind::Owner},
+                                                                         {"job", HitKind::Job},
+                                                                         {"finding", HitKind::Finding},
+                                                                         {"step", HitKind::Step},
+                                                                         {"wire", HitKind::Wire},
+                                                                         {"part", HitKind::Part},
+                                                                         {"reading", HitKind::Reading},
+                                                                         {"memo", HitKind::Memo},
+                                                                         {"photo", HitKind::Photo}}};
+
+HitKind hitKind(std::string_view text) {
+    for (const auto& [code, kind] : hitKinds) {
+        if (code == text) {
+            return kind;
+        }
+    }
+    return HitKind::Job;
+}
+
+job::Message message(const std::string& key, const std::string& values) {
+    job::Message made{job::knownKey(key), {}};
+    const auto json = nlohmann::json::parse(values, nullptr, false);
+    for (const auto& value : json) {
+        if (value.is_string()) {
+            made.values.push_back(value.get<std::string>());
+        }
+    }
+    return made;
+}
+
+// Each word in quotes, so that nothing in it is taken as query syntax, and with the star of a beginning.
+std::optional<std::string> query(std::string_view words) {
+    std::string made;
+    std::size_t count = 0;
+    std::size_t at = 0;
+    while (at < words.size()) {
+        const std::size_t begin = words.find_first_not_of(" \t\r\n", at);
+        if (begin == std::string_view::npos) {
+            break;
+        }
+        at = std::min(words.find_first_of(" \t\r\n", begin), words.size());
+        if (++count > mostWords) {
+            return std::nullopt;
+        }
+        made += made.empty() ? "\"" : " \"";
+        for (const char letter : words.substr(begin, at - begin)) {
+            made += letter == '"' ? "\"\"" : std::string(letter == '\0' ? 0 : 1, letter);
+        }
+        made += "\"*";
+    }
+    return made;
+}
+
+tl::unexpected<Problem> notFound(std::string_view what, const Id& id) {
+    return failed(Fault::NotFound,
+                  std::string(what) + ": there is none with the id '" + id + "' in this store");
+}
+
+} // namespace
+
+Result<job::Job> Store::job(const Id& id) const {
+    return guarded([&]() -> Result<job::Job> {
+        state_->refresh();
+        const StreamState& stream = state_->projector.stream(id);
+        if (stream.state.job.id.empty()) {
+            return notFound("job", id);
+        }
+        return stream.state.job;
+    });
+}
+
+Result<job::Machine> Store::machine(const Id& id) const {
+    return guarded([&]() -> Result<job::Machine> {
+        Using row(state_->database.prepared(
+            "SELECT make, model, year, frame_number, notes FROM machine WHERE stream = ?"));
+        row->bind(1, id);
+        if (!row->executeStep()) {
+            return notFound("machine", id);
+        }
+        job::Machine machine{id,           row->getColumn(0).getString(), row->getColumn(1).getString(),
+                             std::nullopt, row->getColumn(3).getString(), row->getColumn(4).getString()};
+        if (!row->getColumn(2).isNull()) {
+            machine.year = row->getColumn(2).getInt();
+        }
+        return machine;
+    });
+}
+
+Result<job::Owner> Store::owner(const Id& id) const {
+    return guarded([&]() -> Result<job::Owner> {
+        Using row(state_->database.prepared("SELECT name, phone, mail, address FROM owner WHERE stream = ?"));
+        row->bind(1, id);
+        if (!row->executeStep()) {
+            return notFound("owner", id);
+        }
+        return job::Owner{id, row->getColumn(0).getString(), row->getColumn(1).getString(),
+                          row->getColumn(2).getString(), row->getColumn(3).getString()};
+    });
+}
+
+Result<std::vector<job::Mechanic>> Store::mechanics() const {
+    return guarded([&]() -> Result<std::vector<job::Mechanic>> {
+        Using row(state_->database.prepared("SELECT id, name FROM mechanic ORDER BY name, id"));
+        std::vector<job::Mechanic> all;
+        while (row->executeStep()) {
+            all.push_back({row->getColumn(0).getString(), row->getColumn(1).getString()});
+        }
+        return all;
+    });
+}
+
+Result<std::vector<JobLine>> Store::jobs() const {
+    return guarded([&]() -> Result<std::vector<JobLine>> {
+        Using row(state_->database.prepared(
+            "SELECT stream, number, machine, machine_label, frame_number, owner_name, reason, moment, "
+            "stopped_key, stopped_values, next_key, next_values, waiting, open_unsafe, last_at FROM job_line "
+            "ORDER BY last_at DESC, stream DESC"));
+        const auto text = [&row](int column) { return row->getColumn(column).getString(); };
+        std::vector<JobLine> lines;
+        while (row->executeStep()) {
+            lines.push_back({text(0), text(1), text(2), text(3), text(4), text(5), text(6),
+                             job::momentFromCode(text(7)).value_or(job::Moment::TakeIn),
+                             message(text(8), text(9)), message(text(10), text(11)),
+                             row->getColumn(12).getInt() != 0, row->getColumn(13).getInt(),
+                             row->getColumn(14).getInt64()});
+        }
+        return lines;
+    });
+}
+
+Result<Id> Store::jobByNumberOrId(std::string_view text) const {
+    return guarded([&]() -> Result<Id> {
+        Using row(state_->database.prepared("SELECT stream FROM job_line WHERE stream = ?1 OR number = ?1 "
+                                            "ORDER BY stream = ?1 DESC LIMIT 2"));
+        row->bind(1, std::string(text));
+        std::vector<Id> found;
+        while (row->executeStep()) {
+            found.push_back(row->getColumn(0).getString());
+        }
+        if (found.empty()) {
+            return failed(Fault::NotFound, "job: none has the number or id '" + std::string(text) +
+                                               "'; 'job list' shows all of them");
+        }
+        if (found.size() > 1 && found.front() != text) {
+            return failed(Fault::Refused, "job: more than one has the number '" + std::string(text) +
+                                              "'; give the id, which 'job list' shows");
+        }
+        return found.front();
+    });
+}
+
+Result<std::vector<Hit>> Store::find(std::string_view words, std::size_t most) const {
+    const auto wanted = query(words);
+    if (!wanted) {
+        return failed(Fault::Refused, "find: at most 16 words at a time");
+    }
+    if (wanted->empty()) {
+        return std::vector<Hit>{};
+    }
+    return guarded([&]() -> Result<std::vector<Hit>> {
+        Using row(state_->database.prepared(
+            "SELECT l.kind, l.subject, l.stream, l.title, snippet(search, -1, '[', ']', '...', 12), "
+            "l.machine, "
+            "CASE l.kind WHEN 'machine' THEN (SELECT stream FROM job_line WHERE machine = l.stream ORDER BY "
+            "last_at DESC, stream DESC LIMIT 1) WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = "
+            "l.stream ORDER BY last_at DESC, stream DESC LIMIT 1) ELSE l.stream END "
+            "FROM search JOIN search_line l ON l.rowid = search.rowid WHERE search MATCH ? "
+            "ORDER BY bm25(search, 10.0, 4.0, 0.5), l.stream DESC, l.subject LIMIT ?"));
+        row->bind(1, *wanted);
+        row->bind(2, static_cast<std::int64_t>(std::min(most, std::size_t{10'000})));
+        std::vector<Hit> hits;
+        while (row->executeStep()) {
+            const auto text = [&row](int column) {
+                return row->getColumn(column).isNull() ? std::string{} : row->getColumn(column).getString();
+            };
+            hits.push_back({hitKind(text(0)), text(6), text(1), text(3), text(4), text(5)});
+        }
+        return hits;
+    });
+}
+
+Result<std::vector<journal::Entry>> Store::entries(const Id& stream) const {
+    return guarded(
+        [&]() -> Result<std::vector<journal::Entry>> { return entriesOf(state_->database, stream); });
+}
+
+} // namespace undercowl::store
