@@ -1,4 +1,5 @@
 // Entries from elsewhere, and the redaction of what is here.
+#include "core/store/chain.h"
 #include "core/store/limits.h"
 #include "core/store/state.h"
 
@@ -14,17 +15,6 @@ using journal::Entry;
 
 tl::unexpected<Problem> refused(std::string message) {
     return failed(Fault::Refused, std::move(message));
-}
-
-std::optional<std::string> linkProblem(const Entry& before, const Entry& after) {
-    if (after.previous != before.hash) {
-        return "entry " + after.id + ": does not follow entry " + before.id +
-               ", the one before it of device " + after.device + "; the chain is broken";
-    }
-    if (!(before.clock < after.clock)) {
-        return "entry " + after.id + ": its clock does not come after that of entry " + before.id;
-    }
-    return std::nullopt;
 }
 
 } // namespace
