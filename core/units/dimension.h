@@ -43,4 +43,8 @@ inline constexpr int dimensionCount = static_cast<int>(Dimension::Charge) + 1;
 // "gauge pressure". Never fails.
 [[nodiscard]] std::string_view englishName(Dimension dimension);
 
+// What a difference of two of them is: of two gauge pressures a pressure difference, of two temperatures
+// kelvins; else the same. Uncertainties and steps are of this dimension; its base unit has the same size.
+[[nodiscard]] Dimension intervalOf(Dimension dimension);
+
 } // namespace undercowl::units

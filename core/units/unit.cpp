@@ -99,6 +99,15 @@ std::string_view englishName(Dimension dimension) {
     return dimensionNames.at(static_cast<std::size_t>(dimension));
 }
 
+Dimension intervalOf(Dimension dimension) {
+    switch (dimension) {
+    case Dimension::GaugePressure:
+    case Dimension::AbsolutePressure: return Dimension::PressureDifference;
+    case Dimension::Temperature: return Dimension::TemperatureDifference;
+    default: return dimension;
+    }
+}
+
 Unit::Unit() : entry_(&unitsOf(Dimension::Number).front().entry()) {}
 
 const std::vector<Unit>& unitsOf(Dimension dimension) {

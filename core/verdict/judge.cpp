@@ -1,0 +1,75 @@
+#include "core/verdict/judge.h"
+
+#include "core/units/format.h"
+#include "core/verdict/words.h"
+
+namespace undercowl::verdict {
+namespace {
+
+void append(std::vector<std::string>& to, std::vector<std::string> lines) {
+    to.insert(to.end(), std::make_move_iterator(lines.begin()), std::make_move_iterator(lines.end()));
+}
+
+// The mean in the unit of the first reading, and the spread in the base unit, where budgets are kept.
+tl::expected<void, std::string> join(std::span<const units::Quantity> readings, Judgement& judgement) {
+    const units::Unit unit = readings.front().unit;
+    std::vector<double> base;
+    for (const units::Quantity& reading : readings) {
+        const auto same = units::convert(reading, unit);
+        if (!same)
+            return tl::unexpected("readings of different kinds: " + same.error().message);
+        base.push_back(same->base());
+    }
+    judgement.value = readings.front();
+    if (base.size() == 1)
+        return {};
+    auto repeated = repeatedReadings(base);
+    if (!repeated)
+        return tl::unexpected(repeated.error());
+    const units::Unit baseUnit = units::baseUnit(unit.dimension());
+    const units::Unit interval = units::baseUnit(units::intervalOf(unit.dimension()));
+    judgement.value = {units::Quantity{repeated->mean, baseUnit}.in(unit), unit};
+    judgement.working.push_back(
+        "mean of " + std::to_string(repeated->count) + " readings: " + units::format(judgement.value) +
+        ", spread (standard deviation) " + units::format({repeated->spread, interval}));
+    judgement.repeated = *std::move(repeated);
+    return {};
+}
+
+} // namespace
+
+tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> readings,
+                                           const Instrument* instrument, const Limits* limits,
+                                           units::Date today, Rule rule) {
+    if (readings.empty())
+        return tl::unexpected(std::string("no reading was given"));
+    Judgement judgement;
+    if (const auto joined = join(readings, judgement); !joined)
+        return tl::unexpected(joined.error());
+    if (instrument != nullptr) {
+        auto budget = budgetFor(*instrument, judgement.value);
+        if (!budget)
+            return tl::unexpected(budget.error());
+        if (judgement.repeated)
+            budget->lines.push_back(judgement.repeated->contribution());
+        append(judgement.working, budget->working());
+        judgement.expanded = budget->expanded();
+        judgement.budget = *std::move(budget);
+        if (auto caution = calibrationCaution(*instrument, today))
+            judgement.cautions.push_back(*std::move(caution));
+    }
+    if (limits != nullptr && limits->source.trust == Trust::WorkedOutHere)
+        judgement.cautions.emplace_back("the limit is worked out here: the machine's manual wins");
+    auto verdict = decide(judgement.value, limits != nullptr ? *limits : Limits{}, judgement.expanded, rule);
+    if (!verdict) {
+        judgement.noVerdict = verdict.error().message;
+        return judgement;
+    }
+    append(judgement.working, working(*verdict));
+    judgement.settle = whatWouldSettle(*verdict, judgement.repeated ? judgement.repeated->ofMean : 0,
+                                       judgement.repeated ? judgement.repeated->count : 1);
+    judgement.verdict = *std::move(verdict);
+    return judgement;
+}
+
+} // namespace undercowl::verdict
