@@ -24,6 +24,10 @@ using MediaFile = std::function<std::filesystem::path(const std::string& media)>
 [[nodiscard]] tl::expected<std::vector<std::byte>, std::string>
 pdf(const handover::Document& document, const handover::Words& words, const MediaFile& mediaFile);
 
+// The photo, upright and reduced to what a page shows, as a "data:image/jpeg;base64,..." address for a page
+// that stands alone. Empty when the file is no photo that can be read. Needs a QGuiApplication like pdf().
+[[nodiscard]] std::string pictureAddress(const std::filesystem::path& file);
+
 // What printing needs in a program that shows no window. Make it when something is to be printed, not at the
 // start: it costs tens of milliseconds.
 class PrintingWithoutScreen {

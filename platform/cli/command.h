@@ -32,7 +32,8 @@ enum class Exit : std::uint8_t {
 
 struct Context {
     bool json{};
-    std::filesystem::path store;  // given by --store, else the platform's data folder
+    std::filesystem::path store; // given by --store, else the platform's data folder
+    bool storeGiven{};
     std::function<Exit()> action; // set by the callback of the command that was called
 };
 

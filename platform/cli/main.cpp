@@ -1,5 +1,8 @@
 // undercowlctl: the same core without a screen.
 #include "platform/cli/command.h"
+#include "platform/cli/find.h"
+#include "platform/cli/handover.h"
+#include "platform/cli/job.h"
 #include "platform/data_folder.h"
 
 #include <exception>
@@ -24,6 +27,11 @@ int run(int argc, char** argv) {
         ->type_name("DIR")
         ->default_str("the data folder of this user");
 
+    using namespace undercowl::platform;
+    addFindCommand(app, context);
+    addHandoverCommand(app, context);
+    addJobCommand(app, context);
+
     try {
         app.parse(argc, argv);
     } catch (const CLI::CallForHelp& help) {
@@ -32,7 +40,8 @@ int run(int argc, char** argv) {
         app.exit(wrong);
         return static_cast<int>(Exit::WrongUse);
     }
-    if (context.store.empty()) {
+    context.storeGiven = !context.store.empty();
+    if (!context.storeGiven) {
         context.store = undercowl::platform::dataFolder();
     }
     return static_cast<int>(context.action());

@@ -231,8 +231,10 @@ private:
         pages_.addResource(QTextDocument::ImageResource, name, shown.first);
         QTextImageFormat image;
         image.setName(name.toString());
-        image.setWidth(pictureWidth());
-        image.setHeight(pictureWidth() * shown.first.height() / shown.first.width());
+        // Portrait photos are set no higher than landscape ones are wide.
+        const qreal scale = pictureWidth() / std::max(shown.first.width(), shown.first.height());
+        image.setWidth(scale * shown.first.width());
+        image.setHeight(scale * shown.first.height());
         QTextCursor at = cell.firstCursorPosition();
         at.insertImage(image);
         at.insertBlock(block(1, 0));
@@ -241,19 +243,9 @@ private:
 
     [[nodiscard]] QImage read(const std::string& media) const {
         const std::filesystem::path file = mediaFile_ ? mediaFile_(media) : std::filesystem::path{};
-        if (file.empty())
-            return {};
-        QImageReader reader{QString::fromStdString(file.string())};
-        reader.setAutoTransform(true); // upright, as it was shown
-        const int most = qRound(pictureWidth() / dots_ / pointsPerInch * pictureDotsPerInch);
-        if (const QSize size = reader.size();
-            size.isValid() && std::max(size.width(), size.height()) > 2 * most)
-            reader.setScaledSize(size.scaled(2 * most, 2 * most, Qt::KeepAspectRatio));
-        const QImage image = reader.read();
-        // Portrait photos are set no higher than landscape ones are wide.
-        return image.isNull() ? image
-                              : image.scaled(most, most, Qt::KeepAspectRatio, Qt::SmoothTransformation)
-                                    .convertToFormat(QImage::Format_RGB32);
+        return file.empty()
+                   ? QImage{}
+                   : photo(file, qRound(pictureWidth() / dots_ / pointsPerInch * pictureDotsPerInch));
     }
 
     [[nodiscard]] qreal pictureWidth() const { return width_ / picturesInRow - gapPt * dots_; }
@@ -312,6 +304,19 @@ void keepHeadingsWithText(QTextDocument& pages, qreal roomNeeded) {
 }
 
 } // namespace
+
+QImage photo(const std::filesystem::path& file, int most) {
+    QImageReader reader{QString::fromStdString(file.string())};
+    reader.setAutoTransform(true); // upright, as it was shown
+    // Twice as large as needed, then smoothly down: quick for a photo of many megapixels, and without jagged
+    // edges.
+    if (const QSize size = reader.size(); size.isValid() && std::max(size.width(), size.height()) > 2 * most)
+        reader.setScaledSize(size.scaled(2 * most, 2 * most, Qt::KeepAspectRatio));
+    QImage image = reader.read();
+    if (std::max(image.width(), image.height()) > most)
+        image = image.scaled(most, most, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+    return image.isNull() ? image : image.convertToFormat(QImage::Format_RGB32);
+}
 
 tl::expected<void, std::string> print(QPagedPaintDevice& device, const handover::Document& document,
                                       const handover::Words& words, const MediaFile& mediaFile) {

@@ -3,6 +3,7 @@
 
 #include "platform/printing.h"
 
+#include <QImage>
 #include <QPagedPaintDevice>
 
 namespace undercowl::platform::paper {
@@ -11,5 +12,8 @@ namespace undercowl::platform::paper {
 [[nodiscard]] tl::expected<void, std::string> print(QPagedPaintDevice& device,
                                                     const handover::Document& document,
                                                     const handover::Words& words, const MediaFile& mediaFile);
+
+// The photo turned upright, at most so many pixels wide and high; null when the file is no photo.
+[[nodiscard]] QImage photo(const std::filesystem::path& file, int most);
 
 } // namespace undercowl::platform::paper

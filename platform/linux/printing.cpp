@@ -62,6 +62,17 @@ pdf(const handover::Document& document, const handover::Words& words, const Medi
     return std::vector<std::byte>{first, first + bytes.size()};
 }
 
+std::string pictureAddress(const std::filesystem::path& file) {
+    constexpr int mostPixels = 1000;
+    const QImage image = paper::photo(file, mostPixels);
+    QByteArray bytes;
+    QBuffer buffer{&bytes};
+    constexpr int quality = 85;
+    if (image.isNull() || !buffer.open(QIODevice::WriteOnly) || !image.save(&buffer, "JPG", quality))
+        return {};
+    return "data:image/jpeg;base64," + bytes.toBase64().toStdString();
+}
+
 struct PrintingWithoutScreen::Program {
     // Qt keeps references to these.
     int count{1};

@@ -1,0 +1,189 @@
+#include "platform/cli/job.h"
+
+#include "core/job/cautions.h"
+#include "core/wiring/readback.h"
+#include "platform/cli/job_json.h"
+
+#include <fmt/format.h>
+
+#include <iostream>
+#include <memory>
+
+namespace undercowl::platform {
+namespace {
+
+void say(const std::string& line) {
+    std::cout << line << '\n';
+}
+
+std::string hardwareInWords(const job::Hardware& hardware) {
+    std::string words = fmt::format("{} {}", hardware.count, hardware.what);
+    if (!hardware.thread.empty())
+        words += " " + hardware.thread;
+    if (!hardware.length.empty())
+        words += " x " + hardware.length;
+    if (hardware.torque)
+        words += ", " + inWords(*hardware.torque);
+    return words;
+}
+
+Exit list(const Context& context) {
+    const auto store = openStore(context);
+    if (!store)
+        return store.error();
+    const auto jobs = store->jobs();
+    if (!jobs)
+        return complain(jobs.error());
+    if (context.json) {
+        auto all = OrderedJson::array();
+        for (const store::JobLine& line : *jobs)
+            all.push_back(toJson(line));
+        printJson({{"jobs", all}});
+        return Exit::Done;
+    }
+    for (const store::JobLine& line : *jobs) {
+        say(fmt::format("{}  {}  {}  [{}]", line.number, line.machine, line.owner, job::code(line.moment)));
+        say("    " + job::english(line.stopped));
+        say("    " + job::english(line.next));
+        if (line.openUnsafe > 0)
+            say(fmt::format("    ! {} unsafe finding{} open", line.openUnsafe,
+                            line.openUnsafe == 1 ? "" : "s"));
+        if (line.waiting)
+            say("    a task waits");
+    }
+    return Exit::Done;
+}
+
+// A job with its store, or the exit code of the complaint.
+struct Opened {
+    store::Store store;
+    job::Job job;
+};
+
+tl::expected<Opened, Exit> openJob(const Context& context, const std::string& wanted) {
+    auto store = openStore(context);
+    if (!store)
+        return tl::unexpected(store.error());
+    const auto id = store->jobByNumberOrId(wanted);
+    if (!id)
+        return tl::unexpected(complain(id.error()));
+    auto job = store->job(*id);
+    if (!job)
+        return tl::unexpected(complain(job.error()));
+    return Opened{std::move(*store), std::move(*job)};
+}
+
+void showFindings(const job::Job& job) {
+    for (const job::Finding& finding : job.findings)
+        say(fmt::format("  {} {}: {}{}", finding.settled ? "done  " : "open  ", job::code(finding.severity),
+                        finding.text,
+                        finding.settled        ? "; " + finding.settledHow
+                        : finding.toDo.empty() ? ""
+                                               : "; to do: " + finding.toDo));
+}
+
+void showSteps(const job::Job& job) {
+    for (const job::StripStep& step : job.steps)
+        say(fmt::format("  {} {}{}", step.refitted ? "back  " : "apart ", step.title,
+                        step.bag.empty() ? "" : ", bag " + step.bag));
+}
+
+void showWiring(const job::Job& job) {
+    for (const wiring::Gathering& gathering : job.gatherings) {
+        say(fmt::format("  {} ({} places, seen from the {})", gathering.title, gathering.places,
+                        wiring::code(gathering.seenFrom)));
+        for (const wiring::Half half : {wiring::Half::Loom, wiring::Half::Unit})
+            for (const wiring::ReadBackItem& item :
+                 wiring::readBack(gathering, half, wiring::Answer::AsFound))
+                say("    " + wiring::englishSentence(item));
+    }
+}
+
+Exit show(const Context& context, const std::string& wanted) {
+    const auto opened = openJob(context, wanted);
+    if (!opened)
+        return opened.error();
+    const job::Job& job = opened->job;
+    const auto machine = opened->store.machine(job.machine).value_or(job::Machine{});
+    const auto owner = opened->store.owner(job.owner).value_or(job::Owner{});
+    if (context.json) {
+        printJson(toJson(job, machine, owner));
+        return Exit::Done;
+    }
+    const job::Standing standing = job::standing(job);
+    say(fmt::format("{}  {} {}{}  {}", job.number, machine.make, machine.model,
+                    machine.year ? fmt::format(", {}", *machine.year) : "", owner.name));
+    say(fmt::format("  frame {}{}", machine.frameNumber, job.odometer ? ", " + inWords(*job.odometer) : ""));
+    say("  " + job.reason);
+    say("  " + job::english(standing.stopped));
+    say("  " + job::english(standing.next));
+    const auto part = [](const char* title, bool any) {
+        if (any)
+            say(title);
+    };
+    part("Findings", !job.findings.empty());
+    showFindings(job);
+    part("Steps", !job.steps.empty());
+    showSteps(job);
+    part("Wiring", !job.gatherings.empty());
+    showWiring(job);
+    part("Readings", !job.readings.empty());
+    for (const job::Reading& reading : job.readings)
+        say(fmt::format("  {}: {}{}", reading.what, inWords(reading.value),
+                        reading.verdict.empty() ? "" : ", " + reading.verdict));
+    part("Parts", !job.parts.empty());
+    for (const job::Part& each : job.parts)
+        say(fmt::format("  {} {}: {}", each.name, each.number, job::code(each.state)));
+    return Exit::Done;
+}
+
+Exit next(const Context& context, const std::string& wanted) {
+    const auto opened = openJob(context, wanted);
+    if (!opened)
+        return opened.error();
+    const job::Job& job = opened->job;
+    const job::Standing standing = job::standing(job);
+    const bool open = standing.moment != job::Moment::Done;
+    const job::StripStep* step = job::findStep(job, standing.stepId);
+    if (context.json) {
+        OrderedJson answer = toJson(standing);
+        answer["step"] = step != nullptr ? toJson(*step) : OrderedJson(nullptr);
+        printJson(answer);
+        return open ? Exit::Done : Exit::No;
+    }
+    say(job::english(standing.stopped));
+    say(job::english(standing.next));
+    if (step != nullptr) {
+        for (const std::string& caution : step->cautions)
+            say(fmt::format("  ! {}", job::englishCaution(caution)));
+        for (const job::Hardware& hardware : step->hardware)
+            say("  " + hardwareInWords(hardware));
+        if (!step->note.empty())
+            say("  " + step->note);
+    }
+    return open ? Exit::Done : Exit::No;
+}
+
+} // namespace
+
+void addJobCommand(CLI::App& root, Context& context) {
+    CLI::App* group = addCommand(root, "job", "Jobs: which there are, one of them, what is next on it",
+                                 "undercowlctl job next 2026-031");
+    group->require_subcommand(1);
+    addCommand(*group, "list", "All jobs, last worked on first", "undercowlctl job list")
+        ->callback([&context] { context.action = [&context] { return list(context); }; });
+    const auto add = [&](const char* name, const char* description,
+                         Exit (*act)(const Context&, const std::string&)) {
+        CLI::App* command =
+            addCommand(*group, name, description, fmt::format("undercowlctl job {} 2026-031 --json", name));
+        const auto wanted = std::make_shared<std::string>();
+        command->add_option("JOB", *wanted, "Number or id of the job")->required();
+        command->callback([&context, wanted, act] {
+            context.action = [&context, wanted, act] { return act(context, *wanted); };
+        });
+    };
+    add("show", "Everything known of one job", show);
+    add("next", "Where a job stopped and what is next; exit 1 when nothing is", next);
+}
+
+} // namespace undercowl::platform
