@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include <array>
+#include <cctype>
 
 namespace undercowl::store {
 namespace {
@@ -41,6 +42,27 @@ job::Message message(const std::string& key, const std::string& values) {
     return made;
 }
 
+// Whether the search index can hold anything of the word: it passes over punctuation, and over the symbols of
+// U+2000 to U+2BFF and from U+1F000 on (in UTF-8: E2 80 to E2 AF, F0 9F).
+bool hasLetters(std::string_view word) {
+    for (std::size_t i = 0; i < word.size(); ++i) {
+        const auto byte = static_cast<unsigned char>(word[i]);
+        if (byte < 0x80) {
+            if (std::isalnum(byte) != 0) {
+                return true;
+            }
+            continue;
+        }
+        const auto second = static_cast<unsigned char>(i + 1 < word.size() ? word[i + 1] : '\0');
+        const bool symbol = (byte == 0xE2 && second < 0xB0) || (byte == 0xF0 && second == 0x9F);
+        if (!symbol) {
+            return true;
+        }
+        i += byte == 0xE2 ? 2 : 3;
+    }
+    return false;
+}
+
 // Each word in quotes, so that nothing in it is taken as query syntax, and with the star of a beginning.
 std::optional<std::string> query(std::string_view words) {
     std::string made;
@@ -52,6 +74,9 @@ std::optional<std::string> query(std::string_view words) {
             break;
         }
         at = std::min(words.find_first_of(" \t\r\n", begin), words.size());
+        if (!hasLetters(words.substr(begin, at - begin))) {
+            continue; // an empty phrase would match nothing
+        }
         if (++count > mostWords) {
             return std::nullopt;
         }
