@@ -1,5 +1,6 @@
 // undercowlctl: the same core without a screen.
 #include "platform/cli/command.h"
+#include "platform/cli/demo.h"
 #include "platform/cli/find.h"
 #include "platform/cli/handover.h"
 #include "platform/cli/job.h"
@@ -28,6 +29,9 @@ int run(int argc, char** argv) {
         ->default_str("the data folder of this user");
 
     using namespace undercowl::platform;
+#ifdef UNDERCOWL_DEMO
+    addDemoCommand(app, context);
+#endif
     addFindCommand(app, context);
     addHandoverCommand(app, context);
     addJobCommand(app, context);

@@ -180,25 +180,39 @@ private:
                 message->key == "record.verdict.close" || message->key == "record.wiring.matches-not");
     }
 
-    // Each column gets its share of the width by what it holds; long text wraps.
+    // Each column is given room for its longest word, since a number must not be split from its unit; what is
+    // left of the width is shared by what the columns hold besides.
     [[nodiscard]] QVector<QTextLength> shares(const handover::Table& table, std::size_t columns) const {
-        constexpr qreal least = 7;
+        constexpr qreal letterPt = 5.4; // of the body, about
         constexpr qreal most = 44;
-        std::vector<qreal> weights(columns, least);
-        const auto weigh = [&](const std::vector<Text>& cells) {
-            for (std::size_t i = 0; i < cells.size(); ++i)
-                weights.at(i) = std::clamp(static_cast<qreal>(said(cells.at(i)).size()), weights.at(i), most);
+        const qreal lineLetters = width_ / dots_ / letterPt;
+        std::vector<qreal> words(columns, 1);
+        std::vector<qreal> texts(columns, 1);
+        const auto measure = [&](const std::vector<Text>& cells) {
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                const QString text = said(cells.at(i));
+                for (const QString& word : text.split(u' '))
+                    words.at(i) = std::max(words.at(i), static_cast<qreal>(word.size()));
+                texts.at(i) = std::clamp(static_cast<qreal>(text.size()), texts.at(i), most);
+            }
         };
-        weigh(table.head);
+        measure(table.head);
         for (const handover::Row& row : table.rows)
-            weigh(row.cells);
-        qreal sum = 0;
-        // By the square root: a column of long text must not starve one of short words.
-        for (qreal& weight : weights)
-            sum += weight = std::pow(weight, table.head.empty() ? 1 : 0.8);
+            measure(row.cells);
+        constexpr qreal gapLetters = 2;
+        qreal needed = 0;
+        qreal wanted = 0;
+        for (std::size_t i = 0; i < columns; ++i) {
+            needed += words.at(i) + gapLetters;
+            wanted += texts.at(i);
+        }
+        const qreal left = std::max(0.0, lineLetters - needed);
         QVector<QTextLength> lengths;
-        for (const qreal weight : weights)
-            lengths << QTextLength{QTextLength::PercentageLength, 100 * weight / sum};
+        for (std::size_t i = 0; i < columns; ++i) {
+            const qreal share = words.at(i) + gapLetters + left * texts.at(i) / wanted;
+            lengths << QTextLength{QTextLength::PercentageLength,
+                                   100 * share / std::max(lineLetters, needed)};
+        }
         return lengths;
     }
 

@@ -5,6 +5,7 @@
 #include <QBuffer>
 #include <QByteArray>
 #include <QGuiApplication>
+#include <QHash>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPdfWriter>
@@ -88,6 +89,7 @@ PrintingWithoutScreen::PrintingWithoutScreen() : program_(std::make_unique<Progr
         if (!message.startsWith(QLatin1String{"QStandardPaths: XDG_RUNTIME_DIR"}))
             std::fprintf(stderr, "%s\n", qPrintable(message));
     });
+    QHashSeed::setDeterministicGlobalSeed(); // the order of fonts and pictures in a PDF follows from hashes
     qputenv("QT_QPA_PLATFORM", "offscreen"); // there may be no display, and none is wanted
     program_->application = std::make_unique<QGuiApplication>(program_->count, program_->arguments.data());
 }

@@ -1,0 +1,137 @@
+#include "platform/demo/shop.h"
+
+#include "platform/demo/data.h"
+#include "platform/demo/story.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <memory>
+
+namespace undercowl::demo {
+namespace {
+
+constexpr double msPerDay = 24.0 * 60 * 60 * 1000;
+constexpr std::string_view progressSetting = "demo.sittings"; // how many of them have been told
+
+// Sittings are told in the past: the store asks this clock.
+using Hands = std::shared_ptr<job::TimeMs>;
+
+Shop shopOf(const Json& shop) {
+    const std::string number = text(shop, "follow");
+    return {Teller::id(number, ""), number, Teller::id(number, "gathering"),
+            Teller::id(number, text(shop, "unplugged by")), false};
+}
+
+IdFor idsOf(const Shop& shop) {
+    return [&shop](const std::string& name) { return Teller::id(shop.number, name); };
+}
+
+store::Result<void> nameMechanics(store::Store& store, const Json& shop) {
+    std::vector<journal::Draft> drafts;
+    for (const Json& name : shop.at("mechanics"))
+        drafts.push_back(
+            journal::mechanicNamed({idOf("mechanic " + name.get<std::string>()), name.get<std::string>()}));
+    if (auto said = store.append(drafts); !said)
+        return tl::unexpected(said.error());
+    return {};
+}
+
+store::Result<void> tellSitting(store::Store& store, const std::filesystem::path& assets, const Json& shop,
+                                const Json& sitting, const WiringPlan& wiring) {
+    if (auto chosen = store.chooseMechanic(idOf("mechanic " + text(sitting, "by"))); !chosen)
+        return chosen;
+    const std::string number = text(sitting, "job");
+    Teller teller{store, assets, shop};
+    std::vector<journal::Draft> drafts;
+    const auto say = [&]() -> store::Result<void> {
+        if (drafts.empty())
+            return {};
+        auto said = store.append(drafts);
+        drafts.clear();
+        return said ? store::Result<void>{} : tl::unexpected(said.error());
+    };
+    for (const Json& saying : sitting.at("say")) {
+        if (!saying.contains("wiring")) {
+            auto told = teller.tell(number, saying);
+            if (!told)
+                return tl::unexpected(told.error());
+            drafts.insert(drafts.end(), told->begin(), told->end());
+            continue;
+        }
+        if (auto said = say(); !said) // the step that the wiring belongs to
+            return said;
+        const auto read = sighted(wiring.before);
+        if (!read)
+            return tl::unexpected(read.error());
+        if (auto kept = keepMap(store, shopOf(shop), wiring, *read); !kept)
+            return kept;
+    }
+    return say();
+}
+
+store::Result<Shop> tellAll(store::Store& store, const Hands& clock, const std::filesystem::path& assets,
+                            const Json& shop, const WiringPlan& wiring) {
+    Shop made = shopOf(shop);
+    const Json& sittings = shop.at("sittings");
+    const std::string progress = store.setting(progressSetting);
+    if (progress.empty()) {
+        const auto others = store.jobs();
+        if (!others)
+            return tl::unexpected(others.error());
+        if (!others->empty())
+            return refused("the store in this folder holds a shop of its own: give the demo another folder "
+                           "with --store DIR");
+        if (auto named = nameMechanics(store, shop); !named)
+            return tl::unexpected(named.error());
+        // From here on the folder is known as the demo's, should the rest be cut short.
+        if (auto kept = store.set(progressSetting, "0"); !kept)
+            return tl::unexpected(kept.error());
+    }
+    const job::TimeMs today = *clock;
+    for (std::size_t at = progress.empty() ? 0 : std::stoul(progress); at < sittings.size(); ++at) {
+        const Json& sitting = sittings.at(at);
+        *clock = today - static_cast<job::TimeMs>(std::llround(sitting.at("ago").get<double>() * msPerDay));
+        if (auto told = tellSitting(store, assets, shop, sitting, wiring); !told)
+            return tl::unexpected(told.error());
+        if (auto kept = store.set(progressSetting, std::to_string(at + 1)); !kept)
+            return tl::unexpected(kept.error());
+        made.made = true;
+    }
+    return made;
+}
+
+} // namespace
+
+std::filesystem::path builtInAssets() {
+    return UNDERCOWL_DEMO_ASSETS;
+}
+
+store::Result<Shop> makeShop(const std::filesystem::path& folder, const std::filesystem::path& assets,
+                             const WiringPlan& wiring) {
+    const auto shop = readJson(assets / "shop.json");
+    if (!shop)
+        return tl::unexpected(shop.error());
+    const Hands clock = std::make_shared<job::TimeMs>(store::systemClock()());
+    auto store = store::Store::open(folder, [clock] { return *clock; });
+    if (!store)
+        return tl::unexpected(store.error());
+    try {
+        return tellAll(*store, clock, assets, *shop, wiring);
+    } catch (const std::exception& wrong) {
+        return refused(fmt::format("{}: {}: take the file that came with the program",
+                                   (assets / "shop.json").string(), wrong.what()));
+    }
+}
+
+store::Result<void> keepMap(store::Store& store, const Shop& shop, const WiringPlan& plan,
+                            const Sighted& before) {
+    return keepMap(store, shop.job, shop.step, plan, before, idsOf(shop));
+}
+
+store::Result<void> keepChecks(store::Store& store, const Shop& shop, const WiringPlan& plan,
+                               const Sighted& after, const sight::Comparison& comparison) {
+    return keepChecks(store, shop.job, shop.gathering, plan, after, comparison, idsOf(shop));
+}
+
+} // namespace undercowl::demo

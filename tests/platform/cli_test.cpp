@@ -1,0 +1,143 @@
+// The conventions that every command keeps, and the commands that read the demo shop.
+#include "tests/platform/tool.h"
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+
+using namespace undercowl::tests;
+using Catch::Contains;
+
+namespace {
+
+// Made once: the tests below only read it.
+const std::string& shop() {
+    static const Scratch scratch;
+    static const std::string folder = [] {
+        REQUIRE(ctl("demo --only-shop --store '" + (scratch / "shop") + "'").exit == 0);
+        return scratch / "shop";
+    }();
+    return folder;
+}
+
+std::string inShop() {
+    return " --store '" + shop() + "' ";
+}
+
+} // namespace
+
+TEST_CASE("wrong use is answered with exit 2 and words on standard error") {
+    for (const char* arguments : {"", "polish", "job", "job show", "job list --colour", "find",
+                                  "handover 2026-031", "demo --along-before 1,2,3"}) {
+        INFO(arguments);
+        const Ran ran = ctl(arguments);
+        CHECK(ran.exit == 2);
+        CHECK(ran.out.empty());
+        CHECK_FALSE(ran.err.empty());
+    }
+}
+
+TEST_CASE("every command explains itself with an example and speaks JSON") {
+    for (const char* command : {"demo", "find", "handover", "job", "job list", "job show", "job next"}) {
+        INFO(command);
+        const Ran ran = ctl(std::string{command} + " --help");
+        CHECK(ran.exit == 0);
+        CHECK_THAT(ran.out, Contains("Example:\n  undercowlctl "));
+        CHECK_THAT(ran.out, Contains("--json"));
+    }
+}
+
+TEST_CASE("a store that is not there is not made by looking at it") {
+    const Scratch scratch;
+    for (const char* command :
+         {"job list", "job show 2026-031", "job next 1", "find lamp", "handover 1 --pdf x.pdf"}) {
+        INFO(command);
+        const Ran ran = ctl(std::string{command} + " --store '" + (scratch / "typo") + "'");
+        CHECK(ran.exit == 3);
+        CHECK(ran.out.empty());
+        CHECK_THAT(ran.err, Contains("there is no store in") && Contains("--store DIR"));
+        CHECK_FALSE(std::filesystem::exists(scratch / "typo"));
+    }
+}
+
+TEST_CASE("a damaged store is told as such") {
+    const Scratch scratch;
+    std::filesystem::create_directories(scratch / "shop");
+    write(scratch / "shop/shop.db", "this is no database, whatever its name says; " + std::string(4096, 'x'));
+    const Ran ran = ctl("job list --store '" + (scratch / "shop") + "'");
+    CHECK(ran.exit == 3);
+    CHECK_FALSE(ran.err.empty());
+}
+
+TEST_CASE("job list tells where each job stopped and what is next") {
+    const Ran text = ctl("job list" + inShop());
+    CHECK(text.exit == 0);
+    CHECK_THAT(text.out,
+               Contains("2026-031") && Contains("Marrowin Tern 125, 1987") && Contains("Ilse Quandt"));
+    const auto jobs = ctl("--json" + inShop() + "job list").json().at("jobs");
+    CHECK(jobs.size() >= 4);
+    for (const auto& job : jobs)
+        for (const char* field : {"id", "number", "machine", "owner", "moment", "stopped", "next"}) {
+            INFO(field);
+            CHECK_FALSE(job.at(field).get<std::string>().empty());
+        }
+}
+
+TEST_CASE("job show tells the same in words and in JSON") {
+    const Ran text = ctl("job show 2026-031" + inShop());
+    CHECK(text.exit == 0);
+    const auto job = ctl("job show 2026-031 --json" + inShop()).json();
+    CHECK(job.at("machine").at("frame_number") == "MT125-004417");
+    CHECK(job.at("odometer") == nlohmann::json{{"value", "18423"}, {"unit", "km"}});
+    CHECK(job.at("steps").size() == 9);
+    for (const auto& step : job.at("steps"))
+        CHECK_THAT(text.out, Contains(step.at("title").get<std::string>()));
+    for (const auto& finding : job.at("findings"))
+        CHECK_THAT(text.out, Contains(finding.at("text").get<std::string>()));
+    CHECK_FALSE(job.at("wiring").at(0).at("title").get<std::string>().empty());
+    // By its id the same job is found.
+    CHECK(ctl("job show " + job.at("id").get<std::string>() + inShop()).out == text.out);
+}
+
+TEST_CASE("job next says what is to be done, and answers no when nothing is") {
+    const Ran open = ctl("job next 2026-031" + inShop());
+    CHECK(open.exit == 0);
+    CHECK_THAT(open.out, Contains("unplug the switch connector"));
+    const auto json = ctl("job next 2026-031 --json" + inShop()).json();
+    CHECK(json.at("moment") == "refit");
+    CHECK(json.at("step").at("title") == "unplug the switch connector");
+    CHECK(ctl("job next 2026-024" + inShop()).exit == 1);
+    const Ran unknown = ctl("job next 1999-001" + inShop());
+    CHECK(unknown.exit == 2);
+    CHECK_THAT(unknown.err, Contains("1999-001"));
+}
+
+TEST_CASE("find answers with hits, or with no") {
+    const Ran hits = ctl("find tail lamp" + inShop());
+    CHECK(hits.exit == 0);
+    CHECK_FALSE(hits.out.empty());
+    const auto json = ctl("find Quandt --json" + inShop()).json();
+    REQUIRE_FALSE(json.at("hits").empty());
+    for (const char* field : {"kind", "job", "subject", "title", "snippet", "machine"})
+        CHECK(json.at("hits").at(0).contains(field));
+    const Ran none = ctl("find zeppelin" + inShop());
+    CHECK(none.exit == 1);
+    CHECK(none.out.empty());
+}
+
+TEST_CASE("handover writes the record as PDF and as a page that stands alone") {
+    const Scratch scratch;
+    const Ran ran = ctl("handover 2026-024 --json --pdf '" + (scratch / "r.pdf") + "' --html '" +
+                        (scratch / "r.html") + "'" + inShop());
+    CHECK(ran.exit == 0);
+    CHECK(ran.json().at("pdf") == (scratch / "r.pdf"));
+    CHECK_THAT(textOfPdf(scratch / "r.pdf"),
+               Contains("Kesselby Dart 50, 1994") && Contains("new inlet rubber") && Contains("Noor Bakkum"));
+    const std::string page = contentOf(scratch / "r.html");
+    CHECK_THAT(page, Contains("Kesselby Dart 50, 1994"));
+    CHECK_THAT(page, !Contains("src=\"/") && !Contains("src=\"file") && !Contains("http"));
+
+    const Ran nowhere = ctl("handover 2026-024 --pdf '" + (scratch / "no/such/r.pdf") + "'" + inShop());
+    CHECK(nowhere.exit == 2);
+    CHECK_THAT(nowhere.err, Contains("no/such/r.pdf"));
+}
