@@ -1,9 +1,11 @@
 // undercowlctl: the same core without a screen.
+#include "platform/cli/archive.h"
 #include "platform/cli/command.h"
 #include "platform/cli/demo.h"
 #include "platform/cli/find.h"
 #include "platform/cli/handover.h"
 #include "platform/cli/job.h"
+#include "platform/cli/store.h"
 #include "platform/data_folder.h"
 
 #include <exception>
@@ -29,12 +31,14 @@ int run(int argc, char** argv) {
         ->default_str("the data folder of this user");
 
     using namespace undercowl::platform;
+    addArchiveCommand(app, context);
 #ifdef UNDERCOWL_DEMO
     addDemoCommand(app, context);
 #endif
     addFindCommand(app, context);
     addHandoverCommand(app, context);
     addJobCommand(app, context);
+    addStoreCommand(app, context);
 
     try {
         app.parse(argc, argv);
