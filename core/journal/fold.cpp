@@ -33,12 +33,18 @@ bool readBody(const InForce& entry, const Read& read) {
     }
 }
 
-void addHistory(job::Job& job, const Forces& forces) {
-    for (const Sorted& sorted : forces.all) {
-        const Entry& entry = *sorted.entry;
-        job.history.push_back({entry.id, entry.kind, entry.subject, entry.mechanic, entry.clock.wallMs,
-                               sorted.withdrawn, sorted.superseded});
-    }
+void applyEffect(job::Job& job, const InForce& entry) {
+    const ApplyToJob apply = applyToJob(entry.last->kind);
+    const bool read =
+        apply != nullptr && readBody(entry, [&](const Fields& body) { apply(job, body, entry); });
+    if (!read)
+        job.unreadable.push_back(entry.last->id);
+}
+
+void addLine(job::Job& job, const Sorted& sorted) {
+    const Entry& entry = *sorted.entry;
+    job.history.push_back({entry.id, entry.kind, entry.subject, entry.mechanic, entry.clock.wallMs,
+                           sorted.withdrawn, sorted.superseded});
 }
 
 } // namespace
@@ -47,15 +53,19 @@ job::Job foldJob(const Id& id, std::span<const Entry> entries) {
     job::Job job;
     job.id = id;
     const Forces forces = inForce(id, entries);
-    for (const InForce& entry : forces.effects) {
-        const ApplyToJob apply = applyToJob(entry.last->kind);
-        const bool read =
-            apply != nullptr && readBody(entry, [&](const Fields& body) { apply(job, body, entry); });
-        if (!read)
-            job.unreadable.push_back(entry.last->id);
-    }
-    addHistory(job, forces);
+    for (const InForce& entry : forces.effects)
+        applyEffect(job, entry);
+    for (const Sorted& sorted : forces.all)
+        addLine(job, sorted);
     return job;
+}
+
+bool foldOnto(job::Job& job, const Entry& entry) {
+    if (!entry.supersedes.empty() || entry.kind == "entry.withdrawn")
+        return false;
+    applyEffect(job, {&entry, &entry});
+    addLine(job, {&entry, false, false});
+    return true;
 }
 
 job::Machine foldMachine(const Id& id, std::span<const Entry> entries) {

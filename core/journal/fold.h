@@ -15,6 +15,12 @@ namespace undercowl::journal {
 // whose body does not have the shape of its kind has no effect and is listed in Job::unreadable; so is one of
 // an unknown kind.
 [[nodiscard]] job::Job foldJob(const Id& job, std::span<const Entry> entries);
+
+// The same for a job that one entry is added to, without reading the others again. Precondition: the entry is
+// of the job's stream and comes after all that the job was folded from. Answers false, and leaves the job as
+// it is, when the entry acts on another one (a correction, a withdrawal): then the job is to be folded anew.
+[[nodiscard]] bool foldOnto(job::Job& job, const Entry& entry);
+
 [[nodiscard]] job::Machine foldMachine(const Id& machine, std::span<const Entry> entries);
 [[nodiscard]] job::Owner foldOwner(const Id& owner, std::span<const Entry> entries);
 [[nodiscard]] std::vector<job::Mechanic>

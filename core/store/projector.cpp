@@ -148,6 +148,27 @@ std::set<Id> Projector::jobsOf(const Id& machineOrOwner) {
     return jobs;
 }
 
+StreamState Projector::withAdded(StreamState& before, const std::vector<const Entry*>& added) {
+    StreamState after;
+    after.stream = before.stream;
+    after.jobOnly = before.jobOnly;
+    after.state.job = before.state.job;
+    after.entries = std::move(before.entries);
+    bool anew = false;
+    for (const Entry* entry : added) {
+        const StreamKind kind = streamKind(*entry);
+        anew = anew || (kind != StreamKind::Job && kind != StreamKind::Unknown) || after.entries.empty() ||
+               !journal::before(after.entries.back(), *entry) || !journal::foldOnto(after.state.job, *entry);
+        insertSorted(after.entries, *entry);
+    }
+    if (anew) {
+        fold(after);
+    } else {
+        after.state.around = surroundings(after.state.job);
+    }
+    return after;
+}
+
 void Projector::entriesAdded(std::span<const Entry> entries) {
     std::map<Id, std::vector<const Entry*>> byStream;
     for (const Entry& entry : entries) {
@@ -167,13 +188,7 @@ void Projector::entriesAdded(std::span<const Entry> entries) {
     std::optional<StreamState> at = std::move(kept_);
     kept_.reset();
     redo(std::move(whole));
-    StreamState after;
-    after.stream = at->stream;
-    after.entries = std::move(at->entries);
-    for (const Entry* entry : byStream.at(after.stream)) {
-        insertSorted(after.entries, *entry);
-    }
-    fold(after);
+    StreamState after = withAdded(*at, byStream.at(at->stream));
     if (after.jobOnly) {
         TableSink sink(database_);
         putChanges(at->state, after.state, sink);

@@ -46,6 +46,8 @@ private:
     [[nodiscard]] JobSurroundings surroundings(const job::Job& job);
     [[nodiscard]] StreamState read(const Id& id);
     void fold(StreamState& stream);
+    // What 'before', whose entries move over, becomes with these.
+    [[nodiscard]] StreamState withAdded(StreamState& before, const std::vector<const journal::Entry*>& added);
     void putAll(const StreamState& stream, MemorySink& rows);
     void write(const StreamState& stream);
     [[nodiscard]] std::set<Id> jobsOf(const Id& machineOrOwner);

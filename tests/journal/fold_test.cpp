@@ -157,6 +157,25 @@ TEST_CASE("Entries that arrive in parts, in any order, end in the same job") {
     CHECK(foldJob("j", arrived) == expected);
 }
 
+TEST_CASE("Adding one entry at a time gives the job that folding all of them gives") {
+    const Ledger ledger = wholeJob();
+    const std::span<const Entry> entries = ledger.entries; // in order
+    std::size_t added = 0;
+    for (std::size_t count = 0; count < entries.size(); ++count) {
+        const job::Job before = foldJob("j", entries.first(count));
+        const job::Job after = foldJob("j", entries.first(count + 1));
+        job::Job job = before;
+        if (foldOnto(job, entries[count])) {
+            ++added;
+            REQUIRE(job == after);
+        } else {
+            REQUIRE(job == before);
+        }
+    }
+    CHECK(added > entries.size() / 2);
+    CHECK(added < entries.size()); // the withdrawal and the correction are not among them
+}
+
 TEST_CASE("Machines, owners and mechanics fold from their own streams") {
     Ledger ledger;
     ledger.add(machineDescribed({"m", "Marrowin", "Tern 125", 1987, "MT125-004417", ""}));
