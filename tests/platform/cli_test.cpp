@@ -38,7 +38,9 @@ TEST_CASE("wrong use is answered with exit 2 and words on standard error") {
 }
 
 TEST_CASE("every command explains itself with an example and speaks JSON") {
-    for (const char* command : {"demo", "find", "handover", "job", "job list", "job show", "job next"}) {
+    for (const char* command :
+         {"archive", "archive export", "archive import", "archive verify", "demo", "find", "handover", "job",
+          "job list", "job show", "job next", "store", "store check", "store rebuild"}) {
         INFO(command);
         const Ran ran = ctl(std::string{command} + " --help");
         CHECK(ran.exit == 0);

@@ -95,6 +95,7 @@ TEST_CASE("a second demo in the same folder finds everything said") {
     const json second = demo(scratch);
     CHECK(second.at("wires") == first.at("wires"));
     CHECK(entriesOf(scratch) == before);
+    CHECK(ctl("store check --store '" + (scratch / "shop") + "'").exit == 0);
     const bool sameBytes = contentOf(second.at("record").get<std::string>()) == pdf;
     CHECK(sameBytes);
 }
