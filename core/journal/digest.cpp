@@ -3,6 +3,7 @@
 #include <sodium.h>
 
 #include <array>
+#include <cstdint>
 #include <stdexcept>
 #include <vector>
 

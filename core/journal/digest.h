@@ -3,6 +3,7 @@
 
 #include <sodium/crypto_generichash.h>
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 

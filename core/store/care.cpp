@@ -40,6 +40,21 @@ class Check {
 public:
     Check(Store::State& state, const Progress& progress) : state_(state), progress_(progress) {}
 
+    // What looks like a write to SQLite, and so needs a transaction of its own: begun later, it would fail
+    // whenever another process had committed in between.
+    void searchIndex() {
+        SQLite::Transaction begun(state_.database.raw(), SQLite::TransactionBehavior::IMMEDIATE);
+        try {
+            state_.database.run("INSERT INTO search (search, rank) VALUES ('integrity-check', 1)");
+        } catch (const SQLite::Exception& error) {
+            if (problemOf(error).fault != Fault::Damaged) {
+                throw;
+            }
+            fault(std::string("search index: ") + error.what() + ". 'store rebuild' mends it.");
+        }
+    }
+
+    // Preconditions: searchIndex() was called, and one transaction gives one view of everything.
     CheckReport run() {
         report_.entries = countEntries(state_.database);
         const auto streams = allStreams(state_.database);
@@ -67,11 +82,6 @@ private:
         while (keys->executeStep()) {
             fault("table " + keys->getColumn(0).getString() + ": a row refers to one in " +
                   keys->getColumn(2).getString() + " that is not there. 'store rebuild' mends it.");
-        }
-        try {
-            state_.database.run("INSERT INTO search (search, rank) VALUES ('integrity-check', 1)");
-        } catch (const SQLite::Exception& error) {
-            fault(std::string("search index: ") + error.what() + ". 'store rebuild' mends it.");
         }
     }
 
@@ -158,11 +168,11 @@ private:
 Result<CheckReport> Store::check(const Progress& progress) const {
     return guarded([&]() -> Result<CheckReport> {
         state_->refresh();
-        // One view of the database throughout; rolled back at the end, since the search index is checked by
-        // what looks like a write.
-        SQLite::Transaction view(state_->database.raw());
+        Check check(*state_, progress);
+        check.searchIndex();
+        const SQLite::Transaction view(state_->database.raw());
         try {
-            return Check(*state_, progress).run();
+            return check.run();
         } catch (const Cancelled&) {
             return tl::unexpected(cancelled());
         }
