@@ -74,6 +74,10 @@ store::Result<Shop> tellAll(store::Store& store, const Hands& clock, const std::
                             const Json& shop, const WiringPlan& wiring) {
     Shop made = shopOf(shop);
     const Json& sittings = shop.at("sittings");
+    const job::TimeMs today = *clock;
+    const auto setClock = [&](const Json& sitting) {
+        *clock = today - static_cast<job::TimeMs>(std::llround(sitting.at("ago").get<double>() * msPerDay));
+    };
     const std::string progress = store.setting(progressSetting);
     if (progress.empty()) {
         const auto others = store.jobs();
@@ -82,16 +86,16 @@ store::Result<Shop> tellAll(store::Store& store, const Hands& clock, const std::
         if (!others->empty())
             return refused("the store in this folder holds a shop of its own: give the demo another folder "
                            "with --store DIR");
+        setClock(sittings.at(0)); // a journal's time never runs backwards: the first entry is the oldest
         if (auto named = nameMechanics(store, shop); !named)
             return tl::unexpected(named.error());
         // From here on the folder is known as the demo's, should the rest be cut short.
         if (auto kept = store.set(progressSetting, "0"); !kept)
             return tl::unexpected(kept.error());
     }
-    const job::TimeMs today = *clock;
     for (std::size_t at = progress.empty() ? 0 : std::stoul(progress); at < sittings.size(); ++at) {
         const Json& sitting = sittings.at(at);
-        *clock = today - static_cast<job::TimeMs>(std::llround(sitting.at("ago").get<double>() * msPerDay));
+        setClock(sitting);
         if (auto told = tellSitting(store, assets, shop, sitting, wiring); !told)
             return tl::unexpected(told.error());
         if (auto kept = store.set(progressSetting, std::to_string(at + 1)); !kept)

@@ -97,6 +97,11 @@ TEST_CASE("job show tells the same in words and in JSON") {
     for (const auto& finding : job.at("findings"))
         CHECK_THAT(text.out, Contains(finding.at("text").get<std::string>()));
     CHECK_FALSE(job.at("wiring").at(0).at("title").get<std::string>().empty());
+    // Told in the past: this job was taken in before the one that is listed as the newest.
+    const auto newest = ctl("job show 2026-032 --json" + inShop()).json();
+    CHECK(job.at("opened_at").get<std::string>() < newest.at("opened_at").get<std::string>());
+    CHECK(job.at("opened_at").get<std::string>().substr(0, 10) !=
+          newest.at("opened_at").get<std::string>().substr(0, 10));
     // By its id the same job is found.
     CHECK(ctl("job show " + job.at("id").get<std::string>() + inShop()).out == text.out);
 }

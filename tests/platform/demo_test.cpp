@@ -148,6 +148,26 @@ TEST_CASE("what is no photo, or no demo's folder, is refused and named") {
     CHECK_THAT(missing.err, Contains("lost.jpg"));
 }
 
+TEST_CASE("a shop whose making was killed is gone on with and says nothing twice") {
+    const Scratch whole;
+    REQUIRE(ctl("demo --only-shop --store '" + (whole / "shop") + "'").exit == 0);
+    const json wanted = entriesOf(whole);
+    for (const char* seconds : {"0.03", "0.08", "0.2", "0.4"}) {
+        INFO("killed after " << seconds << " s");
+        const Scratch scratch;
+        const std::string arguments = " demo --only-shop --store '" + (scratch / "shop") + "'";
+        const Ran killed =
+            run("timeout", std::string{"-s KILL "} + seconds + " '" + UNDERCOWLCTL + "'" + arguments);
+        CHECK((killed.exit == 137 || killed.exit == 0)); // 0: it was quicker
+        CHECK(ctl(arguments).exit == 0);
+        const json job = entriesOf(scratch);
+        for (const char* list : {"findings", "tasks", "wiring", "readings", "parts", "rechecks", "photos"})
+            CHECK(job.at(list) == wanted.at(list));
+        CHECK(job.at("steps").size() == wanted.at("steps").size());
+        CHECK(ctl("store check --store '" + (scratch / "shop") + "'").exit == 0);
+    }
+}
+
 TEST_CASE("a demo that is given no store makes a fresh one") {
     const Ran ran = ctl("demo --only-shop --json");
     REQUIRE(ran.exit == 0);
