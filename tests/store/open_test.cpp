@@ -3,6 +3,7 @@
 
 #include "core/store/database.h"
 
+#include <atomic>
 #include <fstream>
 #include <thread>
 
@@ -178,4 +179,34 @@ TEST_CASE("stores in several threads wait for each other") {
     CHECK(said == std::vector<int>{20, 20, 20});
     CHECK(must(shop.store.job(job)).memos.size() == 60);
     CHECK(must(shop.store.check()).faults == std::vector<std::string>{});
+}
+
+TEST_CASE("a check beside somebody who writes sees no damage") {
+    Shop shop;
+    const Id job = shop.smallJob("1");
+    std::atomic<int> said{0};
+    std::string refused;
+    std::thread writer([&] {
+        auto store = must(Store::open(shop.folder.path() / "shop"));
+        for (int i = 0; i < 30; ++i) {
+            const auto entry = store.append(journal::memoKept(job, {store.newId(), {}, "brake", {}, {}}));
+            refused += entry ? "" : entry.error().message;
+            ++said;
+        }
+    });
+    std::vector<std::string> faults;
+    int checks = 0;
+    for (; said < 30; ++checks) {
+        const auto report = shop.store.check();
+        if (!report) {
+            faults.push_back(report.error().message);
+        } else {
+            faults.insert(faults.end(), report->faults.begin(), report->faults.end());
+        }
+    }
+    writer.join();
+    CHECK(refused.empty());
+    CHECK(checks > 1);
+    CHECK(faults == std::vector<std::string>{});
+    CHECK(must(shop.store.job(job)).memos.size() == 30);
 }
