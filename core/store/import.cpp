@@ -83,7 +83,7 @@ public:
         const bool keep = name == jobFileName || name == checksumsName;
         journal::Blake2b256 hash;
         std::string& kept = texts_[name];
-        const auto read =
+        auto read =
             member.read(keep ? largestText : largestMedia, [&](std::span<const std::byte> piece) {
                 hash.add(text(piece));
                 if (keep) {

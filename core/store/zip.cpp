@@ -108,7 +108,7 @@ Result<void> ZipWriter::add(const std::string& name, std::uint64_t size, bool co
         return tl::unexpected(problem(name));
     }
     std::uint64_t given = 0;
-    const auto done = give([&](std::span<const std::byte> piece) -> Result<void> {
+    auto done = give([&](std::span<const std::byte> piece) -> Result<void> {
         given += piece.size();
         while (!piece.empty()) {
             const la_ssize_t taken = archive_write_data(archive_, piece.data(), piece.size());
