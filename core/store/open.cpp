@@ -115,7 +115,7 @@ Result<Store> Store::open(const std::filesystem::path& folder, WallClock clock,
     if (!database) {
         return tl::unexpected(database.error());
     }
-    auto state = std::make_unique<State>(folder, std::move(clock), std::move(*database), files);
+    auto state = std::make_unique<State>(folder, std::move(clock), std::move(*database), std::move(files));
     if (auto prepared = state->media.prepare(); !prepared) {
         return tl::unexpected(asOpening(prepared.error()));
     }
