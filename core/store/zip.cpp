@@ -15,12 +15,16 @@ namespace undercowl::store {
 struct ZipWriter::Sink {
     std::unique_ptr<OutFile> file;
     Problem problem{Fault::InputOutput, {}};
+    bool dropped{};
 };
 
 namespace {
 
 la_ssize_t writeTo(archive* zip, void* client, const void* data, size_t size) {
     auto& sink = *static_cast<ZipWriter::Sink*>(client);
+    if (sink.dropped) {
+        return static_cast<la_ssize_t>(size);
+    }
     const auto written = writeAll(*sink.file, {static_cast<const std::byte*>(data), size});
     if (!written) {
         sink.problem = written.error();
@@ -53,7 +57,9 @@ ZipWriter::ZipWriter(std::filesystem::path file, std::shared_ptr<Files> files)
 
 ZipWriter::~ZipWriter() {
     if (archive_ != nullptr) {
-        archive_write_fail(archive_);
+        // Closing writes the rest of the ZIP, which nobody wants. archive_write_fail() would avoid that but
+        // leaks libarchive's buffer.
+        sink_->dropped = true;
         archive_write_free(archive_);
     }
     if (sink_) { // not finished
