@@ -1,11 +1,13 @@
 // undercowlctl: the same core without a screen.
 #include "platform/cli/archive.h"
+#include "platform/cli/calc.h"
 #include "platform/cli/command.h"
 #include "platform/cli/demo.h"
 #include "platform/cli/find.h"
 #include "platform/cli/handover.h"
 #include "platform/cli/job.h"
 #include "platform/cli/store.h"
+#include "platform/cli/verdict.h"
 #include "platform/data_folder.h"
 
 #include <exception>
@@ -32,6 +34,7 @@ int run(int argc, char** argv) {
 
     using namespace undercowl::platform;
     addArchiveCommand(app, context);
+    addCalcCommand(app, context);
 #ifdef UNDERCOWL_DEMO
     addDemoCommand(app, context);
 #endif
@@ -39,6 +42,7 @@ int run(int argc, char** argv) {
     addHandoverCommand(app, context);
     addJobCommand(app, context);
     addStoreCommand(app, context);
+    addVerdictCommand(app, context);
 
     try {
         app.parse(argc, argv);

@@ -1,0 +1,203 @@
+#include "platform/cli/verdict.h"
+
+#include "core/trade/json.h"
+#include "core/units/format.h"
+#include "core/units/parse.h"
+#include "core/verdict/judge.h"
+#include "core/verdict/words.h"
+#include "platform/cli/today.h"
+
+#include <fmt/format.h>
+
+#include <iostream>
+#include <memory>
+#include <vector>
+
+namespace undercowl::platform {
+namespace {
+
+using units::Dimension;
+using units::Quantity;
+
+struct Wanted {
+    std::vector<std::string> measured;
+    std::string low;
+    std::string high;
+    std::string uncertainty;
+    std::string instrument;
+    std::string rule{"guard"};
+};
+
+tl::unexpected<Exit> wrong(std::string_view message) {
+    return tl::unexpected(complain(Exit::WrongUse, message));
+}
+
+// A plain "psi" may be gauge, absolute or a difference: what fits all the values that were given is meant,
+// and an instrument's own dimension before others.
+tl::expected<Dimension, Exit> dimensionOf(const Wanted& wanted) {
+    std::vector<std::string> texts = wanted.measured;
+    for (const std::string& limit : {wanted.low, wanted.high})
+        if (!limit.empty())
+            texts.push_back(limit);
+    std::string firstError;
+    std::optional<Dimension> found;
+    for (int index = 0; index < units::dimensionCount; ++index) {
+        const auto dimension = static_cast<Dimension>(index);
+        bool fits = true;
+        for (const std::string& text : texts)
+            fits = fits && units::parseQuantity(text, dimension).has_value();
+        if (!fits)
+            continue;
+        if (!found || verdict::ordinaryInstrument(wanted.instrument, dimension) != nullptr)
+            found = dimension;
+    }
+    if (found)
+        return *found;
+    for (const std::string& text : texts) {
+        const auto split = units::splitQuantity(text);
+        if (!split)
+            return wrong("--measured, --low, --high: " + split.error().message);
+        if (const auto trap = units::knownAmbiguity(split->unitText))
+            return wrong(fmt::format("\"{}\": {}", text, *trap));
+        if (units::findUnits(split->unitText).empty())
+            return wrong(
+                fmt::format("\"{}\" has no unit that is known here: write one, such as 9.3 N.m", text));
+    }
+    // Each can be read, but not as the same kind of thing.
+    const auto first = units::findUnits(units::splitQuantity(texts.front())->unitText).front().dimension();
+    for (const std::string& text : texts)
+        if (const auto read = units::parseQuantity(text, first); !read)
+            return wrong(
+                fmt::format("\"{}\" does not fit \"{}\": {}", text, texts.front(), read.error().message));
+    return wrong("the units given do not fit each other");
+}
+
+struct Read {
+    std::vector<Quantity> measured;
+    verdict::Limits limits;
+    std::optional<Quantity> uncertainty;
+    const verdict::Instrument* instrument = nullptr;
+};
+
+tl::expected<Read, Exit> read(const Wanted& wanted) {
+    const auto dimension = dimensionOf(wanted);
+    if (!dimension)
+        return tl::unexpected(dimension.error());
+    Read result;
+    for (const std::string& text : wanted.measured)
+        result.measured.push_back(units::parseQuantity(text, *dimension)->quantity());
+    if (!wanted.low.empty())
+        result.limits.low = units::parseQuantity(wanted.low, *dimension)->quantity();
+    if (!wanted.high.empty())
+        result.limits.high = units::parseQuantity(wanted.high, *dimension)->quantity();
+    result.limits.source = {verdict::Trust::ShopRecord, "as given"};
+    if (!wanted.uncertainty.empty()) {
+        const Dimension interval = units::intervalOf(*dimension);
+        const auto uncertainty = units::parseQuantity(wanted.uncertainty, interval);
+        if (!uncertainty)
+            return wrong("--uncertainty: " + uncertainty.error().message);
+        result.uncertainty = uncertainty->quantity();
+        if (!(result.uncertainty->value > 0))
+            return wrong("--uncertainty: must be above zero, given was \"" + wanted.uncertainty +
+                         "\": no instrument is without error");
+    }
+    if (!wanted.instrument.empty()) {
+        result.instrument = verdict::ordinaryInstrument(wanted.instrument, *dimension);
+        if (result.instrument == nullptr) {
+            std::string list;
+            for (const verdict::Instrument& instrument : verdict::ordinaryInstruments())
+                list += fmt::format("{}{} ({})", list.empty() ? "" : ", ", instrument.name,
+                                    instrument.unit.symbol());
+            return wrong(fmt::format("--instrument: \"{}\" is not known for {}; there are: {}",
+                                     wanted.instrument, units::englishName(*dimension), list));
+        }
+    }
+    return result;
+}
+
+void print(const Context& context, const verdict::Judgement& judgement) {
+    if (!context.json) {
+        if (judgement.verdict)
+            std::cout << fmt::format("{}: probability of conformity {:.1f} %\n",
+                                     verdict::word(judgement.verdict->answer),
+                                     100 * judgement.verdict->probability);
+        else
+            std::cout << fmt::format("{}: {}\n", units::format(judgement.value), judgement.noVerdict);
+        for (const std::string& line : judgement.working)
+            std::cout << "  " << line << '\n';
+        for (const std::string& line : judgement.settle)
+            std::cout << "what would settle it: " << line << '\n';
+        for (const std::string& line : judgement.cautions)
+            std::cout << "caution: " << line << '\n';
+        return;
+    }
+    nlohmann::ordered_json json;
+    json["verdict"] = nullptr;
+    if (judgement.verdict)
+        trade::addVerdict(json, *judgement.verdict);
+    else
+        json["reason"] = judgement.noVerdict;
+    json["measured"] = trade::toJson(judgement.value);
+    if (judgement.repeated)
+        json["readings"] = {{"count", judgement.repeated->count}, {"spread", judgement.repeated->spread}};
+    json["settle"] = judgement.settle;
+    json["working"] = judgement.working;
+    json["cautions"] = judgement.cautions;
+    printJson(json);
+}
+
+Exit judge(const Context& context, const Wanted& wanted) {
+    const auto input = read(wanted);
+    if (!input)
+        return input.error();
+    const auto rule = wanted.rule == "guard" ? verdict::Rule::GuardBand : verdict::Rule::SimpleAcceptance;
+    auto judgement = verdict::judge(input->measured, input->instrument, &input->limits, today(), rule);
+    if (!judgement)
+        return complain(Exit::WrongUse, judgement.error());
+    if (input->uncertainty) {
+        const auto decided = verdict::decide(judgement->value, input->limits, input->uncertainty, rule);
+        if (!decided && decided.error().reason != verdict::NoVerdict::Reason::NoLimit)
+            return complain(Exit::WrongUse, decided.error().message);
+        if (decided) {
+            judgement->verdict = *decided;
+            judgement->settle = verdict::whatWouldSettle(*decided);
+            for (std::string& line : verdict::working(*decided))
+                judgement->working.push_back(std::move(line));
+        }
+    } else if (input->limits.low && input->limits.high &&
+               input->limits.low->base() > input->limits.high->base()) {
+        return complain(Exit::WrongUse, "--low is above --high");
+    }
+    print(context, *judgement);
+    return judgement->verdict && judgement->verdict->answer == verdict::Answer::Outside ? Exit::No
+                                                                                        : Exit::Done;
+}
+
+} // namespace
+
+void addVerdictCommand(CLI::App& root, Context& context) {
+    CLI::App* command =
+        addCommand(root, "verdict", "Is a reading within its limits? Exit 1 if it is outside",
+                   "undercowlctl verdict --measured \"9.3 N.m\" --low \"9 N.m\" --high \"11 N.m\" "
+                   "--uncertainty \"0.4 N.m\"");
+    const auto wanted = std::make_shared<Wanted>();
+    command
+        ->add_option("--measured", wanted->measured,
+                     "Reading with its unit; several times for repeated readings")
+        ->required()
+        ->allow_extra_args(false);
+    command->add_option("--low", wanted->low, "Lower limit");
+    command->add_option("--high", wanted->high, "Upper limit");
+    auto* uncertainty =
+        command->add_option("--uncertainty", wanted->uncertainty, "Expanded uncertainty, k = 2");
+    command
+        ->add_option("--instrument", wanted->instrument, "An ordinary instrument by name, such as multimeter")
+        ->excludes(uncertainty);
+    command->add_option("--rule", wanted->rule, "guard: guard band of ISO 14253-1; simple: the bare limits")
+        ->check(CLI::IsMember({"guard", "simple"}))
+        ->capture_default_str();
+    command->callback(
+        [&context, wanted] { context.action = [&context, wanted] { return judge(context, *wanted); }; });
+}
+
+} // namespace undercowl::platform

@@ -1,0 +1,41 @@
+// verdict and calc through the real undercowlctl: shapes and exit codes.
+#include "tests/platform/tool.h"
+
+#include <catch2/catch.hpp>
+
+using undercowl::tests::ctl;
+
+TEST_CASE("verdict answers in the promised shape and exits by its answer") {
+    const std::string limits = " --low '9 N.m' --high '11 N.m' --uncertainty '0.4 N.m'";
+    const auto close = ctl("verdict --measured '9.3 N.m'" + limits + " --json");
+    CHECK(close.exit == 0);
+    CHECK(close.json()["verdict"] == "too close to call");
+    // Phi(1.5), as decision_rules.csv has it at 0.3 from a limit: JCGM 106:2012.
+    CHECK(close.json()["probability"].get<double>() == Approx(0.9332).margin(0.0001));
+    CHECK(close.json()["accept_from"]["value"].get<double>() == Approx(9.4));
+    CHECK(close.json()["accept_to"]["unit"] == "N.m");
+    CHECK(close.json()["uncertainty"]["k"] == 2);
+    CHECK(ctl("verdict --measured '8 N.m'" + limits).exit == 1);
+    CHECK(ctl("verdict --measured '9.1 N.m' --rule simple" + limits).exit == 0);
+    CHECK(ctl("verdict --measured '9.3 N.m' --low '9 N.m' --json").json()["verdict"].is_null());
+    const auto zero = ctl("verdict --measured '9.3 N.m' --low '9 N.m' --uncertainty '0 N.m'");
+    CHECK(zero.exit == 2);
+    CHECK(zero.err.find("--uncertainty") != std::string::npos);
+    CHECK(ctl("verdict --measured '9.3 N.m' --low '9 J' --uncertainty '0.4 N.m'").err.find("N.m, cN.m") !=
+          std::string::npos);
+}
+
+TEST_CASE("calc lists, shows and runs, and names the input at fault") {
+    CHECK(ctl("calc list --json").json()["calculations"].size() == 32);
+    CHECK(ctl("calc show premix --json").json()["inputs"][0]["key"] == "fuel");
+    const auto ran = ctl("calc run premix fuel='5 L' ratio=50 --json");
+    CHECK(ran.exit == 0);
+    CHECK(ran.json()["results"]["oil"]["value"].get<double>() == Approx(100));
+    CHECK(ran.json()["results"]["oil"]["unit"] == "mL");
+    CHECK(ctl("calc run tread depth=0.8 country=UK").exit == 1);
+    const auto missing = ctl("calc run premix ratio=50");
+    CHECK(missing.exit == 2);
+    CHECK(missing.err.find("fuel: is missing") != std::string::npos);
+    CHECK(ctl("calc run premix fuel").exit == 2);
+    CHECK(ctl("calc run nothing").err.find("premix") != std::string::npos);
+}
