@@ -95,6 +95,7 @@ Calculation voltageDrop() {
     d.purpose = "Whether a lead, switch or earth loses too much.";
     d.formula = {"drop against the limit of that part of the circuit", "R = V/I, P = V I"};
     std::vector<Choice> choices;
+    choices.reserve(circuits.size());
     for (const Circuit& circuit : circuits)
         choices.push_back({circuit.key, circuit.label});
     d.inputs = {
