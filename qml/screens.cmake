@@ -24,6 +24,7 @@ foreach(folder shell takein lookover parts find handover strip wiring refit meas
 endforeach()
 
 undercowl_strict_sources(${UNDERCOWL_SCREEN_SOURCES})
+# What a device offers stands behind interfaces in platform; only these headers are known here.
 qt_add_qml_module(undercowl_screens STATIC
     URI Undercowl
     VERSION 1.0
@@ -37,4 +38,4 @@ qt_add_qml_module(undercowl_screens STATIC
 # Type registration includes each header by its bare name.
 target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVATE ${UNDERCOWL_SCREEN_FOLDERS})
 target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::job undercowl::journal undercowl::store undercowl::handover
-    undercowl::camera)
+    undercowl::camera undercowl::units PRIVATE undercowl::printing)

@@ -1,5 +1,9 @@
 // The app. Everything that can be tested lives in libraries; here the parts are put together and started.
 #include "platform/app/shot.h"
+#include "platform/camera/devicecamera.h"
+#include "platform/camera/filecamera.h"
+#include "platform/data_folder.h"
+#include "qml/shell/session.h"
 
 #include <QCommandLineParser>
 #include <QFile>
@@ -9,6 +13,8 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <cstdio>
+#include <filesystem>
+#include <memory>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
 Q_IMPORT_QML_PLUGIN(Undercowl_GalleryPlugin)
@@ -27,6 +33,9 @@ struct Options {
     QCommandLineOption theme{"theme", "night, day or sun.", "NAME"};
     QCommandLineOption textScale{"text-scale", "Size of the text, 1 to 2.", "FACTOR"};
     QCommandLineOption page{"page", "Open this page of the gallery.", "NAME"};
+    QCommandLineOption camera{"camera", "Take photos from the JPEG files of this folder.", "DIR"};
+    QCommandLineOption pictures{"pictures", "Start in this folder when a photo is chosen from a file.",
+                                "DIR"};
     QCommandLineOption shot{"shot", "Save a picture of the window and quit.", "FILE"};
 };
 
@@ -72,7 +81,7 @@ int main(int argc, char* argv[]) {
     parser.addHelpOption();
     parser.addVersionOption();
     parser.addOptions({options.gallery, options.store, options.size, options.theme, options.textScale,
-                       options.page, options.shot});
+                       options.page, options.camera, options.pictures, options.shot});
     parser.process(app);
 
     QVariantMap properties;
@@ -81,15 +90,28 @@ int main(int argc, char* argv[]) {
     const bool gallery = parser.isSet(options.gallery);
     if (gallery && parser.isSet(options.page))
         properties.insert("page", parser.value(options.page));
-    if (!gallery && parser.isSet(options.store))
-        properties.insert("store", parser.value(options.store));
-
     const QString file = gallery ? ":/qt/qml/Undercowl/Gallery/Gallery.qml" : ":/qt/qml/Undercowl/Main.qml";
     if (!QFile::exists(file)) {
         std::fprintf(stderr,
                      "undercowl: this build has no screens, only the gallery of controls (--gallery)\n");
         return wrongUse;
     }
+    std::unique_ptr<undercowl::ui::ShopSession> session;
+    std::unique_ptr<undercowl::platform::Camera> camera;
+    if (!gallery) {
+        const std::filesystem::path folder =
+            parser.isSet(options.store) ? std::filesystem::path(parser.value(options.store).toStdString())
+                                        : undercowl::platform::dataFolder();
+        session = std::make_unique<undercowl::ui::ShopSession>(undercowl::ui::shopInFolder(folder), folder);
+        if (parser.isSet(options.camera))
+            camera = std::make_unique<undercowl::platform::FileCamera>(parser.value(options.camera));
+        else
+            camera = std::make_unique<undercowl::platform::DeviceCamera>();
+        properties.insert("session", QVariant::fromValue(session.get()));
+        properties.insert("camera", QVariant::fromValue(camera.get()));
+        properties.insert("pictures", parser.value(options.pictures));
+    }
+    // After those that its screens use, so that the screens end first.
     QQmlApplicationEngine engine;
     engine.addImportPath("qrc:/qt/qml");
     engine.setInitialProperties(properties);

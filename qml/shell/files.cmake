@@ -1,4 +1,10 @@
 undercowl_screen_files(
+    QML
+        CameraPage.qml CaptureFooter.qml DraftEntry.qml DraftRow.qml FirstStart.qml HomePage.qml JobActions.qml JobMemos.qml JobPage.qml JobRow.qml
+        JobTasks.qml Main.qml PictureCell.qml
+        PicturePicker.qml ProblemPanel.qml Screen.qml SettingsPage.qml TakenStrip.qml UndoLine.qml
     SOURCES
-        folderstore.cpp photofile.cpp photofile.h session.cpp session.h sessiondrafts.cpp sessionsay.cpp shopstore.h
-        words.cpp words.h worker.cpp worker.h)
+        cameraforeign.h cameraview.cpp cameraview.h folderstore.cpp formdraft.cpp formdraft.h jobmemolist.cpp jobmemolist.h jobscreen.cpp jobscreen.h
+        jobview.cpp jobview.h linemodel.cpp linemodel.h pendingphotos.cpp pendingphotos.h photocapture.cpp photocapture.h
+        photofile.cpp photofile.h picturefolder.cpp picturefolder.h session.cpp session.h sessiondrafts.cpp sessionsay.cpp
+        shophome.cpp shophome.h shopsettings.cpp shopsettings.h shopstore.h words.cpp words.h worker.cpp worker.h)

@@ -50,4 +50,22 @@ store::Result<PhotoFile> readPhotoFile(const QString& path) {
     return photo;
 }
 
+std::span<const std::byte> bytesOf(const PhotoFile& file) {
+    return std::as_bytes(std::span(file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())));
+}
+
+job::Photo describe(const PhotoFile& file, const PhotoToKeep& wanted, const Id& id,
+                    const std::string& media) {
+    job::Photo photo;
+    photo.id = id;
+    photo.media = media;
+    photo.purpose = wanted.purpose;
+    photo.about = wanted.about;
+    photo.note = wanted.note.trimmed().toStdString();
+    photo.width = file.width;
+    photo.height = file.height;
+    photo.takenAt = file.takenAt;
+    return photo;
+}
+
 } // namespace undercowl::ui

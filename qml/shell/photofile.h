@@ -1,11 +1,13 @@
 // A picture on disk, on its way into the store.
 #pragma once
 
-#include "core/store/store.h"
+#include "qml/shell/session.h"
 
 #include <QByteArray>
 #include <QString>
 
+#include <cstddef>
+#include <span>
 #include <string>
 
 namespace undercowl::ui {
@@ -21,5 +23,11 @@ struct PhotoFile {
 // Reads the file and the head of its picture. NotFound when it is gone; Refused when it is neither JPEG nor
 // PNG, damaged in its head, or larger than 200 MiB.
 [[nodiscard]] store::Result<PhotoFile> readPhotoFile(const QString& path);
+
+[[nodiscard]] std::span<const std::byte> bytesOf(const PhotoFile& file);
+
+// What is said of it once its content is in the store under the media name.
+[[nodiscard]] job::Photo describe(const PhotoFile& file, const PhotoToKeep& wanted, const Id& id,
+                                  const std::string& media);
 
 } // namespace undercowl::ui

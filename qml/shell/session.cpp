@@ -132,7 +132,7 @@ void ShopSession::nameMechanic(const QString& name) {
         report({store::Fault::Refused, tr("Type the name of the one who works here.").toStdString()});
         return;
     }
-    append(
+    sayFrom(
         [mechanic](ShopStore& store) -> Entries {
             auto said = store.append(std::array{journal::mechanicNamed(mechanic)});
             if (said) {

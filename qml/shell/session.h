@@ -108,6 +108,9 @@ public:
     // the problem is shown, the form's draft stays, and nothing was written.
     void say(std::vector<journal::Draft> drafts, SayOptions options = {},
              std::function<void(const Entries&)> then = {});
+    // The same where what is said depends on what the store holds: 'make' runs on the worker.
+    using MakeEntries = std::function<Entries(ShopStore&)>;
+    void sayFrom(MakeEntries make, SayOptions options = {}, std::function<void(const Entries&)> then = {});
     // Reads the file, keeps its content and says the photo, all on the worker. The id is that of the photo.
     Id keepPhoto(PhotoToKeep photo, SayOptions options = {}, std::function<void(const Entries&)> then = {});
     // Withdraws entries; the undo line then offers to bring them back.
@@ -179,9 +182,6 @@ private:
     void setSaving(Saving saving);
     void setState(State state);
     void forgetDraft(const QString& form);
-    // Runs 'make' on the worker, then reads the open job again.
-    using MakeEntries = std::function<Entries(ShopStore&)>;
-    void append(MakeEntries make, SayOptions options, std::function<void(const Entries&)> then);
 
     OpenShop open_;
     std::filesystem::path folder_;

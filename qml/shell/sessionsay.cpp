@@ -36,7 +36,7 @@ Result<SnapshotPtr> readSnapshot(const ShopStore& store, const Id& id) {
 
 } // namespace
 
-void ShopSession::append(MakeEntries make, SayOptions options, std::function<void(const Entries&)> then) {
+void ShopSession::sayFrom(MakeEntries make, SayOptions options, std::function<void(const Entries&)> then) {
     clearProblem();
     ++underway_;
     setSaving(Saving::Underway);
@@ -92,13 +92,13 @@ void ShopSession::appended(const Entries& entries, const SayOptions& options, co
 
 void ShopSession::say(std::vector<journal::Draft> drafts, SayOptions options,
                       std::function<void(const Entries&)> then) {
-    append([drafts = std::move(drafts)](ShopStore& store) -> Entries { return store.append(drafts); },
-           std::move(options), std::move(then));
+    sayFrom([drafts = std::move(drafts)](ShopStore& store) -> Entries { return store.append(drafts); },
+            std::move(options), std::move(then));
 }
 
 Id ShopSession::keepPhoto(PhotoToKeep photo, SayOptions options, std::function<void(const Entries&)> then) {
     const Id id = newId();
-    append(
+    sayFrom(
         [photo = std::move(photo), id](ShopStore& store) -> Entries {
             auto read = readPhotoFile(photo.file);
             if (!read)
@@ -160,8 +160,8 @@ void ShopSession::openJob(const QString& id) {
     ask(
         this, [id = wanted_](ShopStore& store) { return std::pair(id, readSnapshot(store, id)); },
         [this](const std::pair<Id, Result<SnapshotPtr>>& read) {
-            if (read.first != wanted_)
-                return;
+            if (read.first != wanted_ || (snapshot_ && snapshot_->job.id == wanted_))
+                return; // too late, or asked for twice
             opening_ = false;
             emit openingChanged();
             if (read.second)

@@ -24,15 +24,15 @@ QString words(const job::Message& message) {
     // Not QString::arg: a value that holds "%2" must stay as it was typed.
     QString result;
     for (qsizetype i = 0; i < translated.size(); ++i) {
-        if (translated[i] == u'%' && i + 1 < translated.size() && translated[i + 1].isDigit()) {
-            const auto index = static_cast<std::size_t>(translated[i + 1].digitValue());
-            if (index >= 1 && index <= message.values.size()) {
-                result += text(message.values[index - 1]);
-                ++i;
-                continue;
-            }
+        const int place =
+            i + 1 < translated.size() && translated[i] == u'%' ? translated[i + 1].digitValue() : -1;
+        if (place < 1) {
+            result += translated[i];
+            continue;
         }
-        result += translated[i];
+        ++i;
+        if (static_cast<std::size_t>(place) <= message.values.size())
+            result += text(message.values[static_cast<std::size_t>(place) - 1]);
     }
     return result;
 }
@@ -78,6 +78,27 @@ QString words(job::PartState state) {
     case job::PartState::Fitted: return tr("fitted");
     }
     return {};
+}
+
+QString words(job::PhotoPurpose purpose) {
+    switch (purpose) {
+    case job::PhotoPurpose::AsFound: return tr("as found");
+    case job::PhotoPurpose::Finding: return tr("finding");
+    case job::PhotoPurpose::Strip: return tr("strip step");
+    case job::PhotoPurpose::Wiring: return tr("wiring");
+    case job::PhotoPurpose::Refit: return tr("refitted");
+    case job::PhotoPurpose::Other: return tr("photo");
+    }
+    return {};
+}
+
+QString machineName(const job::Machine& machine) {
+    QString name = (text(machine.make) + u' ' + text(machine.model)).trimmed();
+    if (name.isEmpty())
+        return tr("Machine not described yet");
+    if (machine.year)
+        name += QStringLiteral(", %1").arg(*machine.year);
+    return name;
 }
 
 QString when(job::TimeMs at, job::TimeMs now) {

@@ -23,6 +23,11 @@ namespace undercowl::ui {
 [[nodiscard]] QString words(job::Severity severity); // "unsafe"
 [[nodiscard]] QString words(job::PartState state);   // "on order"
 
+[[nodiscard]] QString words(job::PhotoPurpose purpose); // "as found"
+
+// "Marrowin Tern 125, 1987"; says so when nothing is known yet.
+[[nodiscard]] QString machineName(const job::Machine& machine);
+
 // "14:32" today, "yesterday 14:32", otherwise "4 Nov, 3 weeks ago". Local time.
 [[nodiscard]] QString when(job::TimeMs at, job::TimeMs now);
 

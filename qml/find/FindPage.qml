@@ -1,0 +1,59 @@
+// Finding anything that was ever said, as one types.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    title: qsTr("Find")
+
+    Component.onCompleted: field.forceActiveFocus()
+
+    Finder {
+        id: finder
+
+        session: root.session
+        words: field.text
+    }
+
+    TextEntry {
+        id: field
+
+        label: qsTr("Words, or their beginnings")
+        placeholder: qsTr("green pink ring")
+        width: parent.width
+    }
+
+    Label {
+        text: qsTr("Nothing found for these words. Try fewer, or only their beginnings.")
+        tone: Theme.quiet
+        visible: finder.searched && finder.hits.count === 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: finder.hits
+
+        ListRow {
+            id: hit
+
+            required title
+            required property int index
+            required property string detail
+            required property string more
+
+            aside: [hit.detail, hit.more].filter(word => word !== "").join("\n")
+            opens: finder.jobOf(hit.index) !== ""
+            width: parent?.width ?? 0
+
+            onTriggered: {
+                const job = finder.jobOf(hit.index);
+                if (job === "")
+                    return;
+                root.session.openJob(job);
+                root.opens("JobPage", {});
+            }
+        }
+    }
+}

@@ -1,0 +1,3 @@
+undercowl_screen_files(
+    QML FindPage.qml
+    SOURCES finder.cpp finder.h)

@@ -1,0 +1,103 @@
+// Handing over: what speaks against it, what the owner will read, the files, and the last word.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    title: qsTr("Hand over")
+    footer: [
+        ProgressStrip {
+            canCancel: true
+            progress: view.progress
+            text: qsTr("Writing the record")
+            visible: view.writing
+            width: parent.width
+
+            onCancelled: view.cancel()
+        },
+        ActionButton {
+            busy: view.writing
+            busyText: qsTr("Writing")
+            iconName: "printer"
+            kind: view.files.length > 0 ? ActionButton.Other : ActionButton.Main
+            lift: true
+            text: view.files.length > 0 ? qsTr("Make the files again") : qsTr("Make the record")
+            width: parent.width
+
+            onTriggered: view.writeFiles()
+        },
+        ActionButton {
+            enabled: !view.stopped && !view.handedOver && view.files.length > 0
+            kind: view.files.length > 0 ? ActionButton.Main : ActionButton.Other
+            lift: true
+            text: view.handedOver ? qsTr("Handed over") : qsTr("Hand it over")
+            width: parent.width
+
+            onTriggered: view.handOver("")
+        }
+    ]
+
+    HandOverView {
+        id: view
+
+        session: root.session
+    }
+
+    Repeater {
+        model: view.warnings
+
+        Panel {
+            id: warning
+
+            required title
+            required property string detail
+            required property string mark
+
+            tone: mark === "unsafe" ? Theme.stop : mark === "soon" ? Theme.caution : "transparent"
+            width: parent?.width ?? 0
+
+            SeverityMark {
+                severity: warning.mark
+            }
+
+            Label {
+                text: warning.detail
+                tone: Theme.quiet
+                visible: text !== ""
+                width: parent.width
+            }
+        }
+    }
+
+    Panel {
+        title: qsTr("Written")
+        tone: Theme.act
+        visible: view.files.length > 0
+        width: parent.width
+
+        Label {
+            text: view.files.join("\n")
+            mono: true
+            width: parent.width
+        }
+
+        Label {
+            kind: Label.Aside
+            text: view.folder
+            tone: Theme.quiet
+            width: parent.width
+        }
+    }
+
+    SectionHeader {
+        text: qsTr("What the owner will read")
+        width: parent.width
+    }
+
+    RecordView {
+        record: view.record
+        width: parent.width
+    }
+}

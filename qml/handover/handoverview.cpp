@@ -1,0 +1,161 @@
+#include "qml/handover/handoverview.h"
+
+#include "core/handover/record.h"
+#include "core/job/refit.h"
+#include "core/journal/say.h"
+#include "qml/handover/recordfiles.h"
+#include "qml/shell/words.h"
+
+#include <QCoreApplication>
+#include <QPointer>
+#include <QThreadPool>
+
+namespace undercowl::ui {
+
+namespace {
+
+std::string sayText(const handover::Text& said) {
+    if (const auto* message = std::get_if<job::Message>(&said))
+        return words(*message).toStdString();
+    return std::get<std::string>(said);
+}
+
+QString weightCode(handover::Weight weight) {
+    switch (weight) {
+    case handover::Weight::Plain: return QStringLiteral("plain");
+    case handover::Weight::Strong: return QStringLiteral("strong");
+    case handover::Weight::Caution: return QStringLiteral("caution");
+    }
+    return {};
+}
+
+void addRows(std::vector<Line>& lines, const handover::Table& table) {
+    for (const auto& row : table.rows) {
+        QStringList cells;
+        for (const auto& cell : row.cells)
+            cells << QString::fromStdString(sayText(cell));
+        cells.removeAll(QString());
+        lines.push_back({.id = QString::number(lines.size()),
+                         .title = cells.join(QStringLiteral(", ")),
+                         .mark = QStringLiteral("plain")});
+    }
+}
+
+} // namespace
+
+HandOverView::~HandOverView() {
+    cancel();
+}
+
+void HandOverView::show(const Snapshot& snapshot) {
+    handedOver_ = snapshot.job.handedOver.has_value();
+    showWarnings(snapshot.job);
+    showRecord(snapshot);
+}
+
+void HandOverView::showWarnings(const job::Job& job) {
+    std::vector<Line> lines;
+    const auto warn = [&](const QString& title, const QString& detail, const QString& mark) {
+        lines.push_back(
+            {.id = QString::number(lines.size()), .title = title, .detail = detail, .mark = mark});
+    };
+    stopped_ = false;
+    for (const auto& finding : job.findings)
+        if (!finding.settled && finding.severity == job::Severity::Unsafe) {
+            stopped_ = true;
+            warn(text(finding.text), tr("Unsafe and open: settle it before the machine leaves."),
+                 QStringLiteral("unsafe"));
+        }
+    for (const auto& step : job.steps)
+        if (!step.refitted)
+            warn(tr("Not refitted: %1").arg(text(step.title)),
+                 step.bag.empty() ? QString() : tr("Bag %1 is still closed.").arg(text(step.bag)),
+                 QStringLiteral("soon"));
+    for (const auto& check : job.wireChecks)
+        if (check.outcome == job::MatchOutcome::DoesNotMatch)
+            warn(tr("Wire in place %1 does not match").arg(check.place.number), text(check.note),
+                 QStringLiteral("soon"));
+    for (const auto& part : job.parts)
+        if (part.state != job::PartState::Fitted)
+            warn(tr("Part not fitted: %1").arg(text(part.name)), words(part.state), QStringLiteral("note"));
+    warnings_.setLines(std::move(lines));
+}
+
+void HandOverView::showRecord(const Snapshot& snapshot) {
+    const auto document =
+        handover::ownersRecord(snapshot.job, snapshot.machine, snapshot.owner, session()->mechanics());
+    std::vector<Line> lines;
+    const auto add = [&](const handover::Text& said, const QString& mark) {
+        lines.push_back({.id = QString::number(lines.size()),
+                         .title = QString::fromStdString(sayText(said)),
+                         .mark = mark});
+    };
+    for (const auto& section : document.sections) {
+        add(section.title, QStringLiteral("section"));
+        for (const auto& block : section.blocks) {
+            if (const auto* paragraph = std::get_if<handover::Paragraph>(&block))
+                add(paragraph->text, weightCode(paragraph->weight));
+            else if (const auto* table = std::get_if<handover::Table>(&block))
+                addRows(lines, *table);
+        }
+    }
+    record_.setLines(std::move(lines));
+}
+
+void HandOverView::writeFiles() {
+    if (writing_ || jobId().empty())
+        return;
+    writing_ = true;
+    progress_ = 0;
+    files_.clear();
+    cancelled_ = std::make_shared<std::atomic_bool>(false);
+    emit progressed();
+    const QString folder = QString::fromStdString(session()->folder().string()) + QStringLiteral("-records");
+    const QPointer self(this);
+    // The answers come by way of the application, which alone may ask whether this object still lives.
+    const auto post = [](auto work) {
+        QMetaObject::invokeMethod(QCoreApplication::instance(), std::move(work));
+    };
+    QThreadPool::globalInstance()->start(
+        [=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_] {
+            const auto told = [=, this](double share) {
+                post([=, this] {
+                    if (self != nullptr) {
+                        progress_ = share;
+                        emit progressed();
+                    }
+                });
+                return !cancelled->load();
+            };
+            auto result = writeRecord(store, job, folder, sayText, told);
+            post([=, this, result = std::move(result)] {
+                if (self == nullptr)
+                    return;
+                writing_ = false;
+                if (result) {
+                    folder_ = result->folder;
+                    files_ = result->names;
+                } else if (!cancelled->load()) {
+                    session()->report(result.error());
+                }
+                emit progressed();
+            });
+        });
+}
+
+void HandOverView::cancel() {
+    if (cancelled_ != nullptr)
+        cancelled_->store(true);
+}
+
+void HandOverView::handOver(const QString& note) {
+    if (stopped_ || jobId().empty())
+        return;
+    session()->say({journal::jobHandedOver(jobId(), utf8(note))}, {.undoText = tr("Handed over"), .form = {}},
+                   [this, self = QPointer(this)](const Entries& said) {
+                       if (self != nullptr && said)
+                           emit done();
+                   });
+}
+
+} // namespace undercowl::ui

@@ -1,0 +1,67 @@
+// Handing over: what speaks against it, what the owner will read, and the files.
+#pragma once
+
+#include "qml/shell/jobscreen.h"
+#include "qml/shell/linemodel.h"
+
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+#include <atomic>
+#include <memory>
+
+namespace undercowl::ui {
+
+// warnings: title what is open, mark "unsafe" for what stops the hand-over.
+// record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or "caution").
+class HandOverView : public JobScreen {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(undercowl::ui::LineModel* warnings READ warnings CONSTANT)
+    Q_PROPERTY(undercowl::ui::LineModel* record READ record CONSTANT)
+    Q_PROPERTY(bool stopped READ stopped NOTIFY changed)
+    Q_PROPERTY(bool handedOver READ handedOver NOTIFY changed)
+    Q_PROPERTY(bool writing READ writing NOTIFY progressed)
+    Q_PROPERTY(double progress READ progress NOTIFY progressed)
+    Q_PROPERTY(QString folder READ folder NOTIFY progressed)
+    Q_PROPERTY(QStringList files READ files NOTIFY progressed)
+
+public:
+    using JobScreen::JobScreen;
+    ~HandOverView() override;
+
+    [[nodiscard]] LineModel* warnings() { return &warnings_; }
+    [[nodiscard]] LineModel* record() { return &record_; }
+    [[nodiscard]] bool stopped() const { return stopped_; } // an unsafe finding is open
+    [[nodiscard]] bool handedOver() const { return handedOver_; }
+    [[nodiscard]] bool writing() const { return writing_; }
+    [[nodiscard]] double progress() const { return progress_; } // 0 to 1
+    [[nodiscard]] QString folder() const { return folder_; }    // where the files lie, once they do
+    [[nodiscard]] const QStringList& files() const { return files_; }
+
+    Q_INVOKABLE void writeFiles(); // PDF, page and archive, off the touch thread
+    Q_INVOKABLE void cancel();
+    Q_INVOKABLE void handOver(const QString& note); // refused while stopped
+
+signals:
+    void progressed();
+    void done(); // handed over; the sync has returned
+
+protected:
+    void show(const Snapshot& snapshot) override;
+
+private:
+    void showWarnings(const job::Job& job);
+    void showRecord(const Snapshot& snapshot);
+
+    LineModel warnings_, record_;
+    bool stopped_{};
+    bool handedOver_{};
+    bool writing_{};
+    double progress_{};
+    QString folder_;
+    QStringList files_;
+    std::shared_ptr<std::atomic_bool> cancelled_;
+};
+
+} // namespace undercowl::ui

@@ -1,0 +1,103 @@
+#include "qml/handover/recordfiles.h"
+
+#include "core/store/archive.h"
+#include "platform/printing.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+
+namespace undercowl::ui {
+
+namespace {
+
+constexpr auto cancelled = "cancelled: the files that were written stay";
+
+store::Result<void> write(const QString& file, std::span<const std::byte> bytes) {
+    QSaveFile save(file);
+    const auto size = static_cast<qint64>(bytes.size());
+    if (!save.open(QIODevice::WriteOnly) ||
+        save.write(reinterpret_cast<const char*>(bytes.data()), size) != size || !save.commit())
+        return tl::unexpected(store::Problem{
+            store::Fault::InputOutput, file.toStdString() + ": cannot be written: " +
+                                           save.errorString().toStdString() + "; choose another folder"});
+    return {};
+}
+
+// The page stands alone: its pictures are in it.
+std::string dataUri(const store::Store& store, const std::string& media) {
+    const auto path = store.media(media);
+    QFile file(path ? QString::fromStdString(path->string()) : QString());
+    if (!path || !file.open(QIODevice::ReadOnly))
+        return {};
+    const bool png = media.ends_with(".png");
+    return std::string("data:image/") + (png ? "png" : "jpeg") + ";base64," +
+           file.readAll().toBase64().toStdString();
+}
+
+// A job's number is what was typed: nothing of it but letters, digits and hyphens gets into a file's name.
+QString safeName(const std::string& number) {
+    QString name;
+    for (const QChar letter : QString::fromStdString(number))
+        name += letter.isLetterOrNumber() || letter == u'-' ? letter : QChar(u'-');
+    return name.isEmpty() ? QStringLiteral("job") : name.left(60);
+}
+
+} // namespace
+
+store::Result<RecordFiles> writeRecord(const std::filesystem::path& folderOfStore, const job::Id& id,
+                                       const QString& folder, const handover::Words& words,
+                                       const std::function<bool(double)>& told) {
+    const auto stop = [] { return tl::unexpected(store::Problem{store::Fault::Refused, cancelled}); };
+    auto store = store::Store::open(folderOfStore);
+    if (!store)
+        return tl::unexpected(store.error());
+    const auto job = store->job(id);
+    if (!job)
+        return tl::unexpected(job.error());
+    const auto machine = store->machine(job->machine);
+    const auto owner = store->owner(job->owner);
+    const auto mechanics = store->mechanics();
+    if (!mechanics)
+        return tl::unexpected(mechanics.error());
+    const auto document = handover::ownersRecord(*job, machine.value_or(job::Machine{}),
+                                                 owner.value_or(job::Owner{}), *mechanics);
+    if (!QDir().mkpath(folder))
+        return tl::unexpected(
+            store::Problem{store::Fault::InputOutput,
+                           folder.toStdString() + ": this folder cannot be made; choose another one"});
+    if (!told(0.1))
+        return stop();
+    const auto mediaFile = [&](const std::string& media) {
+        return store->media(media).value_or(std::filesystem::path{});
+    };
+    const auto pdf = platform::pdf(document, words, mediaFile);
+    if (!pdf)
+        return tl::unexpected(store::Problem{store::Fault::InputOutput, pdf.error()});
+    if (!told(0.6))
+        return stop();
+    const QString stem = safeName(job->number);
+    RecordFiles files{folder, {}};
+    const auto keep = [&](const QString& name, std::span<const std::byte> bytes) {
+        files.names << name;
+        return write(QDir(folder).filePath(name), bytes);
+    };
+    if (const auto done = keep(stem + QStringLiteral(".pdf"), *pdf); !done)
+        return tl::unexpected(done.error());
+    const std::string page =
+        handover::html(document, words, [&](const std::string& m) { return dataUri(*store, m); });
+    if (const auto done = keep(stem + QStringLiteral(".html"), std::as_bytes(std::span(page))); !done)
+        return tl::unexpected(done.error());
+    if (!told(0.8))
+        return stop();
+    const QString archive = stem + QStringLiteral(".zip");
+    const auto exported = store::exportJob(*store, id, QDir(folder).filePath(archive).toStdString(), *pdf);
+    if (!exported)
+        return tl::unexpected(exported.error());
+    files.names << archive;
+    told(1);
+    return files;
+}
+
+} // namespace undercowl::ui

@@ -1,0 +1,82 @@
+// Noting a finding, or correcting one.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    property string finding: ""
+    readonly property list<string> severities: ["unsafe", "soon", "note"]
+
+    title: finding === "" ? qsTr("New finding") : qsTr("Correct the finding")
+    footer: ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: qsTr("Keep")
+        width: parent.width
+
+        onTriggered: {
+            root.leaving();
+            findings.note(draft);
+        }
+    }
+
+    Findings {
+        id: findings
+
+        session: root.session
+
+        onNoted: root.leaves()
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "finding/" + root.session.jobId + "/" + root.finding
+        jobId: root.session.jobId
+        session: root.session
+        title: qsTr("Finding")
+
+        onReadyChanged: {
+            if (root.finding === "" || !ready || begun)
+                return;
+            const known = findings.known(root.finding);
+            for (const name in known)
+                set(name, known[name]);
+        }
+    }
+
+    DraftEntry {
+        draft: draft
+        error: findings.errors.text ?? ""
+        label: qsTr("What was found")
+        name: "text"
+        page: root
+        placeholder: qsTr("front brake hose cracked at the banjo")
+        width: parent.width
+    }
+
+    Choice {
+        current: root.severities.indexOf(draft.values.severity ?? "")
+        label: qsTr("How serious")
+        options: [qsTr("Unsafe"), qsTr("Soon"), qsTr("Note")]
+        width: parent.width
+
+        onChosen: index => draft.set("severity", root.severities[index])
+    }
+
+    RemedyLine {
+        text: findings.errors.severity ?? ""
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: draft
+        label: qsTr("What to do about it")
+        name: "toDo"
+        page: root
+        placeholder: qsTr("renew the hose, bleed, prove the brake")
+        width: parent.width
+    }
+}

@@ -1,0 +1,85 @@
+// What was found: worst first, each with what to do about it.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    title: qsTr("Look over")
+    footer: [
+        ActionButton {
+            iconName: "plus"
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Finding")
+            width: parent.width
+
+            onTriggered: root.opens("FindingPage", {})
+        },
+        ActionButton {
+            iconName: "camera"
+            lift: true
+            text: qsTr("Photo as found")
+            width: parent.width
+
+            onTriggered: root.opens("CameraPage", {
+                "jobId": root.session.jobId,
+                "purpose": "as found",
+                "title": qsTr("As found")
+            })
+        }
+    ]
+
+    Findings {
+        id: findings
+
+        session: root.session
+    }
+
+    EmptyState {
+        iconName: "eye"
+        text: qsTr("Brakes, tyres, play in the steering, leaks, wiring: note what is not as it should be.")
+        title: qsTr("Nothing found yet")
+        visible: findings.ready && findings.open.count === 0 && findings.settled.count === 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: findings.open
+
+        FindingRow {
+            width: parent?.width ?? 0
+
+            onChosen: id => root.opens("FindingPage", {
+                "finding": id
+            })
+            onPhoto: id => root.opens("CameraPage", {
+                "jobId": root.session.jobId,
+                "purpose": "finding",
+                "about": id,
+                "title": title
+            })
+            onSettled: id => findings.settle(id, qsTr("done"))
+        }
+    }
+
+    SectionHeader {
+        text: qsTr("Settled")
+        visible: findings.settled.count > 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: findings.settled
+
+        FindingRow {
+            settledAlready: true
+            width: parent?.width ?? 0
+
+            onChosen: id => root.opens("FindingPage", {
+                "finding": id
+            })
+        }
+    }
+}

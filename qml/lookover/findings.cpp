@@ -1,0 +1,94 @@
+#include "qml/lookover/findings.h"
+
+#include "core/journal/say.h"
+#include "qml/shell/words.h"
+
+#include <QPointer>
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+namespace {
+
+Line lineOf(const ShopSession& session, const job::Job& job, const job::Finding& finding) {
+    Line line;
+    line.id = text(finding.id);
+    line.title = text(finding.text);
+    line.detail = text(finding.settled ? finding.settledHow : finding.toDo);
+    line.mark = text(job::code(finding.severity));
+    line.aside = when(finding.said.at, session.now());
+    line.on = finding.settled;
+    if (const auto photos = job::photosAbout(job, finding.id); !photos.empty())
+        line.picture = session.mediaUrl(text(photos.front()->media));
+    return line;
+}
+
+const job::Finding* byId(const job::Job& job, const std::string& id) {
+    const auto found = std::ranges::find(job.findings, id, &job::Finding::id);
+    return found == job.findings.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+void Findings::show(const Snapshot& snapshot) {
+    auto findings = snapshot.job.findings;
+    std::ranges::stable_sort(findings, {}, &job::Finding::severity);
+    std::vector<Line> open;
+    std::vector<Line> settled;
+    for (const auto& finding : findings)
+        (finding.settled ? settled : open).push_back(lineOf(*session(), snapshot.job, finding));
+    open_.setLines(std::move(open));
+    settled_.setLines(std::move(settled));
+}
+
+void Findings::note(FormDraft* draft) {
+    const auto now = snapshot();
+    if (now == nullptr || draft == nullptr)
+        return;
+    job::Finding finding;
+    finding.id = utf8(draft->text(QStringLiteral("id")));
+    finding.text = utf8(draft->text(QStringLiteral("text")));
+    finding.toDo = utf8(draft->text(QStringLiteral("toDo")));
+    const auto severity = job::severityFromCode(utf8(draft->text(QStringLiteral("severity"))));
+    QVariantMap errors;
+    if (finding.text.empty())
+        errors[QStringLiteral("text")] = tr("Type what was found, such as \"brake hose cracked\".");
+    if (!severity)
+        errors[QStringLiteral("severity")] = tr("Choose how serious it is: unsafe, soon or note.");
+    setErrors(errors);
+    if (!errors.isEmpty())
+        return;
+    finding.severity = *severity;
+    const auto* known = byId(now->job, finding.id);
+    const Id supersedes = known == nullptr ? Id{} : known->said.entry;
+    if (finding.id.empty())
+        finding.id = session()->newId();
+    session()->say(
+        {journal::findingNoted(jobId(), finding, supersedes)},
+        {.undoText = tr("Finding kept"), .form = draft->property("form").toString()},
+        [this, self = QPointer(this), draft = QPointer(draft), id = text(finding.id)](const Entries& said) {
+            if (!said || self == nullptr || draft == nullptr)
+                return;
+            draft->said();
+            emit noted(id);
+        });
+}
+
+void Findings::settle(const QString& finding, const QString& how) {
+    session()->say({journal::findingSettled(jobId(), finding.toStdString(), utf8(how))},
+                   {.undoText = tr("Settled"), .form = {}});
+}
+
+QVariantMap Findings::known(const QString& finding) const {
+    const auto now = snapshot();
+    const auto* known = now == nullptr ? nullptr : byId(now->job, finding.toStdString());
+    if (known == nullptr)
+        return {};
+    return {{QStringLiteral("id"), finding},
+            {QStringLiteral("text"), text(known->text)},
+            {QStringLiteral("severity"), text(job::code(known->severity))},
+            {QStringLiteral("toDo"), text(known->toDo)}};
+}
+
+} // namespace undercowl::ui

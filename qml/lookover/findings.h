@@ -1,0 +1,43 @@
+// What was found on the machine.
+#pragma once
+
+#include "qml/shell/formdraft.h"
+#include "qml/shell/jobscreen.h"
+#include "qml/shell/linemodel.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace undercowl::ui {
+
+// open, settled: title what was found, detail what to do or how it was settled, mark severity, picture its
+// first photo; worst first.
+class Findings : public JobScreen {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(undercowl::ui::LineModel* open READ open CONSTANT)
+    Q_PROPERTY(undercowl::ui::LineModel* settled READ settled CONSTANT)
+
+public:
+    using JobScreen::JobScreen;
+
+    [[nodiscard]] LineModel* open() { return &open_; }
+    [[nodiscard]] LineModel* settled() { return &settled_; }
+
+    // The form's values: id (empty for a new finding), text, severity (a code), toDo. The finding's id comes
+    // back with noted(), after the sync.
+    Q_INVOKABLE void note(undercowl::ui::FormDraft* draft);
+    Q_INVOKABLE void settle(const QString& finding, const QString& how);
+    // text, severity and toDo of a finding, for a form that corrects it.
+    Q_INVOKABLE QVariantMap known(const QString& finding) const;
+
+signals:
+    void noted(const QString& finding);
+
+protected:
+    void show(const Snapshot& snapshot) override;
+
+private:
+    LineModel open_, settled_;
+};
+
+} // namespace undercowl::ui

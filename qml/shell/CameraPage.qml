@@ -1,0 +1,61 @@
+// Taking photos: opens straight into the picture; where there is no camera, into the pictures on the device.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    required property Camera camera
+    required property string jobId
+    property string pictures: ""
+    property string purpose: "other"
+    property string about: ""
+
+    canGoBack: true
+    footer: CaptureFooter {
+        capture: shot
+        width: parent.width
+
+        onFinished: root.leaves()
+    }
+
+    PhotoCapture {
+        id: shot
+
+        about: root.about
+        active: root.visible
+        camera: root.camera
+        jobId: root.jobId
+        purpose: root.purpose
+        session: root.session
+    }
+
+    CameraView {
+        camera: root.camera
+        height: width * 3 / 4
+        visible: shot.hasCamera
+        width: parent.width
+    }
+
+    Label {
+        text: shot.stateWords
+        tone: Theme.quiet
+        visible: text !== ""
+        width: parent.width
+    }
+
+    TakenStrip {
+        photos: shot.taken
+        visible: shot.taken.count > 0
+        width: parent.width
+    }
+
+    PicturePicker {
+        start: root.pictures
+        visible: !shot.hasCamera
+        width: parent.width
+
+        onChosen: file => shot.keepFile(file)
+    }
+}

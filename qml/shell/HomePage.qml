@@ -1,0 +1,124 @@
+// The machines in the shop: each says where it stopped and what is next. Two touches from here to a saved photo.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    canGoBack: false
+    title: qsTr("In the shop")
+    footer: [
+        ActionButton {
+            enabled: home.lastJobId !== ""
+            iconName: "camera"
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Photo")
+            width: parent.width
+
+            onTriggered: {
+                root.session.openJob(home.lastJobId);
+                root.opens("CameraPage", {
+                    "jobId": home.lastJobId,
+                    "purpose": "other",
+                    "title": home.lastMachine
+                });
+            }
+        },
+        Row {
+            spacing: Theme.targetGap
+            width: parent.width
+
+            ActionButton {
+                iconName: "plus"
+                lift: true
+                text: qsTr("Take in")
+                width: (parent.width - parent.spacing) / 2
+
+                onTriggered: {
+                    root.session.closeJob();
+                    root.opens("TakeInPage", {});
+                }
+            }
+
+            ActionButton {
+                iconName: "search"
+                lift: true
+                text: qsTr("Find")
+                width: (parent.width - parent.spacing) / 2
+
+                onTriggered: root.opens("FindPage", {})
+            }
+        }
+    ]
+    tools: IconButton {
+        iconName: "settings"
+        text: qsTr("Settings")
+
+        onTriggered: root.opens("SettingsPage", {})
+    }
+
+    ShopHome {
+        id: home
+
+        active: root.visible
+        session: root.session
+    }
+
+    Repeater {
+        model: home.drafts
+
+        DraftRow {
+            width: parent?.width ?? 0
+
+            onContinued: form => {
+                const job = home.draftJob(form);
+                if (job !== "")
+                    root.session.openJob(job);
+                root.opens(job === "" ? "TakeInPage" : "JobPage", {});
+            }
+            onDiscarded: form => home.discardDraft(form)
+        }
+    }
+
+    EmptyState {
+        iconName: "machine"
+        text: qsTr("Take in the first machine: what it is, whose it is, why it is here.")
+        title: qsTr("The shop is empty")
+        visible: home.ready && home.jobs.count === 0 && home.done.count === 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: home.jobs
+
+        JobRow {
+            width: parent?.width ?? 0
+
+            onChosen: id => {
+                root.session.openJob(id);
+                root.opens("JobPage", {});
+            }
+        }
+    }
+
+    SectionHeader {
+        text: qsTr("Handed over")
+        visible: home.done.count > 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: home.done
+
+        JobRow {
+            width: parent?.width ?? 0
+
+            onChosen: id => {
+                root.session.openJob(id);
+                root.opens("JobPage", {});
+            }
+        }
+    }
+}

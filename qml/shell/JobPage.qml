@@ -1,0 +1,136 @@
+// One job: where it stopped and what is next, then the ways on.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    aside: job.number
+    title: job.machine
+    footer: JobActions {
+        moment: job.moment
+        width: parent.width
+
+        onOpens: (page, properties) => root.opens(page, properties)
+        onPhoto: root.opens("CameraPage", {
+            "jobId": root.session.jobId,
+            "purpose": "other",
+            "title": job.machine
+        })
+    }
+
+    JobView {
+        id: job
+
+        session: root.session
+    }
+
+    Panel {
+        tone: job.unsafe === "" ? Theme.act : Theme.stop
+        visible: job.ready
+        width: parent.width
+
+        Label {
+            text: job.stopped
+            tone: Theme.quiet
+            width: parent.width
+        }
+
+        Label {
+            kind: Label.Title
+            text: job.next
+            width: parent.width
+        }
+
+        Label {
+            kind: Label.Aside
+            text: job.since
+            tone: Theme.quiet
+            width: parent.width
+        }
+    }
+
+    CautionBox {
+        text: qsTr("Unsafe and open: %1").arg(job.unsafe)
+        visible: job.unsafe !== ""
+        width: parent.width
+    }
+
+    Label {
+        text: job.reason
+        visible: text !== ""
+        width: parent.width
+    }
+
+    TakenStrip {
+        photos: job.photos
+        visible: job.photos.count > 0
+        width: parent.width
+    }
+
+    JobTasks {
+        job: job
+        visible: job.ready
+        width: parent.width
+    }
+
+    JobMemos {
+        session: root.session
+        width: parent.width
+    }
+
+    ListRow {
+        aside: qsTr("%n open", "findings", job.openFindings)
+        iconName: "eye"
+        title: qsTr("Look over")
+        width: parent.width
+
+        onTriggered: root.opens("LookOverPage", {})
+    }
+
+    ListRow {
+        aside: qsTr("%n to come", "parts", job.parts.count)
+        iconName: "parts"
+        title: qsTr("Parts")
+        width: parent.width
+
+        onTriggered: root.opens("PartsPage", {})
+    }
+
+    ListRow {
+        aside: [job.owner, job.frameNumber].filter(word => word !== "").join(", ")
+        iconName: "machine"
+        title: qsTr("Machine and owner")
+        width: parent.width
+
+        onTriggered: root.opens("TakeInPage", {
+            "editing": true
+        })
+    }
+
+    SectionHeader {
+        text: qsTr("In the bags")
+        visible: job.bags.count > 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: job.bags
+
+        ListRow {
+            id: bag
+
+            required title
+            required property string detail
+            required property string more
+
+            aside: [bag.detail, bag.more].filter(word => word !== "").join(" · ")
+            iconName: "bag"
+            opens: false
+            width: parent?.width ?? 0
+
+            onTriggered: root.opens("RefitPage", {})
+        }
+    }
+}

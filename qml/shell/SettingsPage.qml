@@ -1,0 +1,71 @@
+// The settings that matter: how it looks, which hand, who works here.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    readonly property list<string> themes: ["night", "day", "sun"]
+    readonly property list<real> scales: [1, 1.25, 1.5, 2]
+
+    title: qsTr("Settings")
+
+    ShopSettings {
+        id: settings
+
+        session: root.session
+    }
+
+    Choice {
+        current: root.themes.indexOf(settings.theme)
+        label: qsTr("Light")
+        options: [qsTr("Night"), qsTr("Day"), qsTr("Sun")]
+        width: parent.width
+
+        onChosen: index => settings.theme = root.themes[index]
+    }
+
+    Choice {
+        current: root.scales.indexOf(settings.textScale)
+        label: qsTr("Size of the text")
+        options: ["100 %", "125 %", "150 %", "200 %"]
+        width: parent.width
+
+        onChosen: index => settings.textScale = root.scales[index]
+    }
+
+    Choice {
+        current: settings.leftHanded ? 1 : 0
+        label: qsTr("Hand that holds the phone")
+        options: [qsTr("Right"), qsTr("Left")]
+        width: parent.width
+
+        onChosen: index => settings.leftHanded = index === 1
+    }
+
+    Choice {
+        current: settings.calm ? 1 : 0
+        label: qsTr("Movement on the screen")
+        options: [qsTr("Some"), qsTr("None")]
+        width: parent.width
+
+        onChosen: index => settings.calm = index === 1
+    }
+
+    TextEntry {
+        id: name
+
+        label: qsTr("Who works here")
+        value: root.session.mechanicName
+        width: parent.width
+    }
+
+    ActionButton {
+        enabled: name.text.trim() !== "" && name.text.trim() !== root.session.mechanicName
+        text: qsTr("Work as %1").arg(name.text.trim())
+        width: parent.width
+
+        onTriggered: root.session.nameMechanic(name.commit())
+    }
+}

@@ -1,0 +1,44 @@
+// Photos side by side, newest first.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+ListView {
+    id: root
+
+    required property LineModel photos
+
+    boundsBehavior: Flickable.StopAtBounds
+    clip: true
+    height: Theme.liftMain + Theme.asideSize * 2
+    model: photos
+    orientation: ListView.Horizontal
+    spacing: Theme.grid * 2
+
+    delegate: Column {
+        id: cell
+
+        required property string title
+        required property string aside
+        required property url picture
+
+        spacing: Theme.grid
+        width: Theme.liftMain * 4 / 3
+
+        PhotoFrame {
+            description: cell.title
+            height: Theme.liftMain
+            source: cell.picture
+            width: parent.width
+        }
+
+        Label {
+            elide: Text.ElideRight
+            kind: Label.Aside
+            maximumLineCount: 1
+            text: cell.title
+            tone: Theme.quiet
+            width: parent.width
+        }
+    }
+}

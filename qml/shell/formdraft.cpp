@@ -1,0 +1,80 @@
+#include "qml/shell/formdraft.h"
+
+#include "qml/shell/words.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
+
+namespace undercowl::ui {
+
+namespace {
+
+constexpr int shapeVersion = 1;
+
+} // namespace
+
+FormDraft::~FormDraft() {
+    if (session_ != nullptr)
+        session_->flush();
+}
+
+void FormDraft::componentComplete() {
+    session_->restoreDraft(this, form_, [this](const QByteArray& json) {
+        const auto object = QJsonDocument::fromJson(json).object();
+        if (object[u"version"].toInt() == shapeVersion && values_.isEmpty()) {
+            values_ = object[u"values"].toObject().toVariantMap();
+            restored_ = when(static_cast<job::TimeMs>(object[u"at"].toDouble()), session_->now());
+            emit valuesChanged();
+        }
+        ready_ = true;
+        emit readyChanged();
+    });
+}
+
+void FormDraft::set(const QString& name, const QVariant& value) {
+    if (values_.value(name) == value)
+        return;
+    values_[name] = value;
+    discarded_.clear();
+    emit valuesChanged();
+    keep();
+}
+
+QString FormDraft::text(const QString& name) const {
+    return values_.value(name).toString();
+}
+
+void FormDraft::discard() {
+    discarded_ = values_;
+    values_.clear();
+    restored_.clear();
+    session_->dropDraft(form_);
+    emit valuesChanged();
+    emit readyChanged();
+}
+
+void FormDraft::bringBack() {
+    values_ = discarded_;
+    discarded_.clear();
+    emit valuesChanged();
+    keep();
+}
+
+void FormDraft::said() {
+    values_.clear();
+    discarded_.clear();
+    restored_.clear();
+    emit valuesChanged();
+    emit readyChanged();
+}
+
+void FormDraft::keep() {
+    const auto at = session_->now();
+    const QJsonObject object{{QStringLiteral("version"), shapeVersion},
+                             {QStringLiteral("at"), static_cast<double>(at)},
+                             {QStringLiteral("values"), QJsonObject::fromVariantMap(values_)}};
+    session_->keepDraft({form_, title_, jobId_.toStdString(), at},
+                        QJsonDocument(object).toJson(QJsonDocument::Compact));
+}
+
+} // namespace undercowl::ui

@@ -1,0 +1,68 @@
+// What is being entered in a form, kept in the store on each change until it is said or discarded.
+//
+// A form names it ("finding/JOB"), sets values as they are typed and shows 'values'. It survives leaving the
+// screen, leaving the app and a kill: the next start finds it under the same name.
+#pragma once
+
+#include "qml/shell/session.h"
+
+#include <QObject>
+#include <QQmlParserStatus>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+namespace undercowl::ui {
+
+class FormDraft : public QObject, public QQmlParserStatus {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_INTERFACES(QQmlParserStatus)
+    Q_PROPERTY(undercowl::ui::ShopSession* session MEMBER session_ REQUIRED)
+    Q_PROPERTY(QString form MEMBER form_ REQUIRED)
+    Q_PROPERTY(QString title MEMBER title_ REQUIRED)
+    Q_PROPERTY(QString jobId MEMBER jobId_)
+    Q_PROPERTY(QVariantMap values READ values NOTIFY valuesChanged)
+    Q_PROPERTY(bool ready READ ready NOTIFY readyChanged)
+    Q_PROPERTY(bool begun READ begun NOTIFY valuesChanged)
+    Q_PROPERTY(QString restoredFrom READ restoredFrom NOTIFY readyChanged)
+    Q_PROPERTY(bool canBringBack READ canBringBack NOTIFY valuesChanged)
+
+public:
+    explicit FormDraft(QObject* parent = nullptr) : QObject(parent) {}
+    ~FormDraft() override; // has it written; leaving a screen loses nothing
+
+    void classBegin() override {}
+    void componentComplete() override; // asks the store for what was entered before
+
+    [[nodiscard]] const QVariantMap& values() const { return values_; }
+    [[nodiscard]] bool ready() const { return ready_; }             // the store has answered
+    [[nodiscard]] bool begun() const { return !values_.isEmpty(); } // something has been entered
+    [[nodiscard]] QString restoredFrom() const {
+        return restored_;
+    } // "14:32"; empty when it was begun just now
+    [[nodiscard]] bool canBringBack() const { return !discarded_.isEmpty(); }
+
+    Q_INVOKABLE void set(const QString& name, const QVariant& value);
+    Q_INVOKABLE QString text(const QString& name) const; // empty when it was not entered
+    Q_INVOKABLE void discard();                          // undone by bringBack()
+    Q_INVOKABLE void bringBack();
+    Q_INVOKABLE void said(); // it was said: the session has dropped it, the form is empty again
+
+signals:
+    void valuesChanged();
+    void readyChanged();
+
+private:
+    void keep();
+
+    ShopSession* session_{};
+    QString form_;
+    QString title_;
+    QString jobId_;
+    QVariantMap values_;
+    QVariantMap discarded_;
+    QString restored_;
+    bool ready_{};
+};
+
+} // namespace undercowl::ui

@@ -1,0 +1,131 @@
+#include "qml/shell/jobview.h"
+
+#include "core/journal/say.h"
+#include "qml/shell/words.h"
+
+#include <QPointer>
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+namespace {
+
+constexpr std::size_t mostPhotos = 12;
+
+QString whatItShows(const job::Job& job, const job::Photo& photo) {
+    if (!photo.note.empty())
+        return text(photo.note);
+    if (const auto* step = job::findStep(job, photo.about))
+        return text(step->title);
+    if (const auto* gathering = job::findGathering(job, photo.about))
+        return text(gathering->title);
+    const auto finding = std::ranges::find(job.findings, photo.about, &job::Finding::id);
+    return finding == job.findings.end() ? words(photo.purpose) : text(finding->text);
+}
+
+QString contentOf(const job::StripStep& step) {
+    QStringList content;
+    for (const auto& hardware : step.hardware) {
+        QString piece = QStringLiteral("%1 × %2").arg(QString::number(hardware.count), text(hardware.what));
+        if (!hardware.thread.empty())
+            piece += u' ' + text(hardware.thread);
+        if (!hardware.length.empty())
+            piece += QStringLiteral(" × ") + text(hardware.length);
+        content << piece;
+    }
+    return content.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+void JobView::show(const Snapshot& snapshot) {
+    const auto& job = snapshot.job;
+    const auto now = session()->now();
+    number_ = text(job.number);
+    machine_ = machineName(snapshot.machine);
+    frameNumber_ = text(snapshot.machine.frameNumber);
+    owner_ = text(snapshot.owner.name);
+    reason_ = text(job.reason);
+    stopped_ = words(snapshot.standing.stopped);
+    next_ = words(snapshot.standing.next);
+    since_ = when(snapshot.standing.lastAt, now);
+    moment_ = text(job::code(snapshot.standing.moment));
+
+    openFindings_ = static_cast<int>(std::ranges::count(job.findings, false, &job::Finding::settled));
+    const auto danger = std::ranges::find_if(job.findings, [](const job::Finding& finding) {
+        return !finding.settled && finding.severity == job::Severity::Unsafe;
+    });
+    unsafe_ = danger == job.findings.end() ? QString() : text(danger->text);
+    steps_ = static_cast<int>(job.steps.size());
+
+    std::vector<Line> bags;
+    stepsToRefit_ = 0;
+    for (const auto& step : job.steps) {
+        if (step.refitted)
+            continue;
+        ++stepsToRefit_;
+        if (!step.bag.empty())
+            bags.push_back({.id = text(step.id),
+                            .title = tr("Bag %1").arg(text(step.bag)),
+                            .detail = contentOf(step),
+                            .more = text(step.title)});
+    }
+    bags_.setLines(std::move(bags));
+
+    std::vector<Line> photos;
+    for (auto photo = job.photos.rbegin(); photo != job.photos.rend() && photos.size() < mostPhotos; ++photo)
+        photos.push_back({.id = text(photo->id),
+                          .title = whatItShows(job, *photo),
+                          .aside = when(photo->said.at, now),
+                          .picture = session()->mediaUrl(text(photo->media))});
+    photos_.setLines(std::move(photos));
+
+    std::vector<Line> tasks;
+    for (const auto& task : job.tasks)
+        tasks.push_back({.id = text(task.id),
+                         .title = text(task.title),
+                         .detail = text(task.waitingFor),
+                         .mark = task.waiting ? QStringLiteral("waiting") : QString()});
+    tasks_.setLines(std::move(tasks));
+
+    std::vector<Line> parts;
+    for (const auto& part : job.parts)
+        if (part.state != job::PartState::Fitted)
+            parts.push_back({.id = text(part.id), .title = text(part.name), .aside = words(part.state)});
+    parts_.setLines(std::move(parts));
+}
+
+void JobView::sayTask(journal::Draft draft, const QString& undoText) {
+    session()->say({std::move(draft)}, {.undoText = undoText, .form = {}},
+                   [this, self = QPointer(this)](const Entries& said) {
+                       if (said && self != nullptr)
+                           emit taskSaid();
+                   });
+}
+
+void JobView::nameTask(const QString& title) {
+    const job::Task task{
+        .id = session()->newId(), .title = utf8(title), .waiting = false, .waitingFor = {}, .order = 0};
+    if (task.title.empty()) {
+        setErrors({{QStringLiteral("task"), tr("Type what the task is, such as \"front brake\".")}});
+        return;
+    }
+    setErrors({});
+    sayTask(journal::taskNamed(jobId(), task), tr("Task kept"));
+}
+
+void JobView::holdTask(const QString& task, const QString& waitingFor) {
+    if (utf8(waitingFor).empty()) {
+        setErrors({{QStringLiteral("waitingFor"), tr("Type what it waits for, such as \"brake shoes\".")}});
+        return;
+    }
+    setErrors({});
+    sayTask(journal::taskHeld(jobId(), task.toStdString(), utf8(waitingFor)), tr("Task waits"));
+}
+
+void JobView::resumeTask(const QString& task) {
+    sayTask(journal::taskResumed(jobId(), task.toStdString()), tr("Task resumed"));
+}
+
+} // namespace undercowl::ui

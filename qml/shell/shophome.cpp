@@ -1,0 +1,98 @@
+#include "qml/shell/shophome.h"
+
+#include "qml/shell/words.h"
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+void ShopHome::componentComplete() {
+    connect(session_, &ShopSession::jobsChanged, this, [this] {
+        stale_ = true;
+        if (active_)
+            refresh();
+    });
+    connect(session_, &ShopSession::stateChanged, this, &ShopHome::refresh);
+    connect(session_, &ShopSession::draftsChanged, this, &ShopHome::showDrafts);
+    refresh();
+    showDrafts();
+}
+
+void ShopHome::setActive(bool active) {
+    if (active_ == active)
+        return;
+    active_ = active;
+    emit activeChanged();
+    if (active_ && stale_ && session_ != nullptr)
+        refresh();
+}
+
+void ShopHome::refresh() {
+    stale_ = false;
+    session_->ask(
+        this, [](ShopStore& store) { return store.jobs(); },
+        [this](const Result<std::vector<store::JobLine>>& read) {
+            if (read)
+                show(*read);
+            else
+                session_->report(read.error());
+        });
+}
+
+void ShopHome::show(const std::vector<store::JobLine>& lines) {
+    std::vector<Line> open;
+    std::vector<Line> done;
+    for (const auto& job : lines) {
+        Line line;
+        line.id = text(job.id);
+        line.title = text(job.machine);
+        if (line.title.isEmpty())
+            line.title = tr("Machine not described yet");
+        line.detail = words(job.stopped);
+        line.more = words(job.next);
+        line.aside = when(job.lastAt, session_->now());
+        line.mark = job.openUnsafe > 0 ? QStringLiteral("unsafe")
+                    : job.waiting      ? QStringLiteral("waiting")
+                                       : QString();
+        (job.moment == job::Moment::Done ? done : open).push_back(std::move(line));
+    }
+    jobs_.setLines(std::move(open));
+    done_.setLines(std::move(done));
+    ready_ = true;
+    emit changed();
+    showDrafts();
+}
+
+void ShopHome::showDrafts() {
+    std::vector<Line> lines;
+    for (const auto& draft : session_->waitingDrafts()) {
+        Line line;
+        line.id = draft.form;
+        line.title = draft.title;
+        const auto job = std::ranges::find(jobs_.lines(), text(draft.job), &Line::id);
+        line.detail = job == jobs_.lines().end() ? QString() : job->title;
+        line.aside = when(draft.at, session_->now());
+        lines.push_back(std::move(line));
+    }
+    drafts_.setLines(std::move(lines));
+}
+
+QString ShopHome::lastJobId() const {
+    return jobs_.lines().empty() ? QString() : jobs_.lines().front().id;
+}
+
+QString ShopHome::lastMachine() const {
+    return jobs_.lines().empty() ? QString() : jobs_.lines().front().title;
+}
+
+QString ShopHome::draftJob(const QString& form) const {
+    const auto& waiting = session_->waitingDrafts();
+    const auto draft = std::ranges::find(waiting, form, &WaitingDraft::form);
+    return draft == waiting.end() ? QString() : text(draft->job);
+}
+
+void ShopHome::discardDraft(const QString& form) {
+    session_->dropDraft(form);
+}
+
+} // namespace undercowl::ui

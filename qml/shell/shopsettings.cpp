@@ -1,0 +1,18 @@
+#include "qml/shell/shopsettings.h"
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+QString ShopSettings::theme() const {
+    const QString chosen = setting("theme");
+    return chosen == u"day" || chosen == u"sun" ? chosen : QStringLiteral("night");
+}
+
+double ShopSettings::textScale() const {
+    bool ok = false;
+    const double scale = setting("text-scale").toDouble(&ok);
+    return ok ? std::clamp(scale, 1.0, 2.0) : 1.0;
+}
+
+} // namespace undercowl::ui

@@ -1,0 +1,55 @@
+// How the shop looks and where its pictures come from, on this device.
+#pragma once
+
+#include "qml/shell/session.h"
+
+#include <QObject>
+#include <QQmlParserStatus>
+#include <QtQml/qqmlregistration.h>
+
+namespace undercowl::ui {
+
+class ShopSettings : public QObject, public QQmlParserStatus {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_INTERFACES(QQmlParserStatus)
+    Q_PROPERTY(undercowl::ui::ShopSession* session MEMBER session_ REQUIRED)
+    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
+    Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
+    Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
+    Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
+
+public:
+    explicit ShopSettings(QObject* parent = nullptr) : QObject(parent) {}
+
+    void classBegin() override {}
+    void componentComplete() override {
+        connect(session_, &ShopSession::settingsChanged, this, &ShopSettings::changed);
+        emit changed();
+    }
+
+    [[nodiscard]] QString theme() const; // "night", "day" or "sun"
+    void setTheme(const QString& theme) { session_->set(QStringLiteral("theme"), theme); }
+    [[nodiscard]] double textScale() const; // 1 to 2
+    void setTextScale(double scale) { session_->set(QStringLiteral("text-scale"), QString::number(scale)); }
+    [[nodiscard]] bool leftHanded() const { return setting("hand") == u"left"; }
+    void setLeftHanded(bool left) {
+        session_->set(QStringLiteral("hand"), left ? QStringLiteral("left") : QStringLiteral("right"));
+    }
+    [[nodiscard]] bool calm() const { return setting("motion") == u"none"; } // no movement on the screen
+    void setCalm(bool calm) {
+        session_->set(QStringLiteral("motion"), calm ? QStringLiteral("none") : QStringLiteral("some"));
+    }
+
+signals:
+    void changed();
+
+private:
+    [[nodiscard]] QString setting(const char* name) const {
+        return session_ == nullptr ? QString() : session_->setting(QString::fromLatin1(name));
+    }
+
+    ShopSession* session_{};
+};
+
+} // namespace undercowl::ui

@@ -1,0 +1,42 @@
+// Why the machine is here, what works and what does not.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Column {
+    id: root
+
+    required property FormDraft draft
+    required property TakeIn form
+    required property Screen page
+
+    spacing: Theme.grid * 3
+
+    DraftEntry {
+        draft: root.draft
+        error: root.form.errors.reason ?? ""
+        label: qsTr("Why it is here")
+        name: "reason"
+        page: root.page
+        placeholder: qsTr("no lights, stood six winters")
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: root.draft
+        label: qsTr("What works")
+        name: "works"
+        page: root.page
+        placeholder: qsTr("kicks over, front brake holds")
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: root.draft
+        label: qsTr("What does not work")
+        name: "worksNot"
+        page: root.page
+        placeholder: qsTr("horn, all lamps")
+        width: parent.width
+    }
+}
