@@ -1,0 +1,1 @@
+undercowl_screen_files(SOURCES stripdraft.cpp stripdraft.h)
