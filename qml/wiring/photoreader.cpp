@@ -1,0 +1,163 @@
+#include "qml/wiring/photoreader.h"
+
+#include "core/sight/reader.h"
+
+#include <optional>
+#include <utility>
+
+namespace undercowl::ui {
+
+// Touched by the worker thread only, but for its construction.
+struct PhotoReader::Bench {
+    std::optional<sight::Reader> reader;
+};
+
+PhotoReader::PhotoReader(QObject* parent)
+    : QObject(parent), seat_(std::make_unique<QObject>()), bench_(std::make_shared<Bench>()),
+      newest_(std::make_shared<std::atomic<std::uint64_t>>(0)) {
+    seat_->moveToThread(&thread_);
+    thread_.setObjectName(QStringLiteral("photo reader"));
+    thread_.start();
+}
+
+PhotoReader::~PhotoReader() {
+    ++*newest_;
+    // The seat has to die in its own thread, after what is queued for it.
+    seat_.release()->deleteLater();
+    thread_.quit();
+    thread_.wait();
+}
+
+void PhotoReader::setState(State state, const QString& problem) {
+    state_ = state;
+    problem_ = problem;
+    emit stateChanged();
+}
+
+void PhotoReader::setFile(const QString& file) {
+    if (file == file_) {
+        return;
+    }
+    file_ = file;
+    emit fileChanged();
+    open();
+}
+
+void PhotoReader::open() {
+    const std::uint64_t request = ++*newest_;
+    size_ = {};
+    if (file_.isEmpty()) {
+        setState(State::Closed);
+        return;
+    }
+    setState(State::Opening);
+    QMetaObject::invokeMethod(seat_.get(),
+                              [this, request, bench = bench_, newest = newest_, path = file_.toStdString()] {
+                                  if (request < *newest) {
+                                      return;
+                                  }
+                                  bench->reader.reset();
+                                  auto photo = sight::Photo::read(path);
+                                  QString problem;
+                                  QSize size;
+                                  if (photo) {
+                                      size = {photo->width(), photo->height()};
+                                      if (request == *newest) {
+                                          bench->reader.emplace(*std::move(photo));
+                                      }
+                                  } else {
+                                      problem = QString::fromStdString(photo.error().message);
+                                  }
+                                  QMetaObject::invokeMethod(this, [this, request, problem, size] {
+                                      if (request != *newest_) {
+                                          return;
+                                      }
+                                      size_ = size;
+                                      setState(problem.isEmpty() ? State::Ready : State::Failed, problem);
+                                  });
+                              });
+}
+
+sight::Point PhotoReader::pixel(QPointF relative) const {
+    // The far edge belongs to the last pixel.
+    const auto within = [](double share, int length) { return qBound(0.0, share * length, length - 1.0); };
+    return {within(relative.x(), size_.width()), within(relative.y(), size_.height())};
+}
+
+QPointF PhotoReader::relative(sight::Point point) const {
+    return size_.isEmpty() ? QPointF{} : QPointF{point.x / size_.width(), point.y / size_.height()};
+}
+
+void PhotoReader::sweep(const QList<QPointF>& along) {
+    if (size_.isEmpty()) {
+        return;
+    }
+    sight::Polyline stroke;
+    for (const QPointF point : along) {
+        stroke.push_back(pixel(point));
+    }
+    const std::uint64_t request = ++*newest_;
+    setState(State::Reading);
+    QMetaObject::invokeMethod(
+        seat_.get(), [this, request, bench = bench_, newest = newest_, stroke = std::move(stroke)] {
+            if (!bench->reader || request < *newest) {
+                return;
+            }
+            auto wires = bench->reader->sweep(stroke, [newest, request] { return request < *newest; });
+            QMetaObject::invokeMethod(this, [this, request, wires = std::move(wires)] {
+                if (request != *newest_) {
+                    return;
+                }
+                setState(State::Ready, wires ? QString() : QString::fromStdString(wires.error()));
+                if (wires) {
+                    emit swept(*wires);
+                }
+            });
+        });
+}
+
+void PhotoReader::tap(QPointF at) {
+    if (size_.isEmpty()) {
+        return;
+    }
+    const std::uint64_t request = ++*newest_;
+    setState(State::Reading);
+    QMetaObject::invokeMethod(
+        seat_.get(), [this, request, bench = bench_, newest = newest_, point = pixel(at)] {
+            if (!bench->reader || request < *newest) {
+                return;
+            }
+            auto wire = bench->reader->tap(point);
+            QMetaObject::invokeMethod(this, [this, request, wire = std::move(wire)] {
+                if (request != *newest_) {
+                    return;
+                }
+                setState(State::Ready, wire ? QString() : QString::fromStdString(wire.error()));
+                if (wire) {
+                    emit tapped(*wire);
+                }
+            });
+        });
+}
+
+void PhotoReader::confirm(QPointF at, const colour::WireColour& wire) {
+    if (size_.isEmpty()) {
+        return;
+    }
+    QMetaObject::invokeMethod(seat_.get(), [bench = bench_, known = sight::Confirmed{pixel(at), wire}] {
+        if (bench->reader) {
+            bench->reader->confirm(known);
+        }
+    });
+}
+
+void PhotoReader::cancel() {
+    if (!busy()) {
+        return;
+    }
+    const bool opening = state_ == State::Opening;
+    ++*newest_;
+    setState(opening ? State::Closed : State::Ready);
+}
+
+} // namespace undercowl::ui
