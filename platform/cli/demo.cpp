@@ -212,14 +212,11 @@ Exit run(const Context& context, const Wanted& wanted) {
     replace(plan->before, wanted.before, wanted.alongBefore);
     replace(plan->after, wanted.after, wanted.alongAfter);
     std::filesystem::path folder = context.store;
-    std::filesystem::path out = wanted.out;
     if (!context.storeGiven) {
         auto fresh = freshFolder();
         if (!fresh)
             return complain(fresh.error());
         folder = *fresh / "shop";
-        if (out.empty())
-            out = *fresh;
     }
 
     Speaker speaker{context.json};
@@ -257,7 +254,10 @@ Exit run(const Context& context, const Wanted& wanted) {
     sayComparison(speaker, *plan, comparison);
     if (auto kept = demo::keepChecks(*store, *shop, *plan, *after, comparison); !kept)
         return complain(kept.error());
-    if (auto written = writePapers(speaker, *store, *shop, out.empty() ? "." : out); !written)
+    if (auto written =
+            writePapers(speaker, *store, *shop,
+                        wanted.out.empty() ? std::filesystem::absolute(folder).parent_path() : wanted.out);
+        !written)
         return written.error();
     speaker.finish();
     return Exit::Done;
@@ -275,7 +275,8 @@ void addDemoCommand(CLI::App& root, Context& context) {
         "  undercowlctl demo --before my.jpg --along-before 100,400 700,380 --after my2.jpg --along-after "
         "90,410 690,395");
     const auto wanted = std::make_shared<Wanted>();
-    command->add_option("--out", wanted->out, "Folder for record and archive (the current one)")
+    command
+        ->add_option("--out", wanted->out, "Folder for record and archive (that in which the store's lies)")
         ->type_name("DIR");
     command->add_option("--before", wanted->before, "Another photo before the disconnect")
         ->type_name("PHOTO");
