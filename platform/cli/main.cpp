@@ -8,6 +8,7 @@
 #include "platform/cli/job.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
+#include "platform/cli/wires_command.h"
 #include "platform/data_folder.h"
 
 #include <exception>
@@ -35,14 +36,13 @@ int run(int argc, char** argv) {
     using namespace undercowl::platform;
     addArchiveCommand(app, context);
     addCalcCommand(app, context);
-#ifdef UNDERCOWL_DEMO
     addDemoCommand(app, context);
-#endif
     addFindCommand(app, context);
     addHandoverCommand(app, context);
     addJobCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);
+    addWiresCommand(app, context);
 
     try {
         app.parse(argc, argv);

@@ -1,15 +1,23 @@
 #include "core/colour/adaptation.h"
 #include "core/colour/difference.h"
 #include "core/colour/spaces.h"
-#include "tests/colour/reference.h"
+#include "tests/reference_csv.h"
 
 #include <catch2/catch.hpp>
 
 using namespace undercowl::colour;
 
+namespace {
+
+double number(const undercowl::tests::Record& row, const std::string& column) {
+    return std::stod(row.at(column));
+}
+
+} // namespace
+
 TEST_CASE("CIEDE2000 gives the published differences") {
     // Source: Sharma, Wu and Dalal 2005, table 1, all 34 pairs.
-    const auto pairs = readReference("ciede2000_pairs.csv");
+    const auto pairs = undercowl::tests::reference("ciede2000_pairs.csv");
     REQUIRE(pairs.size() == 34);
     for (const auto& row : pairs) {
         const Lab one{number(row, "L1"), number(row, "a1"), number(row, "b1")};
@@ -24,7 +32,7 @@ TEST_CASE("CIEDE2000 gives the published differences") {
 TEST_CASE("sRGB to CIELAB agrees with the published corners and chart") {
     // Source: IEC 61966-2-1 and CIE 15 for the corners; McCamy, Marcus and Davidson 1976 for the chart's
     // patches.
-    const auto rows = readReference("srgb_lab.csv");
+    const auto rows = undercowl::tests::reference("srgb_lab.csv");
     REQUIRE(rows.size() == 32);
     for (const auto& row : rows) {
         const Srgb8 pixel{static_cast<std::uint8_t>(number(row, "r8")),
@@ -42,7 +50,7 @@ TEST_CASE("The chart adapted to D50 lies near its maker's values") {
     // Source: the same chart; its maker gives Lab under D50. The file's own Bradford figure must come out
     // again.
     constexpr Xyz d50{0.96422, 1.0, 0.82521}; // ICC.1, profile connection space
-    for (const auto& row : readReference("srgb_lab.csv")) {
+    for (const auto& row : undercowl::tests::reference("srgb_lab.csv")) {
         if (row.at("published_white") != "D50")
             continue;
         const Srgb8 pixel{static_cast<std::uint8_t>(number(row, "r8")),

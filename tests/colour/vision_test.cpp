@@ -1,5 +1,5 @@
 #include "core/colour/vision.h"
-#include "tests/colour/reference.h"
+#include "tests/reference_csv.h"
 
 #include <catch2/catch.hpp>
 
@@ -7,11 +7,19 @@
 
 using namespace undercowl::colour;
 
+namespace {
+
+double number(const undercowl::tests::Record& row, const std::string& column) {
+    return std::stod(row.at(column));
+}
+
+} // namespace
+
 TEST_CASE("Colour-vision matrices are the published ones") {
     // Source: Machado, Oliveira and Fernandes 2009, severity 0.5 and 1.0.
     const std::map<std::string, Deficiency> kinds{
         {"protan", Deficiency::Protan}, {"deutan", Deficiency::Deutan}, {"tritan", Deficiency::Tritan}};
-    const auto rows = readReference("cvd_machado2009.csv");
+    const auto rows = undercowl::tests::reference("cvd_machado2009.csv");
     REQUIRE(rows.size() == 6);
     for (const auto& row : rows) {
         const Vision vision{kinds.at(row.at("deficiency")), number(row, "severity")};

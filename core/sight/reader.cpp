@@ -1,0 +1,137 @@
+#include "core/sight/reader.h"
+
+#include "core/colour/distribution.h"
+#include "core/sight/follow.h"
+#include "core/sight/judge.h"
+#include "core/sight/pixels.h"
+
+#include <opencv2/imgproc.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace undercowl::sight {
+namespace {
+
+constexpr int across = 11;
+constexpr double middle = 0.76; // of the width: the rims take on the background's colour
+
+// The bright end of the photo is taken for white: shades of grey of a high norm, held between the whole
+// photo's mean and its brightest pixels.
+cv::Vec3d guessedWhite(const cv::Mat& linear) {
+    cv::Mat small;
+    cv::resize(linear, small, {160, 120}, 0, 0, cv::INTER_AREA);
+    cv::Mat power;
+    cv::pow(small, 6.0, power);
+    const cv::Scalar mean = cv::mean(power);
+    cv::Vec3d white;
+    for (int c = 0; c < 3; ++c)
+        white[c] = std::max(0.02, std::pow(mean[c], 1.0 / 6.0));
+    return white * 1.15;
+}
+
+} // namespace
+
+struct Reader::State {
+    explicit State(Photo opened)
+        : photo(std::move(opened)), linear(toLinearLight(photo.pixels().rgb)), edges(photo.pixels().rgb) {
+        light.white = guessedWhite(linear);
+    }
+
+    [[nodiscard]] double scale() const { return photo.pixels().scale; }
+    [[nodiscard]] Point inWork(const Point& p) const { return {p.x * scale(), p.y * scale()}; }
+    [[nodiscard]] Point inPhoto(const Point& p) const { return {p.x / scale(), p.y / scale()}; }
+
+    [[nodiscard]] bool contains(const Point& p) const {
+        return p.x >= 0.0 && p.y >= 0.0 && p.x < photo.width() && p.y < photo.height();
+    }
+
+    void measureCard(const Card& card) {
+        const cv::Rect whole(0, 0, linear.cols, linear.rows);
+        const cv::Rect box =
+            cv::Rect(int(card.box.x * scale()), int(card.box.y * scale()),
+                     int(std::ceil(card.box.width * scale())), int(std::ceil(card.box.height * scale()))) &
+            whole;
+        if (box.empty() || card.reflectance <= 0.0)
+            return;
+        const cv::Scalar mean = cv::mean(linear(box));
+        if (std::max({mean[0], mean[1], mean[2]}) > 0.95 || std::min({mean[0], mean[1], mean[2]}) < 0.004)
+            return; // burnt out or black: it says nothing
+        for (int c = 0; c < 3; ++c)
+            light.white[c] = mean[c] / card.reflectance;
+        light.measured = true;
+    }
+
+    [[nodiscard]] WireReading read(const Tube& tube, const Point& at) const {
+        WireReading reading;
+        reading.at = at;
+        reading.widthPx = tube.width / scale();
+        for (const Point& p : tube.centre)
+            reading.path.push_back(inPhoto(p));
+        judge(straighten(linear, tube, across, middle), tube.width, light, reading);
+        return reading;
+    }
+
+    Photo photo;
+    cv::Mat linear;
+    Edges edges;
+    Light light;
+};
+
+Reader::Reader(Photo photo, ReadOptions options) : state_(std::make_unique<State>(std::move(photo))) {
+    if (options.card)
+        state_->measureCard(*options.card);
+    for (const Confirmed& wire : options.confirmed)
+        confirm(wire);
+}
+
+Reader::~Reader() = default;
+Reader::Reader(Reader&&) noexcept = default;
+Reader& Reader::operator=(Reader&&) noexcept = default;
+
+void Reader::confirm(const Confirmed& wire) {
+    if (!state_->contains(wire.at) || state_->light.measured)
+        return;
+    const auto tube = findTube(state_->edges, state_->inWork(wire.at));
+    if (!tube)
+        return;
+    const cv::Scalar seen = cv::mean(straighten(state_->linear, *tube, across, middle));
+    const auto known = colour::toLinear(colour::toXyz(colour::distribution(wire.wire.base).mean));
+    // A saturated colour says little about the channel that it lacks; only lightness is taken from it.
+    const double ratio = (seen[0] + seen[1] + seen[2]) / std::max(0.02, known.r + known.g + known.b);
+    const double sum = state_->light.white[0] + state_->light.white[1] + state_->light.white[2];
+    state_->light.white *= 3.0 * ratio / sum;
+}
+
+tl::expected<WireReading, std::string> Reader::tap(Point at) {
+    if (!state_->contains(at))
+        return tl::unexpected(std::string("the tap lies outside the photo: tap on the photo"));
+    if (const auto tube = findTube(state_->edges, state_->inWork(at)))
+        return state_->read(*tube, at);
+    WireReading none;
+    none.at = at;
+    none.doubts.push_back(Doubt::NoWireFound);
+    return none;
+}
+
+tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline& along,
+                                                                  const Cancelled& cancelled) {
+    Polyline stroke;
+    for (const Point& p : along) {
+        if (!state_->contains(p))
+            return tl::unexpected(std::string("the stroke leaves the photo: keep it inside"));
+        if (stroke.empty() || !(stroke.back() == state_->inWork(p)))
+            stroke.push_back(state_->inWork(p));
+    }
+    if (stroke.size() < 2)
+        return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
+    std::vector<WireReading> readings;
+    for (const Crossing& crossing : findCrossings(state_->edges, stroke)) {
+        if (cancelled && cancelled())
+            return std::vector<WireReading>{};
+        readings.push_back(state_->read(crossing.tube, state_->inPhoto(crossing.at)));
+    }
+    return readings;
+}
+
+} // namespace undercowl::sight
