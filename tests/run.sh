@@ -4,7 +4,6 @@ set -eu
 cd "$(dirname "$0")/.."
 . platform/packages.sh
 need_packages run test
-apt-get install -y --no-install-recommends units >/dev/null 2>&1 || true
 cmake --preset release
 cmake --build --preset release
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software

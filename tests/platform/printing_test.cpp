@@ -18,7 +18,8 @@ using Catch::Contains;
 namespace {
 
 std::vector<std::byte> printed(const job::Job& job, const platform::MediaFile& mediaFile = {}) {
-    static const platform::PrintingWithoutScreen session;
+    // Not static: Qt's own globals would be gone before it at the end of the program.
+    const platform::PrintingWithoutScreen session;
     const auto document = handover::ownersRecord(job, handover::sample::machine(), handover::sample::owner(),
                                                  handover::sample::mechanics());
     auto bytes = platform::pdf(document, handover::englishWords(), mediaFile);
