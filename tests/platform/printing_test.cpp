@@ -52,7 +52,7 @@ std::string textOf(const std::vector<std::byte>& bytes) {
 } // namespace
 
 TEST_CASE("the PDF says what the record says") {
-    const platform::PrintingWithoutScreen session; // not static: Qt\'s globals go before statics do
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     const std::string text = textOf(printed(handover::sample::job()));
     CHECK_THAT(text, Contains("Record of work 2025-014"));
     CHECK_THAT(text, Contains("Marrowin Tern 125, 1987"));
@@ -65,19 +65,19 @@ TEST_CASE("the PDF says what the record says") {
 }
 
 TEST_CASE("typed text is printed as it was typed") {
-    const platform::PrintingWithoutScreen session; // not static: Qt\'s globals go before statics do
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     job::Job job = handover::sample::job();
     job.reason = "<b>bold</b> & \"quoted\" %1";
     CHECK_THAT(textOf(printed(job)), Contains("<b>bold</b> & \"quoted\" %1"));
 }
 
 TEST_CASE("the same record gives the same bytes") {
-    const platform::PrintingWithoutScreen session; // not static: Qt\'s globals go before statics do
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     CHECK(printed(handover::sample::job()) == printed(handover::sample::job()));
 }
 
 TEST_CASE("photos are printed with their captions; one that is lost or is no photo leaves no gap") {
-    const platform::PrintingWithoutScreen session; // not static: Qt\'s globals go before statics do
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     job::Job job = handover::sample::job();
     job::Photo photo;
     photo.media = "a.png";
@@ -101,7 +101,7 @@ TEST_CASE("photos are printed with their captions; one that is lost or is no pho
 }
 
 TEST_CASE("a full job fits on three pages") {
-    const platform::PrintingWithoutScreen session; // not static: Qt\'s globals go before statics do
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     job::Job job = handover::sample::job();
     for (int i = 0; i < 8; ++i) {
         job.findings.push_back({"f",
