@@ -4,6 +4,7 @@
 #include "core/sight/follow.h"
 #include "core/sight/judge.h"
 #include "core/sight/pixels.h"
+#include "core/sight/ribbon.h"
 
 #include <opencv2/imgproc.hpp>
 
@@ -34,7 +35,8 @@ cv::Vec3d guessedWhite(const cv::Mat& linear) {
 
 struct Reader::State {
     explicit State(Photo opened)
-        : photo(std::move(opened)), linear(toLinearLight(photo.pixels().rgb)), edges(photo.pixels().rgb) {
+        : photo(std::move(opened)), linear(toLinearLight(photo.pixels().rgb)),
+          lab(smoothLab(photo.pixels().rgb)) {
         light.white = guessedWhite(linear);
     }
 
@@ -74,7 +76,7 @@ struct Reader::State {
 
     Photo photo;
     cv::Mat linear;
-    Edges edges;
+    cv::Mat lab;
     Light light;
 };
 
@@ -92,7 +94,7 @@ Reader& Reader::operator=(Reader&&) noexcept = default;
 void Reader::confirm(const Confirmed& wire) {
     if (!state_->contains(wire.at) || state_->light.measured)
         return;
-    const auto tube = findTube(state_->edges, state_->inWork(wire.at));
+    const auto tube = findTube(state_->lab, state_->inWork(wire.at));
     if (!tube)
         return;
     const cv::Scalar seen = cv::mean(straighten(state_->linear, *tube, across, middle));
@@ -106,7 +108,7 @@ void Reader::confirm(const Confirmed& wire) {
 tl::expected<WireReading, std::string> Reader::tap(Point at) {
     if (!state_->contains(at))
         return tl::unexpected(std::string("the tap lies outside the photo: tap on the photo"));
-    if (const auto tube = findTube(state_->edges, state_->inWork(at)))
+    if (const auto tube = findTube(state_->lab, state_->inWork(at)))
         return state_->read(*tube, at);
     WireReading none;
     none.at = at;
@@ -126,7 +128,7 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
     if (stroke.size() < 2)
         return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
     std::vector<WireReading> readings;
-    for (const Crossing& crossing : findCrossings(state_->edges, stroke)) {
+    for (const Crossing& crossing : findCrossings(state_->lab, stroke)) {
         if (cancelled && cancelled())
             return std::vector<WireReading>{};
         readings.push_back(state_->read(crossing.tube, state_->inPhoto(crossing.at)));
