@@ -15,7 +15,7 @@ AppWindow {
         const all = properties ?? {};
         all.session = session;
         // Only the window knows the device.
-        if (page === "CameraPage" || page === "ComparePage") {
+        if (page === "CameraPage") {
             all.camera = camera;
             all.pictures = pictures;
         }

@@ -1,1 +1,3 @@
-undercowl_screen_files(SOURCES stripdraft.cpp stripdraft.h)
+undercowl_screen_files(
+    QML BagEntry.qml HardwareEntry.qml StepsPage.qml StripActions.qml StripPage.qml StripPanel.qml StripTask.qml
+    SOURCES stripdraft.cpp stripdraft.h stripview.cpp stripview.h)

@@ -1,1 +1,13 @@
-undercowl_screen_files(SOURCES rowjson.cpp wirerows.cpp wirerows.h words.cpp words.h)
+undercowl_screen_files(
+    QML
+        GatheringActions.qml GatheringForm.qml GatheringMap.qml GatheringPage.qml PlaceDetails.qml PlacePage.qml PlaceRow.qml
+        TwinsPanel.qml WiringPage.qml
+    SOURCES
+        gatherings.cpp gatherings.h gatheringview.cpp gatheringview.h placekeys.h placeview.cpp placeview.h rowjson.cpp
+        tracedpath.cpp tracedpath.h wirerows.cpp wirerows.h words.cpp words.h)
+# Reading photos needs the reader of wires.
+if(TARGET undercowl::sight)
+    undercowl_screen_files(
+        QML StrokeActions.qml StrokePage.qml StrokePhoto.qml StrokeRows.qml StrokeWire.qml
+        SOURCES photoreader.cpp photoreader.h strokerows.cpp strokeview.cpp strokeview.h)
+endif()

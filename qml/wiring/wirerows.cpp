@@ -16,10 +16,10 @@ std::optional<colour::WireColour> WireRow::shown() const {
     return candidates.empty() ? std::nullopt : std::optional(candidates.front().wire);
 }
 
-std::vector<wiring::PlaceKey> placesOf(const std::vector<WireRow>& rows, wiring::Half half) {
+std::vector<wiring::PlaceKey> placesOf(const std::vector<WireRow>& rows, wiring::Half half, int start) {
     std::vector<wiring::PlaceKey> keys;
     keys.reserve(rows.size());
-    int number = 0;
+    int number = start - 1;
     bool mayShare = false;
     for (const WireRow& row : rows) {
         const bool shares = row.sharesPlace && mayShare && !row.empty;
@@ -82,7 +82,7 @@ QHash<int, QByteArray> WireRows::roleNames() const {
 }
 
 int WireRows::places() const {
-    return keys_.empty() ? 0 : keys_.back().number;
+    return keys_.empty() ? 0 : keys_.back().number - start_ + 1;
 }
 
 int WireRows::sureCount() const {
@@ -128,9 +128,14 @@ void WireRows::setHalf(wiring::Half half) {
     renumber();
 }
 
+void WireRows::setStart(int number) {
+    start_ = number;
+    renumber();
+}
+
 // Numbers depend on all rows before, so that every change tells of all rows; there are at most some dozens.
 void WireRows::renumber() {
-    keys_ = placesOf(rows_, half_);
+    keys_ = placesOf(rows_, half_, start_);
     if (!rows_.empty()) {
         emit dataChanged(index(0), index(count() - 1));
     }
@@ -140,7 +145,7 @@ void WireRows::renumber() {
 void WireRows::reset(std::vector<WireRow> rows) {
     beginResetModel();
     rows_ = std::move(rows);
-    keys_ = placesOf(rows_, half_);
+    keys_ = placesOf(rows_, half_, start_);
     endResetModel();
     emit changed();
 }
@@ -154,7 +159,7 @@ void WireRows::insert(int row, WireRow with) {
     const int at = std::clamp(row, 0, count());
     beginInsertRows({}, at, at);
     rows_.insert(rows_.begin() + at, std::move(with));
-    keys_ = placesOf(rows_, half_);
+    keys_ = placesOf(rows_, half_, start_);
     endInsertRows();
     renumber();
 }
@@ -162,7 +167,7 @@ void WireRows::insert(int row, WireRow with) {
 void WireRows::removeRow(int row) {
     beginRemoveRows({}, row, row);
     rows_.erase(rows_.begin() + row);
-    keys_ = placesOf(rows_, half_);
+    keys_ = placesOf(rows_, half_, start_);
     endRemoveRows();
     renumber();
 }
@@ -170,7 +175,7 @@ void WireRows::removeRow(int row) {
 void WireRows::reverse() {
     // A pair that shares a place stays a pair: the second of it was read after the first, now before it.
     beginResetModel();
-    const auto keys = placesOf(rows_, half_);
+    const auto keys = placesOf(rows_, half_, start_);
     std::vector<WireRow> turned;
     for (std::size_t at = rows_.size(); at-- > 0;) {
         WireRow row = rows_[at];
@@ -179,7 +184,7 @@ void WireRows::reverse() {
         turned.push_back(std::move(row));
     }
     rows_ = std::move(turned);
-    keys_ = placesOf(rows_, half_);
+    keys_ = placesOf(rows_, half_, start_);
     endResetModel();
     emit changed();
 }

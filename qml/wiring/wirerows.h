@@ -41,7 +41,8 @@ struct WireRow {
 
 // Where each row belongs. A second wire needs a first: the first row never shares, nor a row after one that
 // shares or is empty.
-[[nodiscard]] std::vector<wiring::PlaceKey> placesOf(const std::vector<WireRow>& rows, wiring::Half half);
+[[nodiscard]] std::vector<wiring::PlaceKey> placesOf(const std::vector<WireRow>& rows, wiring::Half half,
+                                                     int start = 1);
 
 // Rows as JSON and back, for the draft; an unreadable one gives no rows.
 [[nodiscard]] QByteArray toJson(const std::vector<WireRow>& rows);
@@ -88,10 +89,13 @@ public:
     [[nodiscard]] bool holds(int row) const { return row >= 0 && row < count(); }
     // The first row at or after `from`, going round, that is neither confirmed nor empty; -1 if none.
     [[nodiscard]] int nextOpen(int from) const;
+    Q_INVOKABLE int nextOpenFrom(int from) const { return nextOpen(from); }
     // The row whose wire lies nearest to the point, within `reach` (relative); -1 if none.
     [[nodiscard]] int nearest(QPointF point, double reach) const;
 
     void setHalf(wiring::Half half);
+    void setStart(int number); // the place of the first row: the second row of cavities does not begin at 1
+    [[nodiscard]] int start() const { return start_; }
     void reset(std::vector<WireRow> rows);
     void replace(int row, WireRow with);
     void insert(int row, WireRow with);
@@ -107,6 +111,7 @@ private:
     std::vector<WireRow> rows_;
     std::vector<wiring::PlaceKey> keys_;
     wiring::Half half_{};
+    int start_{1};
 };
 
 } // namespace undercowl::ui

@@ -1,0 +1,111 @@
+// One reading: what, the value, and what it is held against.
+//
+//   about   step or task that it is about; may be empty
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    property string about: ""
+
+    title: qsTr("Measure")
+    footer: ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: qsTr("Keep")
+        width: parent.width
+
+        onTriggered: {
+            root.leaving();
+            measure.keep();
+        }
+    }
+    tools: IconButton {
+        iconName: "list"
+        text: qsTr("Readings so far")
+
+        onTriggered: root.opens("ReadingsPage", {})
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "reading/" + root.session.jobId
+        jobId: root.session.jobId
+        session: root.session
+        title: qsTr("Reading")
+    }
+
+    MeasureView {
+        id: measure
+
+        about: root.about
+        draft: draft
+        session: root.session
+
+        onKept: value.clear()
+    }
+
+    DraftEntry {
+        draft: draft
+        error: measure.errors.what ?? ""
+        label: qsTr("What was measured")
+        name: "what"
+        page: root
+        placeholder: qsTr("rear axle nut, torque")
+        width: parent.width
+    }
+
+    NumberEntry {
+        id: value
+
+        error: measure.errors.value ?? ""
+        label: qsTr("Value")
+        unit: measure.unit
+        value: draft.values.value ?? ""
+        width: parent.width
+
+        onEdited: text => draft.set("value", text)
+    }
+
+    VerdictMark {
+        reason: measure.reason
+        verdict: measure.verdict
+        visible: measure.verdict !== ""
+        width: parent.width
+    }
+
+    Label {
+        kind: Label.Aside
+        text: measure.reason
+        visible: measure.verdict === "" && text !== ""
+        width: parent.width
+    }
+
+    Repeater {
+        model: measure.cautions
+
+        CautionBox {
+            required property string modelData
+
+            text: modelData
+            width: parent?.width ?? 0
+        }
+    }
+
+    Keypad {
+        width: parent.width
+
+        onErased: value.erase()
+        onTyped: key => value.press(key)
+    }
+
+    LimitsEntry {
+        draft: draft
+        measure: measure
+        page: root
+        width: parent.width
+    }
+}

@@ -1,0 +1,43 @@
+// One reading that was kept.
+import QtQuick
+import Undercowl.Style
+
+Panel {
+    id: root
+
+    required title
+    required property string detail
+    required property string aside
+    required property string mark
+
+    Label {
+        kind: Label.Title
+        mono: true
+        text: root.aside
+        width: parent.width
+    }
+
+    Label {
+        kind: Label.Aside
+        text: root.detail
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Loader {
+        active: root.mark !== ""
+        visible: active
+        width: parent.width
+
+        sourceComponent: VerdictMark {
+            verdict: root.mark === "too close to call" ? "undecided" : root.mark
+        }
+    }
+
+    Label {
+        kind: Label.Aside
+        text: qsTr("no verdict: limits or the instrument's uncertainty are not known")
+        visible: root.mark === ""
+        width: parent.width
+    }
+}

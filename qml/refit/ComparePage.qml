@@ -1,0 +1,163 @@
+// The photo after the work against the wires as found: same, changed, or cannot tell.
+//
+//   gathering, half   what is compared
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    required property string gathering
+    property string half: "loom"
+
+    title: qsTr("Compare")
+    footer: [
+        ProgressStrip {
+            text: view.reader.state === PhotoReader.Opening ? qsTr("Opening the photo") : qsTr("Reading the wires")
+            visible: view.reader.busy
+            width: parent.width
+
+            onCancelled: view.reader.cancel()
+        },
+        ActionButton {
+            iconName: "camera"
+            kind: view.verdict === "" ? ActionButton.Main : ActionButton.Other
+            lift: true
+            text: qsTr("Photo as it is now")
+            visible: view.possible && view.verdict === ""
+            width: parent.width
+
+            onTriggered: root.opens("CameraPage", {
+                "jobId": root.session.jobId,
+                "purpose": "refit",
+                "about": root.gathering,
+                "title": qsTr("Wires as they are now")
+            })
+        },
+        Row {
+            id: ways
+
+            readonly property real half: (width - spacing) / 2
+
+            spacing: Theme.targetGap
+            visible: view.verdict !== ""
+            width: parent.width
+
+            ActionButton {
+                description: qsTr("When the stroke began at the last place")
+                lift: true
+                text: qsTr("Turn round")
+                width: ways.half
+
+                onTriggered: view.reverse()
+            }
+
+            ActionButton {
+                lift: true
+                text: qsTr("Stroke again")
+                width: ways.half
+
+                onTriggered: view.again()
+            }
+        }
+    ]
+
+    CompareView {
+        id: view
+
+        gathering: root.gathering
+        half: root.half
+        session: root.session
+    }
+
+    Label {
+        kind: Label.Title
+        text: view.hint
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Panel {
+        title: view.result
+        tone: view.verdict === "same" ? Theme.act : view.verdict === "changed" ? Theme.stop : Theme.caution
+        visible: view.verdict !== ""
+        width: parent.width
+
+        Label {
+            text: view.reasons
+            visible: text !== ""
+            width: parent.width
+        }
+
+        Label {
+            kind: Label.Aside
+            text: qsTr("Wires that look alike cannot be told apart in a photo: a swap among twins is not seen.")
+            width: parent.width
+        }
+    }
+
+    Label {
+        text: view.waitsForEnd ? qsTr("Now tap the last wire.") : qsTr("Stroke across the wires from place 1 on, or tap the first wire and then the last.")
+        visible: view.possible && view.after.toString() !== "" && view.verdict === ""
+        width: parent.width
+    }
+
+    StrokePhoto {
+        busy: view.reader.busy
+        description: qsTr("Photo as it is now")
+        marks: view.marksAfter
+        source: view.after
+        visible: view.possible && source.toString() !== ""
+        width: parent.width
+
+        onStroked: points => view.stroke(points)
+        onTapped: (x, y) => view.tap(x, y)
+    }
+
+    RemedyLine {
+        error: view.reader.problem
+        width: parent.width
+    }
+
+    SectionHeader {
+        text: qsTr("Before")
+        visible: view.before.toString() !== ""
+        width: parent.width
+    }
+
+    PhotoFrame {
+        crop: false
+        description: qsTr("Photo before")
+        marks: view.marksBefore
+        source: view.before
+        visible: source.toString() !== ""
+        width: parent.width
+    }
+
+    SectionHeader {
+        text: qsTr("Compare with another photo")
+        visible: view.afters.count > 1
+        width: parent.width
+    }
+
+    Repeater {
+        model: view.afters
+
+        ListRow {
+            required title
+            required property string lineId
+            required property bool on
+            required property var model
+
+            aside: model.aside
+            done: on
+            iconName: "photo"
+            opens: false
+            visible: view.afters.count > 1
+            width: parent?.width ?? 0
+
+            onTriggered: view.chooseAfter(lineId)
+        }
+    }
+}

@@ -1,0 +1,70 @@
+// 'Does not match' is written down; what next?
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Column {
+    id: root
+
+    required property ReadBackView wire
+
+    readonly property real half: (width - Theme.targetGap) / 2
+
+    signal photo
+
+    spacing: Theme.targetGap
+
+    Label {
+        kind: Label.Title
+        text: qsTr("Written down: %1 does not match.").arg(root.wire.place)
+        tone: Theme.stop
+        width: parent.width
+    }
+
+    ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: qsTr("Look again")
+        width: parent.width
+
+        onTriggered: root.wire.lookAgain()
+    }
+
+    Row {
+        spacing: Theme.targetGap
+
+        ActionButton {
+            lift: true
+            text: qsTr("Swapped")
+            width: root.half
+
+            onTriggered: others.open()
+        }
+
+        ActionButton {
+            iconName: "camera"
+            lift: true
+            text: qsTr("Photo")
+            width: root.half
+
+            onTriggered: root.photo()
+        }
+    }
+
+    ActionButton {
+        lift: true
+        text: qsTr("Next wire")
+        width: parent.width
+
+        onTriggered: root.wire.goOn()
+    }
+
+    ChoiceSheet {
+        id: others
+
+        options: root.wire.otherPlaces
+        title: qsTr("Swapped with which?")
+
+        onChosen: index => root.wire.swappedWith(index)
+    }
+}

@@ -1,0 +1,94 @@
+// The wiring read back, one wire to a screen. It says which answer it reads, and stops where two answers differ.
+//
+//   gathering, half   what is read back
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    required property string gathering
+    property string half: "loom"
+
+    aside: wire.over || wire.count === 0 ? "" : (wire.index + 1) + " / " + wire.count
+    title: wire.title
+    footer: [
+        ReadBackActions {
+            visible: wire.count > 0 && !wire.over && !wire.mustChoose && !wire.mismatch
+            width: parent.width
+            wire: wire
+        },
+        ReadBackChoice {
+            visible: wire.mustChoose
+            width: parent.width
+            wire: wire
+        },
+        ReadBackMismatch {
+            visible: wire.mismatch
+            width: parent.width
+            wire: wire
+
+            onPhoto: root.opens("CameraPage", {
+                "jobId": root.session.jobId,
+                "purpose": "refit",
+                "about": root.gathering,
+                "title": wire.place
+            })
+        },
+        ReadBackEnd {
+            visible: wire.over
+            width: parent.width
+            wire: wire
+
+            onCompares: root.opens("ComparePage", {
+                "gathering": root.gathering,
+                "half": wire.half
+            })
+            onFinished: root.leaves()
+        }
+    ]
+    tools: IconButton {
+        iconName: "swap"
+        text: wire.half === "loom" ? qsTr("Read the unit half") : qsTr("Read the loom half")
+
+        onTriggered: wire.half = wire.half === "loom" ? "unit" : "loom"
+    }
+
+    ReadBackView {
+        id: wire
+
+        gathering: root.gathering
+        half: root.half
+        session: root.session
+    }
+
+    EmptyState {
+        iconName: "wire"
+        text: wire.half === "loom" ? qsTr("No wire of the loom half was confirmed when it was stripped.")
+                                   : qsTr("No wire of the unit half was confirmed when it was stripped.")
+        title: qsTr("Nothing to read back")
+        visible: wire.ready && wire.count === 0
+        width: parent.width
+    }
+
+    ReadBackWire {
+        visible: wire.count > 0 && !wire.over
+        width: parent.width
+        wire: wire
+    }
+
+    Panel {
+        title: qsTr("%1 of %2 wires match").arg(wire.matching).arg(wire.count)
+        tone: wire.failing > 0 ? Theme.stop : wire.matching === wire.count ? Theme.act : Theme.caution
+        visible: wire.over
+        width: parent.width
+
+        Label {
+            text: wire.failing > 0 ? qsTr("%1 do not match. Put them right and read back again.").arg(wire.failing)
+                                   : wire.matching < wire.count ? qsTr("%1 were not checked.").arg(wire.count - wire.matching)
+                                                                : qsTr("Each wire was seen in its place.")
+            width: parent.width
+        }
+    }
+}

@@ -1,0 +1,172 @@
+// Refitting: the next step fills the screen.
+//
+//   step   id of a step that was chosen; empty for the next to do
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    property string step: ""
+
+    aside: refit.position
+    title: qsTr("Refit")
+    footer: [
+        ActionButton {
+            busy: refit.saying
+            busyText: qsTr("Saving")
+            enabled: refit.step !== "" && !refit.done || refit.saying
+            iconName: "done"
+            kind: ActionButton.Main
+            lift: true
+            text: refit.done ? qsTr("Is refitted") : qsTr("Refitted")
+            visible: refit.step !== ""
+            width: parent.width
+
+            onTriggered: refit.refit("")
+        },
+        Row {
+            id: others
+
+            readonly property int shown: wires.visible ? 3 : 2
+            readonly property real cell: (width - (shown - 1) * spacing) / shown
+
+            spacing: Theme.targetGap
+            width: parent.width
+
+            ActionButton {
+                lift: true
+                text: qsTr("Photo")
+                width: others.cell
+
+                onTriggered: root.opens("CameraPage", {
+                    "jobId": root.session.jobId,
+                    "purpose": "refit",
+                    "about": refit.step,
+                    "title": refit.title
+                })
+            }
+
+            ActionButton {
+                id: wires
+
+                lift: true
+                text: qsTr("Wires")
+                visible: refit.wires.count > 0
+                width: others.cell
+
+                onTriggered: root.opens("WiringPage", {
+                    "step": refit.step,
+                    "refitting": true
+                })
+            }
+
+            ActionButton {
+                lift: true
+                text: qsTr("Steps")
+                width: others.cell
+
+                onTriggered: root.opens("RefitStepsPage", {})
+            }
+        }
+    ]
+
+    RefitView {
+        id: refit
+
+        session: root.session
+        step: root.step
+    }
+
+    EmptyState {
+        iconName: "done"
+        text: refit.steps.count === 0 ? qsTr("Nothing was stripped, so nothing is to be refitted.")
+                                      : qsTr("All %1 steps are on again. Measure, prove, then hand over.").arg(refit.steps.count)
+        title: refit.steps.count === 0 ? qsTr("Nothing to refit") : qsTr("All refitted")
+        visible: refit.ready && refit.finished && refit.step === ""
+        width: parent.width
+    }
+
+    EmptyState {
+        iconName: "clock"
+        text: qsTr("Every task that is left waits. Under Steps each can be refitted all the same.")
+        title: qsTr("All else waits")
+        visible: refit.stalled && refit.step === ""
+        width: parent.width
+    }
+
+    PhotoFrame {
+        description: qsTr("Photo of %1 when it was stripped").arg(refit.title)
+        height: Math.round(width * 0.5)
+        source: refit.photo
+        visible: source.toString() !== ""
+        width: parent.width
+    }
+
+    Label {
+        kind: Label.Name
+        text: refit.title
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Label {
+        kind: Label.Title
+        strong: false
+        text: refit.holds
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Repeater {
+        model: refit.torques
+
+        Label {
+            required property string modelData
+
+            kind: Label.Title
+            mono: true
+            text: modelData
+            width: parent?.width ?? 0
+        }
+    }
+
+    CautionBox {
+        text: qsTr("Not yet: first %1").arg(refit.behind)
+        visible: refit.behind !== "" && !refit.done
+        width: parent.width
+    }
+
+    CautionBox {
+        text: qsTr("This task waits for %1").arg(refit.waitsFor)
+        visible: refit.waiting
+        width: parent.width
+    }
+
+    ActionButton {
+        text: qsTr("It waits no more")
+        visible: refit.waiting
+        width: parent.width
+
+        onTriggered: refit.resume()
+    }
+
+    Repeater {
+        model: refit.cautions
+
+        CautionBox {
+            required property string modelData
+
+            text: modelData
+            width: parent?.width ?? 0
+        }
+    }
+
+    Label {
+        text: refit.note
+        tone: Theme.quiet
+        visible: text !== ""
+        width: parent.width
+    }
+}

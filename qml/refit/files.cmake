@@ -1,0 +1,9 @@
+undercowl_screen_files(
+    QML
+        ReadBackActions.qml ReadBackChoice.qml ReadBackEnd.qml ReadBackMismatch.qml ReadBackPage.qml ReadBackWire.qml RefitPage.qml
+        RefitStepsPage.qml
+    SOURCES readbackview.cpp readbackview.h refitview.cpp refitview.h)
+# Comparing photos needs the reader of wires.
+if(TARGET undercowl::sight)
+    undercowl_screen_files(QML ComparePage.qml SOURCES compareview.cpp compareview.h)
+endif()

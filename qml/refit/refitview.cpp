@@ -1,0 +1,122 @@
+#include "qml/refit/refitview.h"
+
+#include "core/job/cautions.h"
+#include "core/job/refit.h"
+#include "core/journal/say.h"
+#include "core/wiring/readback.h"
+#include "qml/shell/words.h"
+#include "qml/strip/stripdraft.h"
+
+#include <QCoreApplication>
+#include <QPointer>
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+namespace {
+
+QString whatItWaitsFor(const job::Job& job, const job::StripStep& step) {
+    const auto* task = job::findTask(job, step.task);
+    return task == nullptr || !task->waiting ? QString() : text(task->waitingFor);
+}
+
+// How far the wires of a gathering were read back, over both halves.
+QString readBackOf(const wiring::Gathering& gathering) {
+    std::size_t all = 0;
+    std::size_t done = 0;
+    for (const auto half : {wiring::Half::Loom, wiring::Half::Unit})
+        for (const auto& item : wiring::readBack(gathering, half, wiring::Answer::AsFound)) {
+            ++all;
+            done += item.refitted ? 1 : 0;
+        }
+    return RefitView::tr("%1 of %2 wires read back").arg(done).arg(all);
+}
+
+} // namespace
+
+void RefitView::show(const Snapshot& snapshot) {
+    const auto order = job::refitOrder(snapshot.job);
+    const auto next = job::nextRefit(snapshot.job);
+    std::vector<Line> lines;
+    for (const job::RefitStep& step : order)
+        lines.push_back({.id = text(step.strip->id),
+                         .title = text(step.strip->title),
+                         .detail = hardwareText(*step.strip),
+                         .aside = step.waiting ? whatItWaitsFor(snapshot.job, *step.strip) : QString(),
+                         .mark = step.waiting ? QStringLiteral("waiting") : QString(),
+                         .on = step.done});
+    steps_.setLines(std::move(lines));
+    finished_ = std::ranges::all_of(order, &job::RefitStep::done);
+    stalled_ = !finished_ && !next;
+
+    const std::string wanted = !chosen_.isEmpty() ? chosen_.toStdString() : next ? next->strip->id : "";
+    const auto at = std::ranges::find_if(
+        order, [&](const job::RefitStep& step) { return step.strip->id == wanted; });
+    step_ = {};
+    std::vector<Line> wires;
+    if (at != order.end()) {
+        const job::StripStep& strip = *at->strip;
+        step_.id = text(strip.id);
+        step_.position = QStringLiteral("%1 / %2").arg(at - order.begin() + 1).arg(order.size());
+        step_.title = text(strip.title);
+        step_.holds = hardwareText(strip);
+        step_.note = text(strip.note);
+        step_.waiting = at->waiting;
+        step_.waitsFor = whatItWaitsFor(snapshot.job, strip);
+        step_.done = at->done;
+        for (const job::Hardware& hardware : strip.hardware)
+            if (hardware.torque)
+                step_.torques += tr("%1: %2").arg(text(hardware.what) + u' ' + text(hardware.thread),
+                                                  text(hardware.torque->digits) + QChar(QChar::Nbsp) +
+                                                      text(hardware.torque->unit));
+        for (const std::string& key : strip.cautions)
+            step_.cautions += QCoreApplication::translate(
+                "Cautions", std::string(job::englishCaution(key)).c_str());
+        if (!at->photos.empty())
+            step_.photo = session()->mediaUrl(text(at->photos.back()->media));
+        QStringList behind;
+        for (const job::StripStep* other : at->behind)
+            behind += text(other->title);
+        step_.behind = behind.join(QStringLiteral(", "));
+        for (const auto& gathering : snapshot.job.gatherings)
+            if (gathering.step == strip.id)
+                wires.push_back({.id = text(gathering.id),
+                                 .title = text(gathering.title),
+                                 .detail = readBackOf(gathering)});
+    }
+    wires_.setLines(std::move(wires));
+}
+
+void RefitView::choose(const QString& step) {
+    chosen_ = step;
+    if (const auto now = snapshot())
+        show(*now);
+    emit changed();
+}
+
+void RefitView::refit(const QString& note) {
+    if (step_.id.isEmpty() || step_.done || saying_)
+        return;
+    saying_ = true;
+    emit changed();
+    chosen_.clear();
+    session()->say({journal::stepRefitted(jobId(), step_.id.toStdString(), utf8(note))},
+                   {.undoText = tr("Refitted: %1").arg(step_.title), .form = {}},
+                   [self = QPointer(this)](const Entries& /*said*/) {
+                       if (self == nullptr)
+                           return;
+                       self->saying_ = false;
+                       emit self->changed();
+                   });
+}
+
+void RefitView::resume() {
+    const auto now = snapshot();
+    const auto* step = now == nullptr ? nullptr : job::findStep(now->job, step_.id.toStdString());
+    if (step == nullptr || !step_.waiting)
+        return;
+    session()->say({journal::taskResumed(jobId(), step->task)}, {.undoText = tr("Task resumed"), .form = {}});
+}
+
+} // namespace undercowl::ui

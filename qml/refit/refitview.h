@@ -1,0 +1,85 @@
+// Refitting: the strip steps backwards. The next one fills the screen.
+#pragma once
+
+#include "qml/shell/jobscreen.h"
+#include "qml/shell/linemodel.h"
+
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+namespace undercowl::ui {
+
+// step         id of the step on the screen: the chosen one, otherwise the next to do; empty: none
+// position     "3 / 12": which one in refit order
+// holds        hardware and bag; torques: "screw M5: 9.3 N.m", one line each
+// behind       what has to go on first, in words; empty when nothing is in the way
+// waitsFor     what its task waits for; waiting says that it does
+// finished     all is refitted;  stalled: what is left waits
+// wires        gatherings of this step: id, title, detail how far it was read back
+// steps        all, in refit order: id, title, detail hardware, aside what it waits for, on refitted
+class RefitView : public JobScreen {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString step READ step WRITE choose NOTIFY changed)
+    Q_PROPERTY(QString position READ position NOTIFY changed)
+    Q_PROPERTY(QString title READ title NOTIFY changed)
+    Q_PROPERTY(QString holds READ holds NOTIFY changed)
+    Q_PROPERTY(QStringList torques READ torques NOTIFY changed)
+    Q_PROPERTY(QString note READ note NOTIFY changed)
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
+    Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
+    Q_PROPERTY(QString behind READ behind NOTIFY changed)
+    Q_PROPERTY(bool waiting READ waiting NOTIFY changed)
+    Q_PROPERTY(QString waitsFor READ waitsFor NOTIFY changed)
+    Q_PROPERTY(bool done READ done NOTIFY changed)
+    Q_PROPERTY(bool finished READ finished NOTIFY changed)
+    Q_PROPERTY(bool stalled READ stalled NOTIFY changed)
+    Q_PROPERTY(bool saying READ saying NOTIFY changed)
+    Q_PROPERTY(undercowl::ui::LineModel* wires READ wires CONSTANT)
+    Q_PROPERTY(undercowl::ui::LineModel* steps READ steps CONSTANT)
+
+public:
+    using JobScreen::JobScreen;
+
+    [[nodiscard]] QString step() const { return step_.id; }
+    [[nodiscard]] QString position() const { return step_.position; }
+    [[nodiscard]] QString title() const { return step_.title; }
+    [[nodiscard]] QString holds() const { return step_.holds; }
+    [[nodiscard]] QStringList torques() const { return step_.torques; }
+    [[nodiscard]] QString note() const { return step_.note; }
+    [[nodiscard]] QStringList cautions() const { return step_.cautions; }
+    [[nodiscard]] QUrl photo() const { return step_.photo; }
+    [[nodiscard]] QString behind() const { return step_.behind; }
+    [[nodiscard]] bool waiting() const { return step_.waiting; }
+    [[nodiscard]] QString waitsFor() const { return step_.waitsFor; }
+    [[nodiscard]] bool done() const { return step_.done; }
+    [[nodiscard]] bool finished() const { return finished_; }
+    [[nodiscard]] bool stalled() const { return stalled_; }
+    [[nodiscard]] bool saying() const { return saying_; }
+    [[nodiscard]] LineModel* wires() { return &wires_; }
+    [[nodiscard]] LineModel* steps() { return &steps_; }
+
+    Q_INVOKABLE void choose(const QString& step); // empty: the next to do
+    Q_INVOKABLE void refit(const QString& note);  // the step on the screen is on again; then the next one
+    Q_INVOKABLE void resume();                    // its task waits no more
+
+protected:
+    void show(const Snapshot& snapshot) override;
+
+private:
+    struct Shown {
+        QString id, position, title, holds, note, behind, waitsFor;
+        QStringList torques, cautions;
+        QUrl photo;
+        bool waiting{}, done{};
+    };
+
+    QString chosen_;
+    Shown step_;
+    bool finished_{};
+    bool stalled_{};
+    bool saying_{};
+    LineModel wires_, steps_;
+};
+
+} // namespace undercowl::ui

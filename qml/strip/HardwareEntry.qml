@@ -1,0 +1,109 @@
+// What held it: by a few touches, or typed where the usual does not fit.
+//
+//   add()   true when it was taken; otherwise the fault is shown
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Column {
+    id: root
+
+    required property StripView strip
+
+    readonly property list<string> kinds: [qsTr("screw"), qsTr("bolt"), qsTr("nut"), qsTr("washer"), qsTr("clip"), qsTr("pin")]
+    readonly property list<string> threads: ["M4", "M5", "M6", "M8", "M10", "M12"]
+    readonly property list<string> lengths: ["10", "12", "16", "20", "25", "30", "40", "50"]
+    property int count: 1
+
+    function add(): bool {
+        const before = strip.hardware.count;
+        const millimetres = length.commit();
+        strip.addHardware(count, what.commit(), thread.commit(), millimetres === "" ? "" : Theme.quantity(millimetres, "mm"),
+                          torque.commit());
+        if (strip.hardware.count === before)
+            return false;
+        count = 1;
+        for (const field of [what, thread, length, torque])
+            field.value = "";
+        for (const choice of [kindChoice, threadChoice, lengthChoice])
+            choice.current = -1;
+        return true;
+    }
+
+    spacing: Theme.grid * 3
+
+    Choice {
+        current: root.count - 1
+        label: qsTr("How many")
+        options: ["1", "2", "3", "4", "5", "6"]
+        width: parent.width
+
+        onChosen: index => root.count = index + 1
+    }
+
+    Choice {
+        id: kindChoice
+
+        label: qsTr("What")
+        options: root.kinds
+        width: parent.width
+
+        onChosen: index => what.value = root.kinds[index]
+    }
+
+    Choice {
+        id: threadChoice
+
+        label: qsTr("Thread")
+        options: root.threads
+        width: parent.width
+
+        onChosen: index => thread.value = root.threads[index]
+    }
+
+    Choice {
+        id: lengthChoice
+
+        label: qsTr("Length, mm")
+        options: root.lengths
+        width: parent.width
+
+        onChosen: index => length.value = root.lengths[index]
+    }
+
+    TextEntry {
+        id: what
+
+        error: root.strip.errors.hardware ?? ""
+        label: qsTr("What it is")
+        placeholder: qsTr("flange nut")
+        width: parent.width
+    }
+
+    TextEntry {
+        id: thread
+
+        label: qsTr("Its thread")
+        placeholder: "M6"
+        width: parent.width
+    }
+
+    TextEntry {
+        id: length
+
+        inputHints: Qt.ImhFormattedNumbersOnly
+        label: qsTr("Its length, mm")
+        placeholder: "16"
+        width: parent.width
+    }
+
+    TextEntry {
+        id: torque
+
+        error: root.strip.errors.torque ?? ""
+        hint: qsTr("from the machine's manual; N.m unless another unit is typed")
+        label: qsTr("Torque on refit")
+        placeholder: Theme.quantity("9.3", "N.m")
+        width: parent.width
+    }
+}

@@ -1,0 +1,45 @@
+// The strip steps so far; each can be corrected.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    aside: strip.steps.count.toString()
+    title: qsTr("Steps so far")
+
+    StripView {
+        id: strip
+
+        session: root.session
+    }
+
+    EmptyState {
+        iconName: "step"
+        text: qsTr("Each step that is stripped stands here, the last one first.")
+        title: qsTr("Nothing stripped yet")
+        visible: strip.ready && strip.steps.count === 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: strip.steps
+
+        ListRow {
+            required title
+            required property string lineId
+            required property string detail
+            required property bool on
+
+            aside: [detail, on ? qsTr("refitted") : ""].filter(word => word !== "").join(", ")
+            done: on
+            iconName: "step"
+            width: parent?.width ?? 0
+
+            onTriggered: root.opens("StripPage", {
+                "step": lineId
+            })
+        }
+    }
+}

@@ -1,0 +1,136 @@
+// The strip step as it stands: photo, title, hardware and bag, cautions, task, note.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Column {
+    id: root
+
+    required property StripView strip
+    required property Screen page
+
+    signal removes(index: int)
+
+    spacing: Theme.grid * 3
+
+    PhotoFrame {
+        description: qsTr("Photo of this step")
+        height: Math.round(width * 0.42)
+        source: root.strip.photo
+        visible: root.strip.photos.count > 0
+        width: parent.width
+    }
+
+    TextEntry {
+        id: title
+
+        error: root.strip.errors.title ?? ""
+        label: qsTr("What comes off")
+        placeholder: qsTr("unplug 6-place connector")
+        value: root.strip.title
+        width: parent.width
+
+        onEdited: text => root.strip.setTitle(text)
+    }
+
+    Label {
+        kind: Label.Title
+        strong: false
+        text: root.strip.holds
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Repeater {
+        model: root.strip.cautions
+
+        CautionBox {
+            required property string modelData
+
+            text: modelData
+            width: parent?.width ?? 0
+        }
+    }
+
+    Repeater {
+        model: root.strip.wires
+
+        ListRow {
+            required title
+            required property string lineId
+            required property string detail
+
+            aside: detail
+            iconName: "wire"
+            width: parent?.width ?? 0
+
+            onTriggered: {
+                root.page.leaving();
+                root.page.opens("GatheringPage", {
+                    "gathering": lineId
+                });
+            }
+        }
+    }
+
+    StripTask {
+        strip: root.strip
+        width: parent.width
+    }
+
+    Repeater {
+        model: root.strip.hardware
+
+        ListRow {
+            required title
+            required property string detail
+            required property int index
+
+            aside: [detail, qsTr("tap to take it off the list")].filter(word => word !== "").join(", ")
+            iconName: "tools"
+            opens: false
+            width: parent?.width ?? 0
+
+            onTriggered: root.removes(index)
+        }
+    }
+
+    TextEntryArea {
+        id: note
+
+        label: qsTr("Note")
+        lines: 2
+        placeholder: qsTr("what must be known when it goes on again")
+        value: root.strip.note
+        width: parent.width
+
+        onEdited: text => root.strip.setNote(text)
+    }
+
+    ActionButton {
+        iconName: "caution"
+        text: qsTr("Add a caution")
+        visible: root.strip.otherCautions.length > 0
+        width: parent.width
+
+        onTriggered: cautions.open()
+    }
+
+    ChoiceSheet {
+        id: cautions
+
+        options: root.strip.otherCautions
+        title: qsTr("Which caution belongs before this step?")
+
+        onChosen: index => root.strip.addCaution(index)
+    }
+
+    Connections {
+        function onLeaving() {
+            root.strip.setTitle(title.commit());
+            root.strip.setNote(note.commit());
+        }
+
+        target: root.page
+    }
+}

@@ -1,0 +1,89 @@
+// One gathering: first what it is, then the map of its places.
+//
+//   gathering   id; empty for a new one
+//   step        strip step that a new one belongs to
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    property string gathering: ""
+    property string step: ""
+    property bool describing: gathering === ""
+
+    title: describing ? (view.known ? qsTr("Correct") : qsTr("What is it?")) : view.title
+    footer: [
+        ActionButton {
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Keep")
+            visible: root.describing
+            width: parent.width
+
+            onTriggered: {
+                root.leaving();
+                form.keep();
+            }
+        },
+        GatheringActions {
+            view: view
+            visible: !root.describing
+            width: parent.width
+
+            onPhoto: root.opens("CameraPage", {
+                "jobId": root.session.jobId,
+                "purpose": "wiring",
+                "about": view.gathering,
+                "title": view.title
+            })
+            onReadsBack: root.opens("ReadBackPage", {
+                "gathering": view.gathering,
+                "half": view.half
+            })
+            onStrokes: root.opens("StrokePage", {
+                "gathering": view.gathering,
+                "half": view.half
+            })
+        }
+    ]
+    tools: IconButton {
+        iconName: "edit"
+        text: qsTr("Correct what it is")
+        visible: !root.describing
+
+        onTriggered: root.describing = true
+    }
+
+    GatheringView {
+        id: view
+
+        gathering: root.gathering
+        session: root.session
+        step: root.step
+
+        onDescribed: root.describing = false
+    }
+
+    GatheringForm {
+        id: form
+
+        page: root
+        view: view
+        visible: root.describing
+        width: parent.width
+    }
+
+    GatheringMap {
+        view: view
+        visible: !root.describing
+        width: parent.width
+
+        onChosen: place => root.opens("PlacePage", {
+            "gathering": view.gathering,
+            "half": view.half,
+            "place": place
+        })
+    }
+}

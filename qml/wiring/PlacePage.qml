@@ -1,0 +1,127 @@
+// One place: as found, as it should be and as refitted, each for itself.
+//
+//   gathering, half, place   which one; place as "3/1"
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    required property string gathering
+    required property string half
+    required property string place
+    property bool picking: false
+
+    readonly property bool isFound: view.which === "as found"
+    readonly property var shown: isFound ? view.found : view.should
+
+    title: view.title
+    footer: [
+        ActionButton {
+            kind: ActionButton.Main
+            lift: true
+            text: view.known ? qsTr("Another colour") : qsTr("Pick the colour")
+            visible: !root.picking
+            width: parent.width
+
+            onTriggered: {
+                root.leaving();
+                root.picking = true;
+            }
+        },
+        ActionButton {
+            lift: true
+            text: root.picking ? qsTr("Close") : qsTr("Nothing there")
+            visible: root.picking || view.known
+            width: parent.width
+
+            onTriggered: {
+                if (root.picking)
+                    root.picking = false;
+                else
+                    view.setEmpty();
+            }
+        }
+    ]
+
+    PlaceView {
+        id: view
+
+        gathering: root.gathering
+        half: root.half
+        place: root.place
+        session: root.session
+    }
+
+    Choice {
+        current: root.isFound ? 0 : 1
+        label: qsTr("Which answer")
+        options: [qsTr("As found"), qsTr("As it should be")]
+        width: parent.width
+
+        onChosen: index => view.which = index === 0 ? "as found" : "as it should be"
+    }
+
+    CautionBox {
+        text: qsTr("As found: %1. As it should be: %2.").arg(view.found.words ?? "").arg(view.should.words ?? "")
+        visible: view.differs
+        width: parent.width
+    }
+
+    TextEntry {
+        id: source
+
+        error: view.errors.source ?? ""
+        label: qsTr("Where that is known from")
+        placeholder: qsTr("manual, page 7-12")
+        value: view.should.source ?? ""
+        visible: !root.isFound
+        width: parent.width
+    }
+
+    WirePicker {
+        visible: root.picking
+        width: parent.width
+
+        onPicked: (base, tracer) => {
+            view.pick(base, tracer, source.commit());
+            root.picking = false;
+        }
+    }
+
+    DrawnWire {
+        base: root.shown.base ?? ""
+        tracer: root.shown.tracer ?? ""
+        visible: !root.picking && view.known
+        width: parent.width
+    }
+
+    Label {
+        kind: Label.Name
+        text: view.known ? root.shown.words : qsTr("Not known yet")
+        visible: !root.picking
+        width: parent.width
+    }
+
+    Label {
+        kind: Label.Aside
+        text: [root.shown.how ?? "", root.shown.source ?? ""].filter(word => word !== "").join("; ")
+        visible: !root.picking && text !== ""
+        width: parent.width
+    }
+
+    Label {
+        text: qsTr("As refitted: %1").arg(view.refitted.words ?? "")
+        tone: Theme.act
+        visible: !root.picking && (view.refitted.words ?? "") !== ""
+        width: parent.width
+    }
+
+    PlaceDetails {
+        page: root
+        view: view
+        visible: !root.picking && view.known
+        width: parent.width
+    }
+}

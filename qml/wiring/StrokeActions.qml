@@ -1,0 +1,139 @@
+// What the mechanic can say of the wire in question. A sure proposal has one main answer; of an unsure one the two
+// likeliest stand side by side, none of them emphasised.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Column {
+    id: root
+
+    required property StrokeView view
+
+    readonly property var wire: view.wire
+    readonly property var choices: wire.choices ?? []
+    readonly property bool settled: (wire.confirmed ?? false) || (wire.empty ?? false)
+    readonly property bool found: wire.found ?? false
+    readonly property bool sure: wire.sure ?? false
+    // Qt 6.4 compiles an enum in a condition wrongly.
+    readonly property int main: ActionButton.Main
+    readonly property int other: ActionButton.Other
+    readonly property real half: (width - Theme.targetGap) / 2
+    readonly property real third: (width - 2 * Theme.targetGap) / 3
+
+    signal picks
+
+    spacing: Theme.targetGap
+
+    Row {
+        spacing: Theme.targetGap
+        visible: !root.settled && root.found
+
+        ActionButton {
+            description: root.wire.words ?? ""
+            height: Theme.liftMain
+            kind: root.sure ? root.main : root.other
+            lift: true
+            text: root.sure ? qsTr("Confirm") : qsTr("It is %1").arg(root.wire.words ?? "")
+            width: root.choices.length === 0 ? root.width : root.half
+
+            onTriggered: root.view.confirm()
+        }
+
+        ActionButton {
+            height: Theme.liftMain
+            lift: true
+            text: qsTr("It is %1").arg(root.choices.length > 0 ? root.choices[0].words : "")
+            visible: root.choices.length > 0
+            width: root.half
+
+            onTriggered: root.view.take(0)
+        }
+    }
+
+    ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: qsTr("Next open wire")
+        visible: root.settled && root.view.rows.openCount > 0
+        width: parent.width
+
+        onTriggered: root.view.current = root.view.rows.nextOpenFrom(root.view.current)
+    }
+
+    Row {
+        spacing: Theme.targetGap
+
+        ActionButton {
+            lift: true
+            text: qsTr("Other colour")
+            width: root.third
+
+            onTriggered: root.picks()
+        }
+
+        ActionButton {
+            enabled: root.view.rows.sureCount > 0
+            lift: true
+            text: qsTr("All %1 sure").arg(root.view.rows.sureCount)
+            width: root.third
+
+            onTriggered: root.view.confirmSure()
+        }
+
+        ActionButton {
+            lift: true
+            text: qsTr("More")
+            width: root.third
+
+            onTriggered: more.open()
+        }
+    }
+
+    ChoiceSheet {
+        id: more
+
+        readonly property var ways: [
+            {
+                "words": qsTr("Look at this wire again"),
+                "act": () => root.view.lookAgain()
+            },
+            {
+                "words": qsTr("Turn round: place 1 is at the other end"),
+                "act": () => root.view.reverse()
+            },
+            {
+                "words": qsTr("This place is empty"),
+                "act": () => root.view.setEmpty()
+            },
+            {
+                "words": root.wire.shares ? qsTr("In a place of its own") : qsTr("Second wire of the place before"),
+                "act": () => root.view.share()
+            },
+            {
+                "words": qsTr("A wire is missing before this one"),
+                "act": () => root.view.insertWire(false)
+            },
+            {
+                "words": qsTr("A wire is missing after this one"),
+                "act": () => root.view.insertWire(true)
+            },
+            {
+                "words": qsTr("This is no wire: take it out"),
+                "act": () => root.view.removeWire()
+            },
+            {
+                "words": qsTr("Not confirmed any more"),
+                "act": () => root.view.takeBack()
+            },
+            {
+                "words": qsTr("Bring the rows before the last stroke back"),
+                "act": () => root.view.bringBack()
+            }
+        ]
+
+        options: ways.map(way => way.words)
+        title: root.wire.place ?? ""
+
+        onChosen: index => ways[index].act()
+    }
+}

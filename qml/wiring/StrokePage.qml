@@ -1,0 +1,105 @@
+// Reading wires off the photo: stroke across them, then confirm one after the other.
+//
+//   gathering, half   which wires
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Screen {
+    id: root
+
+    required property string gathering
+    property string half: "loom"
+    property bool picking: false
+
+    readonly property bool begun: view.rows.count > 0
+
+    aside: begun ? qsTr("%1 open").arg(view.rows.openCount) : ""
+    title: view.title
+    footer: [
+        ProgressStrip {
+            text: view.reader.state === PhotoReader.Opening ? qsTr("Opening the photo") : qsTr("Reading the wires")
+            visible: view.reader.busy
+            width: parent.width
+
+            onCancelled: view.reader.cancel()
+        },
+        StrokeActions {
+            view: view
+            visible: root.begun && !root.picking
+            width: parent.width
+
+            onPicks: root.picking = true
+        },
+        ActionButton {
+            lift: true
+            text: qsTr("Close")
+            visible: root.picking
+            width: parent.width
+
+            onTriggered: root.picking = false
+        }
+    ]
+
+    StrokeView {
+        id: view
+
+        gathering: root.gathering
+        half: root.half
+        session: root.session
+    }
+
+    WirePicker {
+        visible: root.picking
+        width: parent.width
+
+        onPicked: (base, tracer) => {
+            view.pick(base, tracer);
+            root.picking = false;
+        }
+    }
+
+    Label {
+        text: view.waitsForEnd ? qsTr("Now tap the last wire.") : qsTr("Stroke across the wires, place 1 first. Or tap the first wire and then the last.")
+        visible: !root.begun && view.photo.toString() !== ""
+        width: parent.width
+    }
+
+    StrokePhoto {
+        busy: view.reader.busy
+        height: Math.round(root.begun ? width * 0.45 : width * 3 / 4)
+        marks: view.marks
+        path: view.path
+        source: view.photo
+        visible: !root.picking && source.toString() !== ""
+        width: parent.width
+
+        onStroked: points => view.stroke(points)
+        onTapped: (x, y) => view.tap(x, y)
+    }
+
+    RemedyLine {
+        error: view.reader.problem
+        width: parent.width
+    }
+
+    ActionButton {
+        text: qsTr("Open the photo again")
+        visible: view.reader.state === PhotoReader.Closed && view.photo.toString() !== ""
+        width: parent.width
+
+        onTriggered: view.reader.open()
+    }
+
+    StrokeRows {
+        view: view
+        visible: root.begun && !root.picking
+        width: parent.width
+    }
+
+    StrokeWire {
+        view: view
+        visible: root.begun && !root.picking && view.current >= 0
+        width: parent.width
+    }
+}

@@ -1,0 +1,73 @@
+#include "qml/wiring/gatherings.h"
+
+#include "qml/wiring/words.h"
+
+#include <QCoreApplication>
+
+namespace undercowl::ui {
+
+namespace {
+
+struct Wiring {
+    Q_DECLARE_TR_FUNCTIONS(Wiring)
+};
+
+} // namespace
+
+const job::Photo* photoOf(const job::Job& job, const wiring::Gathering& gathering) {
+    if (const auto* photo = job::findPhoto(job, gathering.photo))
+        return photo;
+    for (const std::string& about : {gathering.id, gathering.step}) {
+        if (about.empty())
+            continue;
+        if (const auto photos = job::photosAbout(job, about); !photos.empty())
+            return photos.back();
+    }
+    return nullptr;
+}
+
+QString listed(const QStringList& items) {
+    if (items.size() < 2)
+        return items.value(0);
+    return Wiring::tr("%1 and %2").arg(items.mid(0, items.size() - 1).join(QStringLiteral(", ")), items.back());
+}
+
+QString adviceOn(const wiring::TwinGroup& group) {
+    QStringList numbers;
+    QStringList terminals;
+    QStringList tags;
+    for (const wiring::Place* place : group.places) {
+        numbers += QString::number(place->key.number);
+        terminals += words(place->answer(wiring::Answer::AsFound)->wire.terminal);
+        tags += place->tag.empty() ? Wiring::tr("no tag") : Wiring::tr("tag %1").arg(text(place->tag));
+    }
+    const QString head = Wiring::tr("%1 × %2: places %3.")
+                             .arg(QString::number(group.places.size()), words(group.colour), listed(numbers));
+    if (group.apartByTag)
+        return head + u' ' + Wiring::tr("Told apart by %1.").arg(listed(tags));
+    if (group.apartByTerminal)
+        return head + u' ' +
+               Wiring::tr("Tag them, or tell them apart by terminal: %1.").arg(listed(terminals));
+    return head + u' ' + Wiring::tr("Tag them before they are unplugged.");
+}
+
+QString describe(const wiring::Gathering& gathering) {
+    QStringList parts{words(gathering.kind),
+                      Wiring::tr("%n places", nullptr, gathering.places).replace(u' ', QChar(QChar::Nbsp))};
+    if (gathering.kind == wiring::GatheringKind::Connector)
+        parts += Wiring::tr("seen from the %1").arg(words(gathering.seenFrom));
+    if (!gathering.latch.empty())
+        parts += Wiring::tr("latch %1").arg(text(gathering.latch));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString progressOf(const wiring::Gathering& gathering) {
+    std::size_t found = 0;
+    for (const auto half : {wiring::Half::Loom, wiring::Half::Unit})
+        found = std::max(found, wiring::placesOf(gathering, half, wiring::Answer::AsFound).size());
+    if (found == 0)
+        return Wiring::tr("no wire confirmed yet");
+    return Wiring::tr("%1 wires confirmed, %2 places").arg(found).arg(gathering.places);
+}
+
+} // namespace undercowl::ui

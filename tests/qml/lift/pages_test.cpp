@@ -1,0 +1,116 @@
+// Every page at the lift, loaded in the app's own window at three sizes: no complaint of the QML engine. With
+// UNDERCOWL_SHOTS=FOLDER each is saved as a picture, night and day, for looking at.
+#include "liftshop.h"
+
+#include "platform/camera/filecamera.h"
+#include "qml/shell/session.h"
+
+#include <QDir>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTest>
+#include <QtQml/qqmlextensionplugin.h>
+
+Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
+Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
+
+using namespace undercowl;
+using namespace undercowl::ui;
+
+namespace {
+
+QStringList complaints;
+
+void listen(QtMsgType type, const QMessageLogContext& /*context*/, const QString& message) {
+    // The offscreen platform has no raster of its own for some requests; that is not the QML's fault.
+    if (type != QtDebugMsg && type != QtInfoMsg && !message.contains(QStringLiteral("propagateSizeHints")))
+        complaints += message;
+}
+
+} // namespace
+
+class PagesTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void everyPageLoads_data() {
+        QTest::addColumn<QString>("page");
+        QTest::addColumn<QVariantMap>("properties");
+        const QVariantMap gathering{{QStringLiteral("gathering"), QString::fromStdString(shop_.gathering)}};
+        QVariantMap place = gathering;
+        place[QStringLiteral("half")] = QStringLiteral("loom");
+        place[QStringLiteral("place")] = QStringLiteral("1/1");
+        const auto row = [](const char* name, const char* page, const QVariantMap& properties) {
+            QTest::newRow(name) << QString::fromLatin1(page) << properties;
+        };
+        row("strip", "StripPage", {});
+        row("correct", "StripPage", {{QStringLiteral("step"), QString::fromStdString(shop_.step)}});
+        row("hardware", "StripPage", {{QStringLiteral("panel"), QStringLiteral("hardware")}});
+        row("bag", "StripPage", {{QStringLiteral("panel"), QStringLiteral("bag")}});
+        row("steps", "StepsPage", {});
+        row("wiring", "WiringPage", {});
+        row("describe", "GatheringPage", {});
+        row("map", "GatheringPage", gathering);
+        row("stroke", "StrokePage", gathering);
+        row("place", "PlacePage", place);
+        row("refit", "RefitPage", {});
+        row("refit-steps", "RefitStepsPage", {});
+        row("readback", "ReadBackPage", gathering);
+        row("compare", "ComparePage", gathering);
+        row("measure", "MeasurePage", {});
+        row("readings", "ReadingsPage", {});
+    }
+
+    void everyPageLoads() {
+        QFETCH(const QString, page);
+        QFETCH(const QVariantMap, properties);
+        const auto session = shop_.session();
+        platform::FileCamera camera(QStringLiteral(UNDERCOWL_PHOTOS));
+        for (const QSize size : {QSize(360, 640), QSize(412, 915), QSize(1280, 800)})
+            for (const char* theme : {"night", "day"}) {
+                complaints.clear();
+                const auto before = qInstallMessageHandler(listen);
+                QQmlApplicationEngine engine;
+                engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+                engine.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(session.get())},
+                                             {QStringLiteral("camera"), QVariant::fromValue(
+                                                                            static_cast<platform::Camera*>(&camera))},
+                                             {QStringLiteral("width"), size.width()},
+                                             {QStringLiteral("height"), size.height()},
+                                             {QStringLiteral("theme"), QString::fromLatin1(theme)}});
+                engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/Main.qml")));
+                QVERIFY(!engine.rootObjects().isEmpty());
+                auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+                QVERIFY(window != nullptr);
+                QVERIFY(QMetaObject::invokeMethod(window, "show", Q_ARG(QString, page),
+                                                  Q_ARG(QVariant, QVariant(properties))));
+                QTest::qWait(qEnvironmentVariableIsSet("UNDERCOWL_SHOTS") ? 900 : 60);
+                const QImage picture = window->grabWindow();
+                qInstallMessageHandler(before);
+                const QString folder = qEnvironmentVariable("UNDERCOWL_SHOTS");
+                if (!folder.isEmpty())
+                    picture.save(QDir(folder).filePath(QStringLiteral("%1-%2x%3-%4.png")
+                                                           .arg(QLatin1String(QTest::currentDataTag()))
+                                                           .arg(size.width())
+                                                           .arg(size.height())
+                                                           .arg(QLatin1String(theme))));
+                QVERIFY2(complaints.isEmpty(), qPrintable(complaints.join(u'\n')));
+                QCOMPARE(picture.size(), size);
+            }
+    }
+
+    void initTestCase() {
+        shop_.answer();
+        auto should = answerOf(colour::Insulation::GN, colour::Insulation::RD);
+        should.source = "manual, page 7-12";
+        shop_.say(journal::wireAnswered(shop_.job, shop_.gathering, {wiring::Half::Loom, 3, 1},
+                                        wiring::Answer::AsItShouldBe, should));
+    }
+
+private:
+    LiftShop shop_;
+};
+
+QTEST_MAIN(PagesTest)
+#include "pages_test.moc"
