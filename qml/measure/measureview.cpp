@@ -73,7 +73,7 @@ std::optional<units::Quantity> quantityOf(const job::TypedValue& value, const un
 
 // What core/verdict says of a reading as it was typed; nothing when its value is no number.
 std::optional<tl::expected<verdict::Judgement, std::string>> judge(const job::Reading& reading,
-                                                                    units::Unit unit) {
+                                                                   units::Unit unit) {
     const auto value = quantityOf(reading.value, unit);
     if (!value)
         return std::nullopt;
@@ -194,7 +194,8 @@ void MeasureView::judge() {
     } else if (!typed.low && !typed.high) {
         reason_ = tr("No limits given: the value is kept without a verdict.");
     } else if (typed.instrument.empty()) {
-        reason_ = tr("No instrument named, so its uncertainty is not known: the value is kept without a verdict.");
+        reason_ =
+            tr("No instrument named, so its uncertainty is not known: the value is kept without a verdict.");
     } else {
         reason_ = text(judgement->noVerdict);
     }
@@ -228,16 +229,16 @@ void MeasureView::keep() {
         said.verdict = verdictWord(judgement->verdict->answer).toStdString();
         said.probability = judgement->verdict->probability;
     }
-    session()->say({journal::readingTaken(jobId(), said)},
-                   {.undoText = tr("Kept: %1").arg(withUnit(said.value)),
-                    .form = draft_->property("form").toString()},
-                   [self = QPointer(this)](const Entries& done) {
-                       if (!done || self == nullptr)
-                           return;
-                       if (self->draft_ != nullptr)
-                           self->draft_->said();
-                       emit self->kept();
-                   });
+    session()->say(
+        {journal::readingTaken(jobId(), said)},
+        {.undoText = tr("Kept: %1").arg(withUnit(said.value)), .form = draft_->property("form").toString()},
+        [self = QPointer(this)](const Entries& done) {
+            if (!done || self == nullptr)
+                return;
+            if (self->draft_ != nullptr)
+                self->draft_->said();
+            emit self->kept();
+        });
 }
 
 void MeasureView::show(const Snapshot& snapshot) {

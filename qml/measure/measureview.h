@@ -14,13 +14,15 @@
 
 namespace undercowl::ui {
 
-// draft          what is being entered: what, value, unit (index in units), low, high, trust (index in trusts),
+// draft          what is being entered: what, value, unit (index in units), low, high, trust (index in
+// trusts),
 //                reference, instrument (index in instruments, 0 for none)
 // about          step or task that the reading is about; may be empty
 // units, unit    what may be chosen, and the chosen one's symbol
 // instruments    "none named", then those that measure in this unit
 // verdict        "within", "undecided", "outside" or empty;  reason: why, or why there is none
-// readings       of the job, newest first: title what, aside value, detail verdict and limits, mark the verdict
+// readings       of the job, newest first: title what, aside value, detail verdict and limits, mark the
+// verdict
 class MeasureView : public JobScreen {
     Q_OBJECT
     QML_ELEMENT

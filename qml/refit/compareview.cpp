@@ -161,14 +161,17 @@ QString CompareView::result() const {
     for (const sight::Change& change : comparison_->changes) {
         QStringList numbers;
         for (const int row : change.places)
-            numbers += QString::number(change.kind == sight::ChangeKind::Extra
-                                           ? row
-                                           : placeAt(static_cast<std::size_t>(row) - 1));
+            numbers += QString::number(
+                change.kind == sight::ChangeKind::Extra ? row : placeAt(static_cast<std::size_t>(row) - 1));
         const QString places = listed(numbers);
         switch (change.kind) {
         case sight::ChangeKind::Swapped: all += tr("Changed: places %1 swapped.").arg(places); break;
-        case sight::ChangeKind::Missing: all += tr("Changed: the wire of place %1 is missing.").arg(places); break;
-        case sight::ChangeKind::Extra: all += tr("Changed: a wire more, number %1 of this stroke.").arg(places); break;
+        case sight::ChangeKind::Missing:
+            all += tr("Changed: the wire of place %1 is missing.").arg(places);
+            break;
+        case sight::ChangeKind::Extra:
+            all += tr("Changed: a wire more, number %1 of this stroke.").arg(places);
+            break;
         case sight::ChangeKind::Different: all += tr("Changed: another wire in place %1.").arg(places); break;
         }
     }
@@ -208,9 +211,10 @@ QVariantList CompareView::marks(const std::vector<sight::WireReading>& row, bool
         if (comparison_->verdict == sight::CompareVerdict::Changed &&
             std::ranges::find(wanted, i) == wanted.end())
             continue;
-        list.append(QVariantMap{{QStringLiteral("x"), row[i].at.x / photo->width},
-                                {QStringLiteral("y"), row[i].at.y / photo->height},
-                                {QStringLiteral("label"), QString::number(isBefore ? placeAt(i) : int(i) + 1)}});
+        list.append(
+            QVariantMap{{QStringLiteral("x"), row[i].at.x / photo->width},
+                        {QStringLiteral("y"), row[i].at.y / photo->height},
+                        {QStringLiteral("label"), QString::number(isBefore ? placeAt(i) : int(i) + 1)}});
     }
     return list;
 }

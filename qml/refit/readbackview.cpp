@@ -226,8 +226,8 @@ void ReadBackView::done() {
     check.outcome = job::MatchOutcome::Matches;
     check.against = now->reads;
     mismatch_ = false;
-    say({journal::wireChecked(jobId(), check), journal::wireAnswered(jobId(), check.gathering, now->key,
-                                                                     wiring::Answer::AsRefitted, answer)},
+    say({journal::wireChecked(jobId(), check),
+         journal::wireAnswered(jobId(), check.gathering, now->key, wiring::Answer::AsRefitted, answer)},
         tr("%1 matches").arg(place()), true);
 }
 
@@ -242,8 +242,7 @@ void ReadBackView::doesNotMatch() {
     check.against = now->reads;
     std::vector<journal::Draft> drafts{journal::wireChecked(jobId(), check)};
     if (now->refitted) // it was thought to be right before
-        drafts.push_back(
-            journal::placeEmpty(jobId(), check.gathering, now->key, wiring::Answer::AsRefitted));
+        drafts.push_back(journal::placeEmpty(jobId(), check.gathering, now->key, wiring::Answer::AsRefitted));
     mismatch_ = true;
     say(std::move(drafts), tr("%1 does not match").arg(place()), false);
 }

@@ -94,7 +94,7 @@ public:
     Q_INVOKABLE void lookAgain();            // the same wire once more
     Q_INVOKABLE void goOn();                 // to the next wire, without a word
     Q_INVOKABLE void back();
-    Q_INVOKABLE void again(); // from the first wire
+    Q_INVOKABLE void again();            // from the first wire
     Q_INVOKABLE void choose(bool other); // which of two answers holds, where they differ
 
 protected:

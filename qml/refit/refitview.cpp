@@ -51,8 +51,8 @@ void RefitView::show(const Snapshot& snapshot) {
     stalled_ = !finished_ && !next;
 
     const std::string wanted = !chosen_.isEmpty() ? chosen_.toStdString() : next ? next->strip->id : "";
-    const auto at = std::ranges::find_if(
-        order, [&](const job::RefitStep& step) { return step.strip->id == wanted; });
+    const auto at =
+        std::ranges::find_if(order, [&](const job::RefitStep& step) { return step.strip->id == wanted; });
     step_ = {};
     std::vector<Line> wires;
     if (at != order.end()) {
@@ -71,8 +71,8 @@ void RefitView::show(const Snapshot& snapshot) {
                                                   text(hardware.torque->digits) + QChar(QChar::Nbsp) +
                                                       text(hardware.torque->unit));
         for (const std::string& key : strip.cautions)
-            step_.cautions += QCoreApplication::translate(
-                "Cautions", std::string(job::englishCaution(key)).c_str());
+            step_.cautions +=
+                QCoreApplication::translate("Cautions", std::string(job::englishCaution(key)).c_str());
         if (!at->photos.empty())
             step_.photo = session()->mediaUrl(text(at->photos.back()->media));
         QStringList behind;

@@ -95,9 +95,10 @@ void StripView::showDraft() {
     if (const auto now = snapshot(); now != nullptr && !draft_.step.id.empty()) {
         const auto about = job::photosAbout(now->job, draft_.step.id);
         for (auto photo = about.rbegin(); photo != about.rend(); ++photo)
-            photos.push_back({.id = text((*photo)->id),
-                              .title = (*photo)->note.empty() ? words((*photo)->purpose) : text((*photo)->note),
-                              .picture = session()->mediaUrl(text((*photo)->media))});
+            photos.push_back(
+                {.id = text((*photo)->id),
+                 .title = (*photo)->note.empty() ? words((*photo)->purpose) : text((*photo)->note),
+                 .picture = session()->mediaUrl(text((*photo)->media))});
         for (const auto& gathering : now->job.gatherings)
             if (gathering.step == draft_.step.id)
                 wires.push_back({.id = text(gathering.id),
@@ -111,9 +112,8 @@ void StripView::showDraft() {
 void StripView::changedDraft() {
     if (!begun_)
         return;
-    session()->keepDraft({form(),
-                          corrects_.isEmpty() ? tr("Strip step") : tr("Correction of a strip step"), jobId(),
-                          session()->now()},
+    session()->keepDraft({form(), corrects_.isEmpty() ? tr("Strip step") : tr("Correction of a strip step"),
+                          jobId(), session()->now()},
                          toJson(draft_));
     showDraft();
     emit changed();
@@ -225,16 +225,15 @@ void StripView::addHardware(int count, const QString& what, const QString& threa
         errors[QStringLiteral("hardware")] = tr("Choose or type what it is, such as \"screw\".");
     job::Hardware hardware{std::max(1, count), utf8(what), utf8(thread), utf8(length), std::nullopt};
     if (!torque.trimmed().isEmpty()) {
-        const auto typed = units::parseQuantity(utf8(torque), units::Dimension::Torque,
-                                                units::unit(units::Dimension::Torque, "N.m"),
-                                                units::Comma::Decimal);
+        const auto typed =
+            units::parseQuantity(utf8(torque), units::Dimension::Torque,
+                                 units::unit(units::Dimension::Torque, "N.m"), units::Comma::Decimal);
         if (!typed)
             errors[QStringLiteral("torque")] = text(typed.error().message);
         else
-            hardware.torque = job::TypedValue{QString::fromStdString(typed->number.text)
-                                                  .replace(u',', u'.')
-                                                  .toStdString(),
-                                              typed->unit.symbol()};
+            hardware.torque =
+                job::TypedValue{QString::fromStdString(typed->number.text).replace(u',', u'.').toStdString(),
+                                typed->unit.symbol()};
     }
     setErrors(errors);
     if (!errors.isEmpty())
@@ -285,7 +284,8 @@ void StripView::keep() {
     step.title = utf8(text(step.title));
     step.note = utf8(text(step.note));
     if (step.title.empty()) {
-        setErrors({{QStringLiteral("title"), tr("Type what was done, such as \"unplug 6-place connector\".")}});
+        setErrors(
+            {{QStringLiteral("title"), tr("Type what was done, such as \"unplug 6-place connector\".")}});
         return;
     }
     setErrors({});

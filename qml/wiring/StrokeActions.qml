@@ -98,6 +98,10 @@ Column {
                 "act": () => root.view.lookAgain()
             },
             {
+                "words": qsTr("White paper is in the picture: tap it"),
+                "act": () => root.view.askForCard(true)
+            },
+            {
                 "words": qsTr("Turn round: place 1 is at the other end"),
                 "act": () => root.view.reverse()
             },

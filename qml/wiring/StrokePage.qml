@@ -60,8 +60,16 @@ Screen {
     }
 
     Label {
+        strong: true
+        text: qsTr("Tap the middle of the white paper.")
+        tone: Theme.act
+        visible: view.asksForCard
+        width: parent.width
+    }
+
+    Label {
         text: view.waitsForEnd ? qsTr("Now tap the last wire.") : qsTr("Stroke across the wires, place 1 first. Or tap the first wire and then the last.")
-        visible: !root.begun && view.photo.toString() !== ""
+        visible: !root.begun && !view.asksForCard && view.photo.toString() !== ""
         width: parent.width
     }
 
@@ -89,6 +97,15 @@ Screen {
         width: parent.width
 
         onTriggered: view.reader.open()
+    }
+
+    ActionButton {
+        iconName: "photo"
+        text: qsTr("White paper is in the picture")
+        visible: !root.begun && !view.asksForCard && view.photo.toString() !== ""
+        width: parent.width
+
+        onTriggered: view.askForCard(true)
     }
 
     StrokeRows {

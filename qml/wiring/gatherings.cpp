@@ -29,7 +29,8 @@ const job::Photo* photoOf(const job::Job& job, const wiring::Gathering& gatherin
 QString listed(const QStringList& items) {
     if (items.size() < 2)
         return items.value(0);
-    return Wiring::tr("%1 and %2").arg(items.mid(0, items.size() - 1).join(QStringLiteral(", ")), items.back());
+    return Wiring::tr("%1 and %2")
+        .arg(items.mid(0, items.size() - 1).join(QStringLiteral(", ")), items.back());
 }
 
 QString adviceOn(const wiring::TwinGroup& group) {

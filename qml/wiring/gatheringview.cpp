@@ -160,17 +160,17 @@ void GatheringView::describe(FormDraft* draft) {
         gathering.id = session()->newId();
         gathering.step = step_.toStdString();
     }
-    session()->say({journal::gatheringDescribed(jobId(), gathering)},
-                   {.undoText = tr("%1 kept").arg(text(gathering.title)),
-                    .form = draft->property("form").toString()},
-                   [self = QPointer(this), draft = QPointer(draft), id = text(gathering.id)](const Entries& said) {
-                       if (!said || self == nullptr)
-                           return;
-                       if (draft != nullptr)
-                           draft->said();
-                       self->setGathering(id);
-                       emit self->described(id);
-                   });
+    session()->say(
+        {journal::gatheringDescribed(jobId(), gathering)},
+        {.undoText = tr("%1 kept").arg(text(gathering.title)), .form = draft->property("form").toString()},
+        [self = QPointer(this), draft = QPointer(draft), id = text(gathering.id)](const Entries& said) {
+            if (!said || self == nullptr)
+                return;
+            if (draft != nullptr)
+                draft->said();
+            self->setGathering(id);
+            emit self->described(id);
+        });
 }
 
 QVariantMap GatheringView::values() const {
@@ -206,9 +206,9 @@ void GatheringView::tag(const QString& place, const QString& tag) {
     const auto* held = known->find(*key);
     if (held != nullptr && held->tag == utf8(tag))
         return;
-    session()->say({journal::wireTagged(jobId(), known->id, *key, utf8(tag))},
-                   {.undoText = tag.isEmpty() ? tr("Tag taken off") : tr("Tag %1").arg(tag.trimmed()),
-                    .form = {}});
+    session()->say(
+        {journal::wireTagged(jobId(), known->id, *key, utf8(tag))},
+        {.undoText = tag.isEmpty() ? tr("Tag taken off") : tr("Tag %1").arg(tag.trimmed()), .form = {}});
 }
 
 void GatheringView::tagTwins(const QString& twins) {

@@ -13,8 +13,10 @@ namespace undercowl::ui {
 // gathering    id; empty while it is not described yet
 // step         strip step that a new one belongs to
 // half         code of the half that 'places' and 'twins' show
-// places       every place: id "3/1", title the wire in words, detail terminal and function, more what is not as
-//              it should be, aside "place 3", mark the wire's code "GN/WH" (empty: nothing known), on refitted
+// places       every place: id "3/1", title the wire in words, detail terminal and function, more what is not
+// as
+//              it should be, aside "place 3", mark the wire's code "GN/WH" (empty: nothing known), on
+//              refitted
 // twins        id number and slot of each "2/1 5/1", title the advice, on settled
 // tags         of the places that have a twin: id "2/1", title "place 2", detail the tag
 // first        of PhotoFrame's marks: place 1
@@ -53,8 +55,8 @@ public:
 
     // Says what the draft's values describe: title, kind, places, rows, side, latch. Errors by these names.
     Q_INVOKABLE void describe(undercowl::ui::FormDraft* draft);
-    Q_INVOKABLE QVariantMap values() const; // of the known gathering, for the draft of a correction
-    Q_INVOKABLE void markFirst(qreal x, qreal y); // place 1 on the photo, in parts of it
+    Q_INVOKABLE QVariantMap values() const;          // of the known gathering, for the draft of a correction
+    Q_INVOKABLE void markFirst(qreal x, qreal y);    // place 1 on the photo, in parts of it
     Q_INVOKABLE void tagTwins(const QString& twins); // an id of 'twins': letters for those without a tag
     Q_INVOKABLE void tag(const QString& place, const QString& tag); // "2/1"; an empty tag takes it off
 

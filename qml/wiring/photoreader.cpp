@@ -2,10 +2,24 @@
 
 #include "core/sight/reader.h"
 
+#include <algorithm>
 #include <optional>
 #include <utility>
 
 namespace undercowl::ui {
+
+namespace {
+
+// A small piece of the card round the point, so that a thumb need not find its edges.
+sight::Card cardAt(QPointF at, QSize photo, double reflectance) {
+    const int side = std::max(8, photo.width() / 40);
+    const int x = static_cast<int>(at.x() * photo.width()) - side / 2;
+    const int y = static_cast<int>(at.y() * photo.height()) - side / 2;
+    return {{std::clamp(x, 0, photo.width() - side), std::clamp(y, 0, photo.height() - side), side, side},
+            reflectance};
+}
+
+} // namespace
 
 // Touched by the worker thread only, but for its construction.
 struct PhotoReader::Bench {
@@ -39,6 +53,7 @@ void PhotoReader::setFile(const QString& file) {
         return;
     }
     file_ = file;
+    card_ = {};
     emit fileChanged();
     open();
 }
@@ -51,31 +66,40 @@ void PhotoReader::open() {
         return;
     }
     setState(State::Opening);
-    QMetaObject::invokeMethod(seat_.get(),
-                              [this, request, bench = bench_, newest = newest_, path = file_.toStdString()] {
-                                  if (request < *newest) {
-                                      return;
-                                  }
-                                  bench->reader.reset();
-                                  auto photo = sight::Photo::read(path);
-                                  QString problem;
-                                  QSize size;
-                                  if (photo) {
-                                      size = {photo->width(), photo->height()};
-                                      if (request == *newest) {
-                                          bench->reader.emplace(*std::move(photo));
-                                      }
-                                  } else {
-                                      problem = QString::fromStdString(photo.error().message);
-                                  }
-                                  QMetaObject::invokeMethod(this, [this, request, problem, size] {
-                                      if (request != *newest_) {
-                                          return;
-                                      }
-                                      size_ = size;
-                                      setState(problem.isEmpty() ? State::Ready : State::Failed, problem);
-                                  });
-                              });
+    QMetaObject::invokeMethod(seat_.get(), [this, request, bench = bench_, newest = newest_, card = card_,
+                                            reflectance = reflectance_, path = file_.toStdString()] {
+        if (request < *newest) {
+            return;
+        }
+        bench->reader.reset();
+        auto photo = sight::Photo::read(path);
+        QString problem;
+        QSize size;
+        if (photo) {
+            size = {photo->width(), photo->height()};
+            if (request == *newest) {
+                sight::ReadOptions options;
+                if (!card.isNull())
+                    options.card = cardAt(card, size, reflectance);
+                bench->reader.emplace(*std::move(photo), std::move(options));
+            }
+        } else {
+            problem = QString::fromStdString(photo.error().message);
+        }
+        QMetaObject::invokeMethod(this, [this, request, problem, size] {
+            if (request != *newest_) {
+                return;
+            }
+            size_ = size;
+            setState(problem.isEmpty() ? State::Ready : State::Failed, problem);
+        });
+    });
+}
+
+void PhotoReader::setCard(QPointF at, double reflectance) {
+    card_ = at;
+    reflectance_ = reflectance;
+    open();
 }
 
 sight::Point PhotoReader::pixel(QPointF relative) const {

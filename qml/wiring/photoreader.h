@@ -58,6 +58,9 @@ public:
     // When opening is cancelled the state is Closed; open() tries again.
     Q_INVOKABLE void cancel();
     Q_INVOKABLE void open();
+    // A neutral card lies round the point (white paper: reflectance 0.88): opens the photo again with it.
+    // What was confirmed is to be told again. A null point takes the card away.
+    void setCard(QPointF at, double reflectance);
 
     // In relative coordinates, as everything else here.
     [[nodiscard]] QPointF relative(sight::Point point) const;
@@ -78,6 +81,8 @@ private:
     std::unique_ptr<QObject> seat_; // lives in thread_; carries calls over
     std::shared_ptr<Bench> bench_;
     std::shared_ptr<std::atomic<std::uint64_t>> newest_; // requests with a smaller number are to stop
+    QPointF card_;                                       // null: none
+    double reflectance_{};
     QString file_;
     QString problem_;
     QSize size_;

@@ -35,7 +35,8 @@ std::optional<double> measure(const QString& typed, double most) {
 
 QString howWords(wiring::HowKnown how) {
     switch (how) {
-    case wiring::HowKnown::Read: return QCoreApplication::translate("Wiring", "read from the photo, confirmed");
+    case wiring::HowKnown::Read:
+        return QCoreApplication::translate("Wiring", "read from the photo, confirmed");
     case wiring::HowKnown::RunnerUp:
         return QCoreApplication::translate("Wiring", "second choice of the reader, confirmed");
     case wiring::HowKnown::Picked: return QCoreApplication::translate("Wiring", "picked by hand");
@@ -178,8 +179,8 @@ void PlaceView::pick(const QString& base, const QString& tracer, const QString& 
     if (!wire)
         return;
     if (which_ == wiring::Answer::AsItShouldBe && utf8(source).empty()) {
-        setErrors({{QStringLiteral("source"),
-                    tr("Say where that is known from, such as \"manual, page 7-12\".")}});
+        setErrors(
+            {{QStringLiteral("source"), tr("Say where that is known from, such as \"manual, page 7-12\".")}});
         return;
     }
     wiring::PlaceAnswer answer;

@@ -52,8 +52,8 @@ public:
     [[nodiscard]] int terminal() const;                               // index in terminals
     [[nodiscard]] QString size() const;                               // of the terminal, mm
     [[nodiscard]] QString wireSize() const;                           // mm2
-    [[nodiscard]] QString purpose() const; // what the wire is for
-    [[nodiscard]] int designation() const; // index in designations, -1 for none
+    [[nodiscard]] QString purpose() const;                            // what the wire is for
+    [[nodiscard]] int designation() const;                            // index in designations, -1 for none
     [[nodiscard]] QString tag() const;
     [[nodiscard]] QStringList terminals() const;
     [[nodiscard]] QStringList designations() const;

@@ -16,6 +16,7 @@ namespace {
 
 constexpr double reach = 0.08; // a thumb beside a wire still means that wire: parts of the photo
 constexpr double sameWire = 0.02;
+constexpr double whitePaper = 0.88; // reflectance, about: see core/sight/reader.h
 
 // Answers are compared by what they say; a fresh one does not know its entry yet.
 wiring::PlaceAnswer withoutEntry(wiring::PlaceAnswer answer) {
@@ -30,12 +31,20 @@ void StrokeView::stroke(const QVariantList& points) {
     for (const QVariant& point : points)
         along.append(point.toPointF());
     firstTap_.reset();
+    along_ = along;
     emit currentChanged();
     reader_.sweep(along);
 }
 
 void StrokeView::tap(qreal x, qreal y) {
     const QPointF at(x, y);
+    if (asksForCard_) {
+        asksForCard_ = false;
+        sweepAgain_ = !along_.isEmpty();
+        reader_.setCard(at, whitePaper);
+        emit currentChanged();
+        return;
+    }
     if (rows_.count() == 0) {
         if (firstTap_)
             stroke({*firstTap_, at});
@@ -50,6 +59,11 @@ void StrokeView::tap(qreal x, qreal y) {
         setCurrent(near);
     asked_ = current_;
     reader_.tap(at);
+}
+
+void StrokeView::askForCard(bool ask) {
+    asksForCard_ = ask;
+    emit currentChanged();
 }
 
 void StrokeView::lookAgain() {
@@ -251,8 +265,9 @@ void StrokeView::share() {
     remember();
     row.sharesPlace = !row.sharesPlace;
     rows_.replace(current_, std::move(row));
-    sayChanges(rows_.keys()[static_cast<std::size_t>(current_)].slot > 1 ? tr("Second wire of the place before")
-                                                                         : tr("In a place of its own"));
+    sayChanges(rows_.keys()[static_cast<std::size_t>(current_)].slot > 1
+                   ? tr("Second wire of the place before")
+                   : tr("In a place of its own"));
     changedRows();
 }
 
@@ -300,8 +315,7 @@ void StrokeView::sayChanges(const QString& undoText) {
     for (const auto& [key, answer] : now) {
         const auto old = said_.find(key);
         if (old == said_.end() || old->second != answer)
-            drafts.push_back(
-                journal::wireAnswered(jobId(), known->id, key, wiring::Answer::AsFound, answer));
+            drafts.push_back(journal::wireAnswered(jobId(), known->id, key, wiring::Answer::AsFound, answer));
     }
     if (drafts.empty())
         return;
@@ -377,10 +391,12 @@ void StrokeView::reconcile() {
     changedRows();
 }
 
-void StrokeView::feedReader() {
+void StrokeView::photoOpened() {
     for (const WireRow& row : rows_.rows())
         if (row.confirmed && row.at)
             reader_.confirm(*row.at, row.confirmed->wire.colour);
+    if (std::exchange(sweepAgain_, false))
+        reader_.sweep(along_);
 }
 
 } // namespace undercowl::ui

@@ -24,7 +24,7 @@ StrokeView::StrokeView(QObject* parent) : JobScreen(parent) {
     connect(&reader_, &PhotoReader::tapped, this, &StrokeView::reread);
     connect(&reader_, &PhotoReader::stateChanged, this, [this] {
         if (reader_.state() == PhotoReader::State::Ready && !std::exchange(fed_, true))
-            feedReader();
+            photoOpened();
         if (reader_.state() == PhotoReader::State::Opening)
             fed_ = false;
     });
@@ -114,7 +114,7 @@ void StrokeView::restore(const QByteArray& draft) {
     current_ = rows_.count() == 0 ? -1 : std::max(0, rows_.nextOpen(0));
     fed_ = reader_.state() == PhotoReader::State::Ready;
     if (fed_)
-        feedReader();
+        photoOpened();
     emit currentChanged();
 }
 
@@ -208,9 +208,8 @@ QVariantList StrokeView::path() const {
 
 QVariantList StrokeView::marks() const {
     const auto mark = [](QPointF at, const QString& label) {
-        return QVariantMap{{QStringLiteral("x"), at.x()},
-                           {QStringLiteral("y"), at.y()},
-                           {QStringLiteral("label"), label}};
+        return QVariantMap{
+            {QStringLiteral("x"), at.x()}, {QStringLiteral("y"), at.y()}, {QStringLiteral("label"), label}};
     };
     if (firstTap_)
         return {mark(*firstTap_, QString::number(rows_.start()))};

@@ -21,11 +21,13 @@ namespace undercowl::ui {
 // gathering, half    which wires; half is a code ("loom", "unit")
 // photo              what is stroked on; empty: there is none yet
 // rows, current      the wires in order of place; index of the one in question, -1 for none
-// wire               of the current row: place, base, tracer, words, sureness, reason, sure, found, confirmed,
+// wire               of the current row: place, base, tracer, words, sureness, reason, sure, found,
+// confirmed,
 //                    empty, shares, choices (list of base, tracer, words: what else it may be)
 // path               centre line of the current wire, parts of the photo
 // marks              for PhotoFrame: the current wire, and place 1
 // waitsForEnd        the first wire was tapped: the last one is asked for
+// asksForCard        the next tap names white paper in the picture, which tells the light
 // note               what does not fit: "5 wires for 6 places"; empty if nothing
 // canBringBack       a stroke replaced rows that were worked on
 class StrokeView : public JobScreen {
@@ -42,6 +44,7 @@ class StrokeView : public JobScreen {
     Q_PROPERTY(QVariantList path READ path NOTIFY currentChanged)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY currentChanged)
     Q_PROPERTY(bool waitsForEnd READ waitsForEnd NOTIFY currentChanged)
+    Q_PROPERTY(bool asksForCard READ asksForCard NOTIFY currentChanged)
     Q_PROPERTY(QString note READ note NOTIFY currentChanged)
     Q_PROPERTY(bool canBringBack READ canBringBack NOTIFY currentChanged)
 
@@ -60,6 +63,7 @@ public:
     [[nodiscard]] QVariantList path() const;
     [[nodiscard]] QVariantList marks() const;
     [[nodiscard]] bool waitsForEnd() const { return firstTap_.has_value(); }
+    [[nodiscard]] bool asksForCard() const { return asksForCard_; }
     [[nodiscard]] QString note() const;
     [[nodiscard]] bool canBringBack() const { return !previous_.empty(); }
 
@@ -67,6 +71,7 @@ public:
     Q_INVOKABLE void stroke(const QVariantList& points);
     // Before there are rows: the first and then the last wire. Later: this wire is looked at again.
     Q_INVOKABLE void tap(qreal x, qreal y);
+    Q_INVOKABLE void askForCard(bool ask);
     Q_INVOKABLE void lookAgain(); // at the current wire, with what was confirmed meanwhile
 
     Q_INVOKABLE void confirm();        // the proposal is right
@@ -105,10 +110,10 @@ private:
     void settle(int row, colour::WireColour wire, wiring::HowKnown how, double probability);
     void settleCurrent(colour::WireColour wire, wiring::HowKnown how, double probability);
     void sayChanges(const QString& undoText);
-    void remember();    // before a change that undo may take back
-    void reconcile();   // follow what undo did to the journal
+    void remember();  // before a change that undo may take back
+    void reconcile(); // follow what undo did to the journal
     [[nodiscard]] Answers answersInJournal() const;
-    void feedReader();  // the confirmed wires of this photo
+    void photoOpened(); // tells the reader the confirmed wires; reads again where a card was named
     void goOn();        // to the next open row
     void changedRows(); // keep and tell
 
@@ -119,6 +124,9 @@ private:
     int current_{-1};
     int asked_{-1}; // the row that a tap was asked for
     std::optional<QPointF> firstTap_;
+    QList<QPointF> along_; // the last stroke
+    bool asksForCard_{};
+    bool sweepAgain_{}; // once the photo is open with the card
     std::vector<WireRow> previous_;
     Answers said_; // what the journal holds of these rows
     std::vector<WireRow> rowsBefore_;

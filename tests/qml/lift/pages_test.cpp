@@ -73,12 +73,12 @@ private slots:
                 const auto before = qInstallMessageHandler(listen);
                 QQmlApplicationEngine engine;
                 engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-                engine.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(session.get())},
-                                             {QStringLiteral("camera"), QVariant::fromValue(
-                                                                            static_cast<platform::Camera*>(&camera))},
-                                             {QStringLiteral("width"), size.width()},
-                                             {QStringLiteral("height"), size.height()},
-                                             {QStringLiteral("theme"), QString::fromLatin1(theme)}});
+                engine.setInitialProperties(
+                    {{QStringLiteral("session"), QVariant::fromValue(session.get())},
+                     {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera))},
+                     {QStringLiteral("width"), size.width()},
+                     {QStringLiteral("height"), size.height()},
+                     {QStringLiteral("theme"), QString::fromLatin1(theme)}});
                 engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/Main.qml")));
                 QVERIFY(!engine.rootObjects().isEmpty());
                 auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().first());

@@ -140,7 +140,8 @@ private slots:
         const auto job = shop.stored();
         const auto* place = job.gatherings[0].find({wiring::Half::Loom, 1, 1});
         QCOMPARE(place->answer(wiring::Answer::AsFound)->wire.colour.base, colour::Insulation::GN);
-        QCOMPARE(wiring::text(place->answer(wiring::Answer::AsFound)->wire.terminal), std::string("blade 6.3"));
+        QCOMPARE(wiring::text(place->answer(wiring::Answer::AsFound)->wire.terminal),
+                 std::string("blade 6.3"));
         QCOMPARE(place->answer(wiring::Answer::AsItShouldBe)->source, std::string("manual, page 7-12"));
     }
 
