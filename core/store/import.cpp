@@ -83,13 +83,12 @@ public:
         const bool keep = name == jobFileName || name == checksumsName;
         journal::Blake2b256 hash;
         std::string& kept = texts_[name];
-        auto read =
-            member.read(keep ? largestText : largestMedia, [&](std::span<const std::byte> piece) {
-                hash.add(text(piece));
-                if (keep) {
-                    kept += text(piece);
-                }
-            });
+        auto read = member.read(keep ? largestText : largestMedia, [&](std::span<const std::byte> piece) {
+            hash.add(text(piece));
+            if (keep) {
+                kept += text(piece);
+            }
+        });
         if (!read) {
             return read;
         }
