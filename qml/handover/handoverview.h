@@ -14,7 +14,7 @@ namespace undercowl::ui {
 
 // warnings: title what is open, mark "unsafe" for what stops the hand-over.
 // record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or "caution").
-class HandOverView : public JobScreen {
+class HandOverView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* warnings READ warnings CONSTANT)

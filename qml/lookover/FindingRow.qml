@@ -1,4 +1,6 @@
 // One finding: how serious, what, what to do, its first photo, and what can be done with it.
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl.Style
 

@@ -11,7 +11,7 @@ namespace undercowl::ui {
 
 // open, settled: title what was found, detail what to do or how it was settled, mark severity, picture its
 // first photo; worst first.
-class Findings : public JobScreen {
+class Findings : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* open READ open CONSTANT)

@@ -1,6 +1,8 @@
 // One reading: what, the value, and what it is held against.
 //
 //   about   step or task that it is about; may be empty
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -54,7 +56,8 @@ Screen {
         label: qsTr("What was measured")
         name: "what"
         page: root
-        placeholder: qsTr("rear axle nut, torque")
+        placeholder: qsTr("what is measured, such as rear axle nut, torque")
+        quiet: true
         width: parent.width
     }
 
@@ -63,6 +66,7 @@ Screen {
 
         error: measure.errors.value ?? ""
         label: qsTr("Value")
+        quiet: true
         unit: measure.unit
         value: draft.values.value ?? ""
         width: parent.width

@@ -23,7 +23,7 @@ namespace undercowl::ui {
 // verdict        "within", "undecided", "outside" or empty;  reason: why, or why there is none
 // readings       of the job, newest first: title what, aside value, detail verdict and limits, mark the
 // verdict
-class MeasureView : public JobScreen {
+class MeasureView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::FormDraft* draft READ draft WRITE setDraft NOTIFY draftChanged)

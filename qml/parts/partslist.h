@@ -12,7 +12,7 @@ namespace undercowl::ui {
 
 // parts: title name, detail number and note, aside state in words, mark state's code; those that are missing
 // first.
-class PartsList : public JobScreen {
+class PartsList : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* parts READ parts CONSTANT)

@@ -1,6 +1,8 @@
 // The photo after the work against the wires as found: same, changed, or cannot tell.
 //
 //   gathering, half   what is compared
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -137,7 +139,7 @@ Screen {
 
     SectionHeader {
         text: qsTr("Compare with another photo")
-        visible: view.afters.count > 1
+        visible: view.possible && view.afters.count > 1
         width: parent.width
     }
 
@@ -154,7 +156,7 @@ Screen {
             done: on
             iconName: "photo"
             opens: false
-            visible: view.afters.count > 1
+            visible: view.possible && view.afters.count > 1
             width: parent?.width ?? 0
 
             onTriggered: view.chooseAfter(lineId)

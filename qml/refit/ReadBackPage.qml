@@ -73,6 +73,7 @@ Screen {
     }
 
     ReadBackWire {
+        room: root.scroller.height
         visible: wire.count > 0 && !wire.over
         width: parent.width
         wire: wire

@@ -1,4 +1,6 @@
 // All refit steps in their order; tasks that wait are marked, any step can be chosen.
+// Qt 6.4 cannot bind a delegate to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -20,7 +20,7 @@ namespace undercowl::ui {
 // result            in words, with the places
 // reasons           why it cannot tell, with remedies
 // marksBefore, marksAfter   for PhotoFrame: the places that changed, or all that were read
-class CompareView : public JobScreen {
+class CompareView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString gathering MEMBER gatheringId_ NOTIFY changed REQUIRED)

@@ -24,7 +24,7 @@ namespace undercowl::ui {
 // checked           "matches", "does not match" or empty: what was said of it on an earlier pass
 // mismatch          'does not match' was said of this wire just now: what next is asked
 // matching, failing     how many match, and how many do not
-class ReadBackView : public JobScreen {
+class ReadBackView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString gathering MEMBER gatheringId_ NOTIFY changed REQUIRED)

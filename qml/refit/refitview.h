@@ -17,7 +17,7 @@ namespace undercowl::ui {
 // finished     all is refitted;  stalled: what is left waits
 // wires        gatherings of this step: id, title, detail how far it was read back
 // steps        all, in refit order: id, title, detail hardware, aside what it waits for, on refitted
-class RefitView : public JobScreen {
+class RefitView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString step READ step WRITE choose NOTIFY changed)

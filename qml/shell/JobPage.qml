@@ -1,4 +1,6 @@
 // One job: where it stopped and what is next, then the ways on.
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -1,4 +1,6 @@
 // One machine in the list of the shop: what it is, where it stopped, what is next.
+// Qt 6.4 cannot defer an item that has an id:
+// qmllint disable deferred-property-id
 import QtQuick
 import Undercowl.Style
 

@@ -1,4 +1,6 @@
 // One picture or folder to choose.
+// Qt 6.4 cannot defer an item that has an id:
+// qmllint disable deferred-property-id
 import QtQuick
 import Undercowl.Style
 

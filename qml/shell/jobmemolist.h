@@ -10,7 +10,7 @@
 namespace undercowl::ui {
 
 // memos: newest first, at most five: title the text, aside when and by whom.
-class JobMemoList : public JobScreen {
+class JobMemoList : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* memos READ memos CONSTANT)

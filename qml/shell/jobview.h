@@ -12,7 +12,7 @@ namespace undercowl::ui {
 // tasks: title, detail what it waits for, mark "waiting".
 // bags: what lies in bags that are not refitted yet: title bag, detail content, more step.
 // parts: those still to come: title, aside state.
-class JobView : public JobScreen {
+class JobView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString number READ number NOTIFY changed)

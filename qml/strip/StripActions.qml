@@ -8,10 +8,7 @@ Column {
 
     required property StripView strip
 
-    readonly property real half: (width - Theme.targetGap) / 2
-    // Qt 6.4 compiles an enum in a condition wrongly.
-    readonly property int main: ActionButton.Main
-    readonly property int other: ActionButton.Other
+    readonly property real third: (width - 2 * Theme.targetGap) / 3
     readonly property bool pictured: strip.photos.count > 0
 
     signal photo
@@ -26,34 +23,17 @@ Column {
         spacing: Theme.targetGap
 
         ActionButton {
-            height: Theme.liftMain
-            iconName: "camera"
-            kind: root.pictured ? root.other : root.main
-            lift: true
-            text: qsTr("Photo")
-            width: root.half
-
-            onTriggered: root.photo()
-        }
-
-        ActionButton {
-            height: Theme.liftMain
-            iconName: "wire"
             lift: true
             text: qsTr("Wires")
-            width: root.half
+            width: root.third
 
             onTriggered: root.wires()
         }
-    }
-
-    Row {
-        spacing: Theme.targetGap
 
         ActionButton {
             lift: true
-            text: qsTr("Hardware")
-            width: root.half
+            text: qsTr("Held by")
+            width: root.third
 
             onTriggered: root.hardware()
         }
@@ -61,21 +41,36 @@ Column {
         ActionButton {
             lift: true
             text: root.strip.bag === "" ? qsTr("Bag") : qsTr("Bag %1").arg(root.strip.bag)
-            width: root.half
+            width: root.third
 
             onTriggered: root.bag()
         }
     }
 
-    ActionButton {
-        busy: root.strip.saying
-        busyText: qsTr("Saving")
-        height: Math.max(Theme.liftOther, implicitContentHeight + topPadding + bottomPadding)
-        kind: root.pictured ? root.main : root.other
-        lift: true
-        text: root.strip.corrects === "" ? qsTr("Next step") : qsTr("Keep the correction")
-        width: parent.width
+    Row {
+        spacing: Theme.targetGap
 
-        onTriggered: root.next()
+        ActionButton {
+            height: Math.max(Theme.liftMain, implicitContentHeight + topPadding + bottomPadding)
+            iconName: "camera"
+            kind: root.pictured ? ActionButton.Other : ActionButton.Main
+            lift: true
+            text: qsTr("Photo")
+            width: root.pictured ? root.third : root.width - root.third - Theme.targetGap
+
+            onTriggered: root.photo()
+        }
+
+        ActionButton {
+            busy: root.strip.saying
+            busyText: qsTr("Saving")
+            height: Math.max(Theme.liftMain, implicitContentHeight + topPadding + bottomPadding)
+            kind: root.pictured ? ActionButton.Main : ActionButton.Other
+            lift: true
+            text: root.strip.corrects === "" ? qsTr("Next step") : qsTr("Keep")
+            width: root.pictured ? root.width - root.third - Theme.targetGap : root.third
+
+            onTriggered: root.next()
+        }
     }
 }

@@ -22,7 +22,7 @@ Screen {
     }
 
     aside: qsTr("step %1").arg(strip.number)
-    title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Hardware") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
+    title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Held by") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
     footer: [
         StripActions {
             strip: strip
@@ -43,29 +43,19 @@ Screen {
                 });
             }
         },
-        ActionButton {
-            kind: ActionButton.Main
-            lift: true
+        StripEntryActions {
             text: root.panel === "bag" ? qsTr("Keep the bag") : qsTr("Add")
             visible: root.panel !== ""
             width: parent.width
 
-            onTriggered: {
-                if (root.panel === "bag") {
+            onClosed: root.panel = ""
+            onKept: {
+                if (root.panel === "bag")
                     strip.setBag(bag.text);
-                    root.panel = "";
-                } else if (hardware.add()) {
-                    root.panel = "";
-                }
+                else if (!hardware.add())
+                    return;
+                root.panel = "";
             }
-        },
-        ActionButton {
-            lift: true
-            text: qsTr("Close")
-            visible: root.panel !== ""
-            width: parent.width
-
-            onTriggered: root.panel = ""
         }
     ]
     tools: IconButton {

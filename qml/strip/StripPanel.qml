@@ -1,4 +1,7 @@
 // The strip step as it stands: photo, title, hardware and bag, cautions, task, note.
+// Qt 6.4 knows no members of a url, a map or a list, knows no string list as a list of strings, cannot bind a
+// delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -15,7 +18,7 @@ Column {
 
     PhotoFrame {
         description: qsTr("Photo of this step")
-        height: Math.round(width * 0.42)
+        height: Math.round(width * 0.36)
         source: root.strip.photo
         visible: root.strip.photos.count > 0
         width: parent.width

@@ -1,4 +1,6 @@
 // The task that a strip step belongs to: one that is there, or a new one.
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style

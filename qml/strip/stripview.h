@@ -18,7 +18,7 @@ namespace undercowl::ui {
 // photos       of this step, newest first;  photo: the newest
 // wires        gatherings of this step: title, detail
 // steps        those said so far, newest first: id, title, detail hardware and bag, picture
-class StripView : public JobScreen {
+class StripView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString corrects MEMBER corrects_ NOTIFY changed)

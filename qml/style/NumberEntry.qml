@@ -2,6 +2,7 @@
 // point are both the decimal mark, and a second one is refused.
 //
 //   label, unit, error, hint
+//   quiet           the label is for screen readers alone
 //   value           what the store holds;  text   what is shown
 //   press(key), erase(), clear()   for a Keypad
 //   edited(text)
@@ -11,6 +12,7 @@ FocusScope {
     id: root
 
     property string label: ""
+    property bool quiet: false
     property string unit: ""
     property string error: ""
     property string hint: ""
@@ -72,7 +74,7 @@ FocusScope {
         Label {
             kind: Label.Aside
             text: root.label
-            visible: text !== ""
+            visible: text !== "" && !root.quiet
             width: parent.width
         }
 

@@ -1,6 +1,7 @@
 // The one text field. Reports every change at once, so that a draft is kept while the cursor is still in it.
 //
 //   label         what is asked; always visible
+//   quiet         the label is for screen readers alone: the placeholder tells the rest
 //   value         what the store holds; shown unless the field is being edited
 //   text          what the field shows now, with what the keyboard is still composing
 //   placeholder   an example, not the label
@@ -18,6 +19,7 @@ FocusScope {
     id: root
 
     property string label: ""
+    property bool quiet: false
     property string value: ""
     property alias placeholder: field.placeholderText
     property string error: ""
@@ -82,7 +84,7 @@ FocusScope {
         Label {
             kind: Label.Aside
             text: root.label
-            visible: text !== ""
+            visible: text !== "" && !root.quiet
             width: parent.width
         }
 

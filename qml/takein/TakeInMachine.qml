@@ -1,4 +1,6 @@
 // The machine: what it is, its frame number, how far it has run, where it will be ridden.
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style

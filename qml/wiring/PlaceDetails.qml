@@ -1,4 +1,6 @@
 // What is known of a wire beside its colour: terminal, function, DIN number, size, tag.
+// Qt 6.4 knows no members of a url, a map or a list, knows no string list as a list of strings:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -14,9 +14,6 @@ Column {
     readonly property bool settled: (wire.confirmed ?? false) || (wire.empty ?? false)
     readonly property bool found: wire.found ?? false
     readonly property bool sure: wire.sure ?? false
-    // Qt 6.4 compiles an enum in a condition wrongly.
-    readonly property int main: ActionButton.Main
-    readonly property int other: ActionButton.Other
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
 
@@ -31,7 +28,7 @@ Column {
         ActionButton {
             description: root.wire.words ?? ""
             height: Theme.liftMain
-            kind: root.sure ? root.main : root.other
+            kind: root.sure ? ActionButton.Main : ActionButton.Other
             lift: true
             text: root.sure ? qsTr("Confirm") : qsTr("It is %1").arg(root.wire.words ?? "")
             width: root.choices.length === 0 ? root.width : root.half
@@ -74,7 +71,7 @@ Column {
         ActionButton {
             enabled: root.view.rows.sureCount > 0
             lift: true
-            text: qsTr("All %1 sure").arg(root.view.rows.sureCount)
+            text: root.view.rows.sureCount > 0 ? qsTr("All %1 sure").arg(root.view.rows.sureCount) : qsTr("None sure")
             width: root.third
 
             onTriggered: root.view.confirmSure()

@@ -1,6 +1,8 @@
 // Reading wires off the photo: stroke across them, then confirm one after the other.
 //
 //   gathering, half   which wires
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -13,6 +15,8 @@ Screen {
     property bool picking: false
 
     readonly property bool begun: view.rows.count > 0
+    // Near enough to see which wire is meant; the whole photo for a stroke or to find the paper.
+    readonly property bool close: begun && !view.asksForCard && view.marks.length > 0
 
     aside: begun ? qsTr("%1 open").arg(view.rows.openCount) : ""
     title: view.title
@@ -75,12 +79,15 @@ Screen {
 
     StrokePhoto {
         busy: view.reader.busy
+        centre: root.close ? Qt.point(view.marks[view.marks.length - 1].x, view.marks[view.marks.length - 1].y) : Qt.point(0.5, 0.5)
+        crop: root.close
         height: Math.round(root.begun ? width * 0.45 : width * 3 / 4)
         marks: view.marks
         path: view.path
         source: view.photo
         visible: !root.picking && source.toString() !== ""
         width: parent.width
+        zoom: root.close ? 1.5 : 1
 
         onStroked: points => view.stroke(points)
         onTapped: (x, y) => view.tap(x, y)

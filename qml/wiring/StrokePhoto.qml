@@ -1,6 +1,6 @@
 // A photo to stroke and tap on. A short touch is a tap, a longer one a stroke; it never scrolls the page.
 //
-//   source, marks, description   see PhotoFrame
+//   source, marks, description, crop, zoom, centre   see PhotoFrame
 //   path       of the wire that was followed, parts of the photo
 //   busy       a reading is under way: touches are ignored
 //   stroked(points), tapped(x, y)   parts of the photo
@@ -14,6 +14,9 @@ Item {
     property alias source: frame.source
     property alias marks: frame.marks
     property alias description: frame.description
+    property alias crop: frame.crop
+    property alias zoom: frame.zoom
+    property alias centre: frame.centre
     property var path: []
     property bool busy: false
     property var drawn: []

@@ -1,4 +1,6 @@
 // The wires of the stroke in order of place; a tap chooses one.
+// Qt 6.4 cannot bind a delegate to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

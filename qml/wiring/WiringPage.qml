@@ -2,6 +2,8 @@
 //
 //   step       strip step; empty for the whole job
 //   refitting  the wires are read back instead of read
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

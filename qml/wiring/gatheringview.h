@@ -20,7 +20,7 @@ namespace undercowl::ui {
 // twins        id number and slot of each "2/1 5/1", title the advice, on settled
 // tags         of the places that have a twin: id "2/1", title "place 2", detail the tag
 // first        of PhotoFrame's marks: place 1
-class GatheringView : public JobScreen {
+class GatheringView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString gathering READ gathering WRITE setGathering NOTIFY changed)
@@ -77,7 +77,7 @@ private:
 
 // The gatherings of a strip step, or of the whole job when 'step' is empty.
 // lines: title, detail what it is, more how far it is read.
-class GatheringList : public JobScreen {
+class GatheringList : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString step MEMBER step_ NOTIFY changed)

@@ -14,7 +14,7 @@ namespace undercowl::ui {
 // terminal, size, wireSize, purpose, designation   of the answer that 'which' names
 // which                    code of the answer that is edited: "as found" or "as it should be"
 // terminals, designations  what may be chosen, in words
-class PlaceView : public JobScreen {
+class PlaceView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString gathering MEMBER gatheringId_ NOTIFY changed REQUIRED)

@@ -30,7 +30,7 @@ namespace undercowl::ui {
 // asksForCard        the next tap names white paper in the picture, which tells the light
 // note               what does not fit: "5 wires for 6 places"; empty if nothing
 // canBringBack       a stroke replaced rows that were worked on
-class StrokeView : public JobScreen {
+class StrokeView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString gathering MEMBER gatheringId_ NOTIFY changed REQUIRED)

@@ -69,6 +69,7 @@ private slots:
         platform::FileCamera camera(QStringLiteral(UNDERCOWL_PHOTOS));
         for (const QSize size : {QSize(360, 640), QSize(412, 915), QSize(1280, 800)})
             for (const char* theme : {"night", "day"}) {
+                session->set(QStringLiteral("theme"), QString::fromLatin1(theme));
                 complaints.clear();
                 const auto before = qInstallMessageHandler(listen);
                 QQmlApplicationEngine engine;
@@ -77,9 +78,8 @@ private slots:
                     {{QStringLiteral("session"), QVariant::fromValue(session.get())},
                      {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera))},
                      {QStringLiteral("width"), size.width()},
-                     {QStringLiteral("height"), size.height()},
-                     {QStringLiteral("theme"), QString::fromLatin1(theme)}});
-                engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/Main.qml")));
+                     {QStringLiteral("height"), size.height()}});
+                engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
                 QVERIFY(!engine.rootObjects().isEmpty());
                 auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().first());
                 QVERIFY(window != nullptr);

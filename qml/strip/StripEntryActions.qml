@@ -1,0 +1,34 @@
+// Keeps what was entered, or leaves it.
+//
+//   text   of the one that keeps
+import QtQuick
+import Undercowl.Style
+
+Row {
+    id: root
+
+    property string text: ""
+
+    signal kept
+    signal closed
+
+    spacing: Theme.targetGap
+
+    ActionButton {
+        height: Theme.liftMain
+        lift: true
+        text: qsTr("Close")
+        width: (root.width - root.spacing) / 3
+
+        onTriggered: root.closed()
+    }
+
+    ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: root.text
+        width: (root.width - root.spacing) * 2 / 3
+
+        onTriggered: root.kept()
+    }
+}
