@@ -23,7 +23,7 @@ Screen {
             busy: view.writing
             busyText: qsTr("Writing")
             iconName: "printer"
-            kind: view.files.length > 0 ? ActionButton.Other : ActionButton.Main
+            main: view.files.length === 0
             lift: true
             text: view.files.length > 0 ? qsTr("Make the files again") : qsTr("Make the record")
             width: parent.width
@@ -32,7 +32,7 @@ Screen {
         },
         ActionButton {
             enabled: !view.stopped && !view.handedOver && view.files.length > 0
-            kind: view.files.length > 0 ? ActionButton.Main : ActionButton.Other
+            main: view.files.length > 0
             lift: true
             text: view.handedOver ? qsTr("Handed over") : qsTr("Hand it over")
             width: parent.width

@@ -24,7 +24,7 @@ Screen {
         },
         ActionButton {
             iconName: "camera"
-            kind: view.verdict === "" ? ActionButton.Main : ActionButton.Other
+            main: view.verdict === ""
             lift: true
             text: qsTr("Photo as it is now")
             visible: view.possible && view.verdict === ""

@@ -53,7 +53,7 @@ Column {
         ActionButton {
             height: Math.max(Theme.liftMain, implicitContentHeight + topPadding + bottomPadding)
             iconName: "camera"
-            kind: root.pictured ? ActionButton.Other : ActionButton.Main
+            main: !root.pictured
             lift: true
             text: qsTr("Photo")
             width: root.pictured ? root.third : root.width - root.third - Theme.targetGap
@@ -65,7 +65,7 @@ Column {
             busy: root.strip.saying
             busyText: qsTr("Saving")
             height: Math.max(Theme.liftMain, implicitContentHeight + topPadding + bottomPadding)
-            kind: root.pictured ? ActionButton.Main : ActionButton.Other
+            main: root.pictured
             lift: true
             text: root.strip.corrects === "" ? qsTr("Next step") : qsTr("Keep")
             width: root.pictured ? root.width - root.third - Theme.targetGap : root.third

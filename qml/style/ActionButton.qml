@@ -1,6 +1,7 @@
 // A button that carries a verb.
 //
 //   kind       ActionButton.Main (the one colour that means 'act'), Other, or Refuse (outlined: says no)
+//   main       true makes it the main action; for bindings, which the compiler of Qt 6.4 cannot put together from 'kind's
 //   lift       sized for gloved thumbs at the lift instead of 48 dp
 //   iconName   an icon of assets/icons before the verb
 //   busyText   what the verb turns into while busy
@@ -19,7 +20,8 @@ Pressable {
         Refuse
     }
 
-    property int kind: ActionButton.Other
+    property bool main: false
+    property int kind: main ? 1 : 0 // ActionButton.Main, ActionButton.Other
     property bool lift: false
     property string iconName: ""
     property string busyText: text

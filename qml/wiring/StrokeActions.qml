@@ -28,7 +28,7 @@ Column {
         ActionButton {
             description: root.wire.words ?? ""
             height: Theme.liftMain
-            kind: root.sure ? ActionButton.Main : ActionButton.Other
+            main: root.sure
             lift: true
             text: root.sure ? qsTr("Confirm") : qsTr("It is %1").arg(root.wire.words ?? "")
             width: root.choices.length === 0 ? root.width : root.half
