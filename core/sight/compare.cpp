@@ -12,6 +12,11 @@ namespace {
 
 using Readings = std::vector<WireReading>;
 
+// On photos of our own, what was read where there was no wire was less plain than this.
+bool allPlain(const Readings& row) {
+    return std::all_of(row.begin(), row.end(), [](const WireReading& wire) { return wire.plainness >= 0.5; });
+}
+
 // About as many wires as are in use in vehicles: what a reading leaves out is spread over these.
 constexpr double otherWires = 100.0;
 
@@ -193,7 +198,11 @@ Comparison decide(const std::vector<Hypothesis>& hypotheses, double logOtherwise
             other.logPrior > -9.0) // exchanged twins are no change
             contrary = std::max(contrary, other.logProbability - other.logPrior);
     }
-    constexpr double needed = 0.85;
+    // One wire of another colour cannot be believed as firmly as a swap: nothing else speaks for it than its
+    // own reading.
+    const auto& changes = likeliest->answer.changes;
+    const bool different = !changes.empty() && changes.front().kind == ChangeKind::Different;
+    const double needed = different ? 0.85 : 0.96;
     if (1.0 / total < needed)
         return unknown;
     // Calling a changed row the same is the costly mistake: belief alone is not enough for it, the photos
@@ -219,7 +228,9 @@ std::string_view code(CompareVerdict verdict) {
 
 Comparison compare(std::vector<WireReading> before, std::vector<WireReading> after) {
     Comparison best{CompareVerdict::CannotTell, {}, {}, {}};
-    if (!before.empty() && !after.empty())
+    // A row that is longer by something that is hardly a wire says nothing of a wire that went missing.
+    const bool countable = before.size() == after.size() || (allPlain(before) && allPlain(after));
+    if (!before.empty() && !after.empty() && countable)
         best = decide(Weighing(before, after).all(), logUnrelated(before.size()));
     best.before = std::move(before);
     best.after = std::move(after);

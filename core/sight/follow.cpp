@@ -32,7 +32,12 @@ Tube tubeOf(const Ribbon& ribbon, const std::vector<RibbonEdge>& edges, const Se
 
 // What a wire loses by lying away from the tap: nothing within its own width, then more with each width.
 double farAway(double distance, double width) {
-    return 1.6 * std::max(0.0, distance / width - 0.45);
+    return 3.0 * std::max(0.0, distance / width - 0.45);
+}
+
+// Once it is plain that something is a wire, the nearer one was meant, not the plainer one.
+double wireLike(double logOdds) {
+    return std::min(logOdds, 1.5) + 0.1 * logOdds;
 }
 
 } // namespace
@@ -49,7 +54,7 @@ std::optional<Tube> findTube(const cv::Mat& lab, const Point& p) {
         for (Segment& segment : segmentsOf(ribbon, edges)) {
             segment.logOdds = logOddsOfWire(segment.features);
             const double distance = std::abs(segment.at - tapReach) / std::hypot(1.0, segment.slope);
-            const double worth = segment.logOdds - farAway(distance, segment.width);
+            const double worth = wireLike(segment.logOdds) - farAway(distance, segment.width);
             if (worth > bestWorth) {
                 bestWorth = worth;
                 best = tubeOf(ribbon, edges, segment);

@@ -2,18 +2,14 @@
 #pragma once
 
 #include "core/sight/reading.h"
+#include "core/sight/summary.h"
 
 #include <opencv2/core.hpp>
 
 namespace undercowl::sight {
 
-// What is believed of the light: the linear RGB that a perfect white would have in the photo.
-struct Light {
-    cv::Vec3d white{1.0, 1.0, 1.0};
-    bool measured{}; // from a card or a confirmed wire, not guessed
-};
-
-// Fills candidates, sure and doubts.
-void judge(const cv::Mat& strip, double widthPx, const Light& light, WireReading& reading);
+// Fills candidates, sure and doubts. 'strength' is how wire-like the tube looks, 0 to 1.
+void judge(const cv::Mat& strip, double widthPx, double strength, const Surroundings& around,
+           WireReading& reading);
 
 } // namespace undercowl::sight

@@ -1,6 +1,5 @@
 #include "core/sight/reader.h"
 
-#include "core/colour/distribution.h"
 #include "core/sight/follow.h"
 #include "core/sight/judge.h"
 #include "core/sight/pixels.h"
@@ -17,28 +16,12 @@ namespace {
 constexpr int across = 11;
 constexpr double middle = 0.76; // of the width: the rims take on the background's colour
 
-// The bright end of the photo is taken for white: shades of grey of a high norm, held between the whole
-// photo's mean and its brightest pixels.
-cv::Vec3d guessedWhite(const cv::Mat& linear) {
-    cv::Mat small;
-    cv::resize(linear, small, {160, 120}, 0, 0, cv::INTER_AREA);
-    cv::Mat power;
-    cv::pow(small, 6.0, power);
-    const cv::Scalar mean = cv::mean(power);
-    cv::Vec3d white;
-    for (int c = 0; c < 3; ++c)
-        white[c] = std::max(0.02, std::pow(mean[c], 1.0 / 6.0));
-    return white * 1.15;
-}
-
 } // namespace
 
 struct Reader::State {
     explicit State(Photo opened)
         : photo(std::move(opened)), linear(toLinearLight(photo.pixels().rgb)),
-          lab(smoothLab(photo.pixels().rgb)) {
-        light.white = guessedWhite(linear);
-    }
+          lab(smoothLab(photo.pixels().rgb)), around(surroundingsOf(linear)) {}
 
     [[nodiscard]] double scale() const { return photo.pixels().scale; }
     [[nodiscard]] Point inWork(const Point& p) const { return {p.x * scale(), p.y * scale()}; }
@@ -59,25 +42,24 @@ struct Reader::State {
         const cv::Scalar mean = cv::mean(linear(box));
         if (std::max({mean[0], mean[1], mean[2]}) > 0.95 || std::min({mean[0], mean[1], mean[2]}) < 0.004)
             return; // burnt out or black: it says nothing
-        for (int c = 0; c < 3; ++c)
-            light.white[c] = mean[c] / card.reflectance;
-        light.measured = true;
+        around.white = cv::Vec3d(mean[0], mean[1], mean[2]) * (1.0 / card.reflectance);
     }
 
     [[nodiscard]] WireReading read(const Tube& tube, const Point& at) const {
         WireReading reading;
         reading.at = at;
         reading.widthPx = tube.width / scale();
+        reading.plainness = tube.strength;
         for (const Point& p : tube.centre)
             reading.path.push_back(inPhoto(p));
-        judge(straighten(linear, tube, across, middle), tube.width, light, reading);
+        judge(straighten(linear, tube, across, middle), tube.width / scale(), tube.strength, around, reading);
         return reading;
     }
 
     Photo photo;
     cv::Mat linear;
     cv::Mat lab;
-    Light light;
+    Surroundings around;
 };
 
 Reader::Reader(Photo photo, ReadOptions options) : state_(std::make_unique<State>(std::move(photo))) {
@@ -92,17 +74,15 @@ Reader::Reader(Reader&&) noexcept = default;
 Reader& Reader::operator=(Reader&&) noexcept = default;
 
 void Reader::confirm(const Confirmed& wire) {
-    if (!state_->contains(wire.at) || state_->light.measured)
+    if (!state_->contains(wire.at) || state_->around.white)
         return;
     const auto tube = findTube(state_->lab, state_->inWork(wire.at));
-    if (!tube)
+    const auto seen = tube ? summarise(straighten(state_->linear, *tube, across, middle)) : std::nullopt;
+    // Only what is nearly neutral tells the colour of the light, and white tells it best.
+    if (!seen || wire.wire.base != colour::Insulation::WH)
         return;
-    const cv::Scalar seen = cv::mean(straighten(state_->linear, *tube, across, middle));
-    const auto known = colour::toLinear(colour::toXyz(colour::distribution(wire.wire.base).mean));
-    // A saturated colour says little about the channel that it lacks; only lightness is taken from it.
-    const double ratio = (seen[0] + seen[1] + seen[2]) / std::max(0.02, known.r + known.g + known.b);
-    const double sum = state_->light.white[0] + state_->light.white[1] + state_->light.white[2];
-    state_->light.white *= 3.0 * ratio / sum;
+    constexpr double whiteInsulation = 0.75; // reflectance; from memory
+    state_->around.white = seen->base * (1.0 / whiteInsulation);
 }
 
 tl::expected<WireReading, std::string> Reader::tap(Point at) {

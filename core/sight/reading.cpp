@@ -12,7 +12,7 @@ struct Words {
 };
 
 // In the order of the enumeration.
-constexpr std::array<Words, 9> words{
+constexpr std::array<Words, 10> words{
     {{"glare", "glare covers it: tilt the phone"},
      {"shadow", "too dark here: bring a lamp or move your shadow away"},
      {"too thin", "narrower than 4 px: go closer"},
@@ -21,7 +21,8 @@ constexpr std::array<Words, 9> words{
      {"close colours", "two answers are about as likely: compare the wire itself"},
      {"no wire found", "no wire found here: tap nearer to it, or stroke across it"},
      {"burnt out", "burnt out: take the lamp away or tap the photo darker"},
-     {"uneven light", "two lights mix on it: switch one off"}}};
+     {"uneven light", "two lights mix on it: switch one off"},
+     {"not proven", "likely, but not certain: compare the wire itself"}}};
 
 } // namespace
 

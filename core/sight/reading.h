@@ -21,6 +21,7 @@ enum class Doubt : std::uint8_t {
     NoWireFound,   // nothing wire-like near the tap
     BurntOut,      // clipped: too much light
     UnevenLight,   // two lights mix on it
+    NotProven,     // likely, but answers as likely were wrong too often
 };
 
 [[nodiscard]] std::string_view code(Doubt doubt);         // "glare", for JSON
@@ -39,6 +40,7 @@ struct WireReading {
     Point at;                  // where it was asked for, or where the stroke crosses it
     Polyline path;             // the centre line that was followed
     double widthPx{};          // across the wire
+    double plainness{1.0};     // how plainly it is a wire at all and no gap or stripe, 0 to 1
 
     [[nodiscard]] bool found() const { return !candidates.empty(); }
 };
