@@ -90,7 +90,8 @@ int main(int argc, char* argv[]) {
     const bool gallery = parser.isSet(options.gallery);
     if (gallery && parser.isSet(options.page))
         properties.insert("page", parser.value(options.page));
-    const QString file = gallery ? ":/qt/qml/Undercowl/Gallery/Gallery.qml" : ":/qt/qml/Undercowl/ShopWindow.qml";
+    const QString file =
+        gallery ? ":/qt/qml/Undercowl/Gallery/Gallery.qml" : ":/qt/qml/Undercowl/ShopWindow.qml";
     if (!QFile::exists(file)) {
         std::fprintf(stderr,
                      "undercowl: this build has no screens, only the gallery of controls (--gallery)\n");
