@@ -5,7 +5,7 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-Screen {
+ShopPage {
     id: root
 
     title: qsTr("Hand over")

@@ -10,7 +10,7 @@ Column {
 
     required property FormDraft draft
     required property MeasureView measure
-    required property Screen page
+    required property ShopPage page
 
     spacing: Theme.grid * 3
 

@@ -7,7 +7,7 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-Screen {
+ShopPage {
     id: root
 
     property string about: ""

@@ -6,7 +6,7 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-Screen {
+ShopPage {
     id: root
 
     property string chosen: ""

@@ -10,7 +10,7 @@ TextEntry {
     id: root
 
     required property FormDraft draft
-    required property Screen page
+    required property ShopPage page
     required property string name
 
     value: draft.values[name] ?? ""

@@ -3,7 +3,7 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-Screen {
+ShopPage {
     id: root
 
     canGoBack: false

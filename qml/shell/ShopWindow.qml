@@ -19,7 +19,7 @@ AppWindow {
             all.camera = camera;
             all.pictures = pictures;
         }
-        const item = stack.push("qrc:/qt/qml/Undercowl/" + page + ".qml", all, T.StackView.Immediate) as Screen;
+        const item = stack.push("qrc:/qt/qml/Undercowl/" + page + ".qml", all, T.StackView.Immediate) as ShopPage;
         if (item === null)
             return;
         item.opens.connect(root.show);
@@ -28,7 +28,7 @@ AppWindow {
     }
 
     function leave() {
-        const page = stack.currentItem as Screen;
+        const page = stack.currentItem as ShopPage;
         if (page !== null)
             page.leaving();
         session.flush();

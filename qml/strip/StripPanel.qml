@@ -10,7 +10,7 @@ Column {
     id: root
 
     required property StripView strip
-    required property Screen page
+    required property ShopPage page
 
     signal removes(index: int)
 

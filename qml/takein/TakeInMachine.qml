@@ -10,7 +10,7 @@ Column {
 
     required property FormDraft draft
     required property TakeIn form
-    required property Screen page
+    required property ShopPage page
     readonly property list<string> distances: ["km", "mi"]
 
     spacing: Theme.grid * 3

@@ -7,7 +7,7 @@ Column {
     id: root
 
     required property FormDraft draft
-    required property Screen page
+    required property ShopPage page
 
     spacing: Theme.grid * 3
 

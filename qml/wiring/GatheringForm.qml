@@ -11,7 +11,7 @@ Column {
     id: root
 
     required property GatheringView view
-    required property Screen page
+    required property ShopPage page
 
     readonly property list<string> kinds: ["connector", "loose terminals", "splice", "shared earth"]
     readonly property list<string> sides: ["wire side", "mating face"]

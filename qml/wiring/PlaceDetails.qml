@@ -9,7 +9,7 @@ Column {
     id: root
 
     required property PlaceView view
-    required property Screen page
+    required property ShopPage page
 
     spacing: Theme.grid * 3
 

@@ -8,7 +8,7 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-Screen {
+ShopPage {
     id: root
 
     property string step: ""

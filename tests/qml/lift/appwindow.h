@@ -1,0 +1,139 @@
+// The app's own window on a shop, driven by touch at what is visible on it.
+#pragma once
+
+#include "liftshop.h"
+
+#include "platform/camera/filecamera.h"
+
+#include <QPointingDevice>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTest>
+
+#include <memory>
+
+namespace undercowl::ui {
+
+class AppWindow {
+public:
+    explicit AppWindow(ShopSession& session, QSize size = {360, 640})
+        : camera_(QStringLiteral(UNDERCOWL_PHOTOS)), finger_(QTest::createTouchDevice()) {
+        engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        engine_.setInitialProperties(
+            {{QStringLiteral("session"), QVariant::fromValue(&session)},
+             {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera_))},
+             {QStringLiteral("width"), size.width()},
+             {QStringLiteral("height"), size.height()}});
+        engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
+        window_ = engine_.rootObjects().isEmpty()
+                      ? nullptr
+                      : qobject_cast<QQuickWindow*>(engine_.rootObjects().first());
+        if (window_ == nullptr)
+            qFatal("the window was not made");
+        (void)QTest::qWaitForWindowExposed(window_);
+    }
+
+    [[nodiscard]] QQuickWindow& window() const { return *window_; }
+
+    void show(const char* page, const QVariantMap& properties = {}) {
+        QMetaObject::invokeMethod(window_, "show", Q_ARG(QString, QString::fromLatin1(page)),
+                                  Q_ARG(QVariant, QVariant(properties)));
+        QTest::qWait(50);
+    }
+
+    // The view model of the page that is shown.
+    template<typename View>
+    [[nodiscard]] View* view() const {
+        View* view = nullptr;
+        (void)find(*window_->contentItem(), [&view](const QQuickItem& item) {
+            view = item.template findChild<View*>(QString(), Qt::FindDirectChildrenOnly);
+            return view != nullptr;
+        });
+        return view;
+    }
+
+    // The item that has the property and is seen; null if there is none.
+    [[nodiscard]] QQuickItem* having(const char* property) const {
+        return find(*window_->contentItem(), [property](const QQuickItem& item) {
+            return item.metaObject()->indexOfProperty(property) >= 0;
+        });
+    }
+
+    // The text field with this example in it.
+    [[nodiscard]] QQuickItem* field(const QString& example) const {
+        return find(*window_->contentItem(), [&example](const QQuickItem& item) {
+            return item.property("placeholderText").toString() == example &&
+                   item.metaObject()->indexOfProperty("cursorPosition") >= 0;
+        });
+    }
+
+    // A button whose words are these, or else begin with them; null while none can be touched.
+    [[nodiscard]] QQuickItem* button(const QString& words) const {
+        QQuickItem* best = nullptr;
+        for (const bool exactly : {true, false}) {
+            const auto fits = [&](const QQuickItem& item) {
+                if (item.metaObject()->indexOfSignal("triggered()") < 0 || !item.isEnabled())
+                    return false;
+                for (const char* name : {"text", "title"}) {
+                    const QString shown = item.property(name).toString();
+                    if (exactly ? shown == words : shown.startsWith(words))
+                        return true;
+                }
+                return false;
+            };
+            if (best == nullptr)
+                best = find(*window_->contentItem(), fits);
+        }
+        return best;
+    }
+
+    // Waits for the button and touches it in its middle; false when it does not come.
+    [[nodiscard]] bool touch(const QString& words) {
+        if (!QTest::qWaitFor([&] { return button(words) != nullptr; }, 3000))
+            return false;
+        QTest::qWait(300); // a second tap that comes sooner is ignored
+        const QQuickItem* item = button(words);
+        return item != nullptr && touchAt(item->mapToScene({item->width() / 2, item->height() / 2}));
+    }
+
+    [[nodiscard]] bool touchAt(QPointF at) {
+        QTest::touchEvent(window_, finger_.get()).press(0, at.toPoint(), window_);
+        QTest::qWait(20);
+        QTest::touchEvent(window_, finger_.get()).release(0, at.toPoint(), window_);
+        QTest::qWait(20);
+        return true;
+    }
+
+    void drag(const QList<QPointF>& along) {
+        QTest::touchEvent(window_, finger_.get()).press(0, along.front().toPoint(), window_);
+        for (qsizetype i = 1; i < along.size(); ++i)
+            for (int part = 1; part <= 5; ++part) {
+                const QPointF at = along[i - 1] + (along[i] - along[i - 1]) * part / 5;
+                QTest::qWait(10);
+                QTest::touchEvent(window_, finger_.get()).move(0, at.toPoint(), window_);
+            }
+        QTest::qWait(10);
+        QTest::touchEvent(window_, finger_.get()).release(0, along.back().toPoint(), window_);
+    }
+
+private:
+    template<typename Fits>
+    static QQuickItem* find(QQuickItem& under, const Fits& fits) {
+        if (!under.isVisible())
+            return nullptr;
+        // What lies on top is found first.
+        const auto children = under.childItems();
+        for (auto child = children.rbegin(); child != children.rend(); ++child)
+            if (auto* found = find(**child, fits))
+                return found;
+        return fits(under) ? &under : nullptr;
+    }
+
+    platform::FileCamera camera_;
+    std::unique_ptr<QPointingDevice> finger_;
+    QQmlApplicationEngine engine_;
+    QQuickWindow* window_{};
+};
+
+} // namespace undercowl::ui

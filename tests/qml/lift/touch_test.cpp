@@ -1,0 +1,189 @@
+// The screens at the lift by touch alone: what is touched is what is seen, what is checked is the store.
+#include "appwindow.h"
+
+#include "qml/refit/readbackview.h"
+#include "qml/strip/stripview.h"
+#include "qml/wiring/strokeview.h"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QtQml/qqmlextensionplugin.h>
+
+Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
+Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
+
+using namespace undercowl;
+using namespace undercowl::ui;
+
+namespace {
+
+constexpr int patience = 30000;
+
+QVariantMap of(const LiftShop& shop) {
+    return {{QStringLiteral("gathering"), QString::fromStdString(shop.gathering)}};
+}
+
+std::size_t found(const LiftShop& shop) {
+    return wiring::placesOf(shop.stored().gatherings[0], wiring::Half::Loom, wiring::Answer::AsFound).size();
+}
+
+// The demo's stroke in pixels of its photo.
+QList<QPointF> demoStroke() {
+    QFile file(QStringLiteral(UNDERCOWL_PHOTOS "/wiring.json"));
+    if (!file.open(QIODevice::ReadOnly))
+        qFatal("no wiring.json");
+    QList<QPointF> points;
+    for (const QJsonValue& value :
+         QJsonDocument::fromJson(file.readAll()).object()[u"before"][u"along"].toArray())
+        points.append(QPointF(value.toArray().at(0).toDouble(), value.toArray().at(1).toDouble()));
+    return points;
+}
+
+} // namespace
+
+class TouchTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void aThumbStrokesConfirmsAndUndoes() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("StrokePage", of(shop));
+        auto* view = app.view<StrokeView>();
+        QVERIFY(view != nullptr);
+        QTRY_COMPARE_WITH_TIMEOUT(view->reader()->state(), PhotoReader::State::Ready, patience);
+        const QSize photo = view->reader()->size();
+        auto* frame = app.having("drawn");
+        QVERIFY(frame != nullptr);
+        QTest::qWait(300); // the picture is decoded off the touch thread
+        // All of the photo is shown, in the middle of the frame.
+        const qreal scale = std::min(frame->width() / photo.width(), frame->height() / photo.height());
+        const QPointF origin = frame->mapToScene(
+            {(frame->width() - scale * photo.width()) / 2, (frame->height() - scale * photo.height()) / 2});
+        QList<QPointF> along;
+        for (const QPointF& point : demoStroke())
+            along.append(origin + point * scale);
+        app.drag(along);
+        QTRY_VERIFY_WITH_TIMEOUT(view->rows()->count() > 1, patience);
+        QCOMPARE(found(shop), std::size_t{0});
+
+        QVERIFY(app.touch(view->wire()[QStringLiteral("sure")].toBool() ? QStringLiteral("Confirm")
+                                                                        : QStringLiteral("It is")));
+        QTRY_COMPARE(found(shop), std::size_t{1});
+        QCOMPARE(view->current(), 1);
+        QVERIFY(app.touch(QStringLiteral("Other colour")));
+        QVERIFY(app.touch(QStringLiteral("violet")));
+        QVERIFY(app.touch(QStringLiteral("no tracer")));
+        QTRY_COMPARE(found(shop), std::size_t{2});
+        QVERIFY(app.touch(QStringLiteral("Undo")));
+        QTRY_COMPARE(found(shop), std::size_t{1});
+        QVERIFY(app.touch(QStringLiteral("More")));
+        QVERIFY(app.touch(QStringLiteral("This place is empty")));
+        QTRY_COMPARE(view->rows()->openCount(), view->rows()->count() - 2);
+    }
+
+    void aStepIsStrippedByThumbAndKeys() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("StripPage");
+        QTRY_VERIFY(app.view<StripView>() != nullptr && app.view<StripView>()->begun());
+        QVERIFY(app.touch(QStringLiteral("Bag")));
+        QVERIFY(app.touch(QStringLiteral("1")));
+        QVERIFY(app.touch(QStringLiteral("2")));
+        QVERIFY(app.touch(QStringLiteral("Keep the bag")));
+        QVERIFY(app.touch(QStringLiteral("Held by")));
+        QVERIFY(app.touch(QStringLiteral("2")));
+        QVERIFY(app.touch(QStringLiteral("screw")));
+        QVERIFY(app.touch(QStringLiteral("M5")));
+        QVERIFY(app.touch(QStringLiteral("Add")));
+        QTRY_COMPARE(app.view<StripView>()->hardware()->count(), 1);
+        // Nothing was typed yet: the step is refused and says what is missing.
+        QVERIFY(app.touch(QStringLiteral("Next step")));
+        QVERIFY(!app.view<StripView>()->errors().isEmpty());
+        QCOMPARE(shop.stored().steps.size(), std::size_t{2});
+        auto* field = app.field(QStringLiteral("unplug 6-place connector"));
+        QVERIFY(field != nullptr);
+        (void)app.touchAt(field->mapToScene({field->width() / 2, field->height() / 2}));
+        for (const char letter : std::string_view("horn off"))
+            QTest::keyClick(&app.window(), letter);
+        QVERIFY(app.touch(QStringLiteral("Next step")));
+        QTRY_COMPARE(shop.stored().steps.size(), std::size_t{3});
+        const auto step = shop.stored().steps.back();
+        QCOMPARE(step.title, std::string("horn off"));
+        QCOMPARE(step.bag, std::string("12"));
+        QCOMPARE(step.hardware.at(0).count, 2);
+        QVERIFY(app.touch(QStringLiteral("Undo")));
+        QTRY_COMPARE(shop.stored().steps.size(), std::size_t{2});
+    }
+
+    void theWiresAreReadBackByThumb() {
+        const LiftShop shop;
+        shop.answer();
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("ReadBackPage", of(shop));
+        auto* view = app.view<ReadBackView>();
+        QVERIFY(view != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Done")));
+        QTRY_COMPARE(view->index(), 1);
+        QVERIFY(app.touch(QStringLiteral("Does not match")));
+        QTRY_VERIFY(view->mismatch());
+        QVERIFY(app.touch(QStringLiteral("Swapped")));
+        QVERIFY(app.touch(QStringLiteral("place 3")));
+        QTRY_COMPARE(shop.stored().wireChecks.back().note, std::string("swapped with place 3"));
+        QVERIFY(app.touch(QStringLiteral("Next wire")));
+        QVERIFY(app.touch(QStringLiteral("Done")));
+        QTRY_VERIFY(view->over());
+        QCOMPARE(view->matching(), 2);
+        QCOMPARE(view->failing(), 1);
+        QVERIFY(app.button(QStringLiteral("Compare photos")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Finish")));
+        QTRY_VERIFY(app.view<ReadBackView>() == nullptr);
+    }
+
+    void fromTheStripStepToTheWiresAndBack() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("StripPage");
+        QTRY_VERIFY(app.view<StripView>() != nullptr && app.view<StripView>()->begun());
+        QVERIFY(app.touch(QStringLiteral("Wires")));
+        QVERIFY(app.touch(QStringLiteral("New connector")));
+        auto* field = app.field(QStringLiteral("right switch cluster"));
+        QVERIFY(field != nullptr);
+        (void)app.touchAt(field->mapToScene({field->width() / 2, field->height() / 2}));
+        for (const char letter : std::string_view("horn plug"))
+            QTest::keyClick(&app.window(), letter);
+        QVERIFY(app.touch(QStringLiteral("Loose terminals")));
+        QVERIFY(app.touch(QStringLiteral("3")));
+        QVERIFY(app.touch(QStringLiteral("Keep")));
+        QTRY_COMPARE(shop.stored().gatherings.size(), std::size_t{2});
+        const auto gathering = shop.stored().gatherings.back();
+        QCOMPARE(gathering.title, std::string("horn plug"));
+        QCOMPARE(gathering.places, 3);
+        QCOMPARE(gathering.kind, wiring::GatheringKind::LooseTerminals);
+        QVERIFY(!gathering.step.empty()); // of the step that is not said yet
+        QVERIFY(app.touch(QStringLiteral("Back")));
+        QVERIFY(app.touch(QStringLiteral("Back")));
+        QTRY_VERIFY(app.view<StripView>() != nullptr);
+        QCOMPARE(app.view<StripView>()->wires()->count(), 1);
+    }
+
+    void theNextRefitStepIsTickedByThumb() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("RefitPage");
+        QVERIFY(app.touch(QStringLiteral("Refitted")));
+        QTRY_VERIFY(job::findStep(shop.stored(), shop.lastStep)->refitted.has_value());
+        QVERIFY(app.touch(QStringLiteral("Undo")));
+        QTRY_VERIFY(!job::findStep(shop.stored(), shop.lastStep)->refitted.has_value());
+    }
+};
+
+QTEST_MAIN(TouchTest)
+#include "touch_test.moc"
