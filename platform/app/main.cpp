@@ -1,26 +1,17 @@
 // The app. Everything that can be tested lives in libraries; here the parts are put together and started.
+#include "platform/app/app.h"
 #include "platform/app/shot.h"
-#include "platform/camera/devicecamera.h"
-#include "platform/camera/filecamera.h"
 #include "platform/data_folder.h"
-#include "qml/shell/session.h"
 
 #include <QCommandLineParser>
-#include <QFile>
 #include <QGuiApplication>
-#include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <cstdio>
-#include <filesystem>
 #include <memory>
 
-Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
 Q_IMPORT_QML_PLUGIN(Undercowl_GalleryPlugin)
-#ifdef UNDERCOWL_SCREENS
-Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
-#endif
 
 namespace {
 
@@ -84,41 +75,30 @@ int main(int argc, char* argv[]) {
                        options.page, options.camera, options.pictures, options.shot});
     parser.process(app);
 
-    QVariantMap properties;
-    if (!readLook(parser, options, properties))
+    QVariantMap look;
+    if (!readLook(parser, options, look))
         return wrongUse;
     const bool gallery = parser.isSet(options.gallery);
     if (gallery && parser.isSet(options.page))
-        properties.insert("page", parser.value(options.page));
-    const QString file =
-        gallery ? ":/qt/qml/Undercowl/Gallery/Gallery.qml" : ":/qt/qml/Undercowl/ShopWindow.qml";
-    if (!QFile::exists(file)) {
-        std::fprintf(stderr,
-                     "undercowl: this build has no screens, only the gallery of controls (--gallery)\n");
-        return wrongUse;
-    }
-    std::unique_ptr<undercowl::ui::ShopSession> session;
-    std::unique_ptr<undercowl::platform::Camera> camera;
-    if (!gallery) {
-        const std::filesystem::path folder =
-            parser.isSet(options.store) ? std::filesystem::path(parser.value(options.store).toStdString())
-                                        : undercowl::platform::dataFolder();
-        session = std::make_unique<undercowl::ui::ShopSession>(undercowl::ui::shopInFolder(folder), folder);
-        if (parser.isSet(options.camera))
-            camera = std::make_unique<undercowl::platform::FileCamera>(parser.value(options.camera));
-        else
-            camera = std::make_unique<undercowl::platform::DeviceCamera>();
-        properties.insert("session", QVariant::fromValue(session.get()));
-        properties.insert("camera", QVariant::fromValue(camera.get()));
-        properties.insert("pictures", parser.value(options.pictures));
-    }
-    // After those that its screens use, so that the screens end first.
+        look.insert("page", parser.value(options.page));
+    std::unique_ptr<undercowl::platform::App> shop;
     QQmlApplicationEngine engine;
-    engine.addImportPath("qrc:/qt/qml");
-    engine.setInitialProperties(properties);
-    engine.load(QUrl("qrc" + file));
-    auto* window =
-        engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+    if (gallery) {
+        engine.addImportPath("qrc:/qt/qml");
+        engine.setInitialProperties(look);
+        engine.load(QUrl("qrc:/qt/qml/Undercowl/Gallery/Gallery.qml"));
+    } else {
+        shop = std::make_unique<undercowl::platform::App>(undercowl::platform::AppWanted{
+            .store = parser.isSet(options.store)
+                         ? std::filesystem::path(parser.value(options.store).toStdString())
+                         : undercowl::platform::dataFolder(),
+            .camera = parser.value(options.camera),
+            .pictures = parser.value(options.pictures),
+            .look = look});
+    }
+    QQuickWindow* window = shop ? shop->window() : nullptr;
+    if (gallery && !engine.rootObjects().isEmpty())
+        window = qobject_cast<QQuickWindow*>(engine.rootObjects().first());
     if (!window)
         return wrongUse;
     if (parser.isSet(options.shot))

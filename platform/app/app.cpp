@@ -1,0 +1,38 @@
+#include "platform/app/app.h"
+
+#include "platform/camera/devicecamera.h"
+#include "platform/camera/filecamera.h"
+#include "qml/shell/session.h"
+
+#include <QQuickWindow>
+#include <QtQml/qqmlextensionplugin.h>
+
+Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
+Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
+
+namespace undercowl::platform {
+
+App::App(const AppWanted& wanted)
+    : session_(std::make_unique<ui::ShopSession>(ui::shopInFolder(wanted.store, wanted.clock), wanted.store,
+                                                 wanted.clock)) {
+    if (wanted.camera.isEmpty())
+        camera_ = std::make_unique<DeviceCamera>();
+    else
+        camera_ = std::make_unique<FileCamera>(wanted.camera);
+    QVariantMap properties = wanted.look;
+    properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
+    properties.insert(QStringLiteral("camera"), QVariant::fromValue(camera_.get()));
+    properties.insert(QStringLiteral("pictures"), wanted.pictures);
+    engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine_.setInitialProperties(properties);
+    engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
+}
+
+App::~App() = default;
+
+QQuickWindow* App::window() const {
+    return engine_.rootObjects().isEmpty() ? nullptr
+                                           : qobject_cast<QQuickWindow*>(engine_.rootObjects().first());
+}
+
+} // namespace undercowl::platform
