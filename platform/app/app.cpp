@@ -2,6 +2,7 @@
 
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
+#include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
 
 #include <QQuickWindow>
@@ -15,6 +16,12 @@ namespace undercowl::platform {
 App::App(const AppWanted& wanted)
     : session_(std::make_unique<ui::ShopSession>(ui::shopInFolder(wanted.store, wanted.clock), wanted.store,
                                                  wanted.clock)) {
+    // What a former run shot and could not keep is kept before anything new is shot.
+    QObject::connect(session_.get(), &ui::ShopSession::stateChanged, session_.get(),
+                     [session = session_.get()] {
+                         if (session->state() == ui::ShopSession::State::Ready)
+                             ui::rescueTakenPhotos(*session);
+                     });
     if (wanted.camera.isEmpty())
         camera_ = std::make_unique<DeviceCamera>();
     else

@@ -82,6 +82,7 @@ AppWindow {
 
             onOpens: (page, properties) => root.show(page, properties)
         }
+        popExit: Transition {} // with no transition at all, Qt 6.4 keeps every page that was left
 
         Keys.onBackPressed: root.leave()
         Keys.onEscapePressed: root.leave()

@@ -28,11 +28,17 @@ void PhotoCapture::setCamera(platform::Camera* camera) {
     if (camera_ != nullptr) {
         connect(camera_, &platform::Camera::stateChanged, this, &PhotoCapture::stateChanged);
         connect(camera_, &platform::Camera::captured, this, [this](const QString& file) {
+            if (file != asked_)
+                return;
+            asked_.clear();
             --busy_;
             keep(file, true);
         });
         connect(camera_, &platform::Camera::captureFailed, this,
                 [this](const QString& file, const QString& why) {
+                    if (file != asked_)
+                        return;
+                    asked_.clear();
                     --busy_;
                     QFile::remove(file); // nothing usable is in it
                     session_->report({store::Fault::NotFound, why.toStdString()});
@@ -98,7 +104,9 @@ void PhotoCapture::shoot() {
     }
     ++busy_;
     emit stateChanged();
-    camera_->capture(takenName(folder, wanted({}, true), session_->newId()));
+    const QString file = takenName(folder, wanted({}, true), session_->newId());
+    asked_ = file;
+    camera_->capture(file);
 }
 
 void PhotoCapture::keepFile(const QString& file) {

@@ -69,6 +69,7 @@ private:
     QString jobId_, purpose_, about_;
     bool active_{};
     int busy_{};
+    QString asked_; // the file being captured: another page's is not ours, and has another subject
     LineModel taken_;
 };
 
