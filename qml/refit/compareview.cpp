@@ -55,10 +55,15 @@ void CompareView::show(const Snapshot& snapshot) {
         before_.push_back(std::move(reading));
         places_.push_back(place->key.number);
     }
+    const auto* before = job::findPhoto(snapshot.job, beforePhoto_);
     std::vector<Line> afters;
     for (auto photo = snapshot.job.photos.rbegin(); photo != snapshot.job.photos.rend(); ++photo) {
         const bool ours = photo->about == known->id || (!known->step.empty() && photo->about == known->step);
-        if (!ours || photo->id == beforePhoto_)
+        // One of the strip shows how it was, and the same picture may stand in the job twice: compared with
+        // itself it would always be the same.
+        const bool earlier = photo->purpose == job::PhotoPurpose::Strip ||
+                             (before != nullptr && photo->media == before->media);
+        if (!ours || earlier)
             continue;
         afters.push_back({.id = text(photo->id),
                           .title = photo->note.empty() ? words(photo->purpose) : text(photo->note),
@@ -167,7 +172,7 @@ QString CompareView::result() const {
         switch (change.kind) {
         case sight::ChangeKind::Swapped: all += tr("Changed: places %1 swapped.").arg(places); break;
         case sight::ChangeKind::Missing:
-            all += tr("The wire of place %1 was not found: it is missing, or was not read.").arg(places);
+            all += tr("Changed: the wire of place %1 is missing.").arg(places);
             break;
         case sight::ChangeKind::Extra:
             all += tr("Changed: a wire more, number %1 of this stroke.").arg(places);
@@ -179,15 +184,13 @@ QString CompareView::result() const {
 }
 
 QString CompareView::reasons() const {
-    if (!comparison_ || comparison_->verdict == sight::CompareVerdict::Same)
+    if (!comparison_ || comparison_->verdict != sight::CompareVerdict::CannotTell)
         return {};
     QStringList all;
     if (read_.size() != before_.size())
         all += tr("%1 wires were read, %2 are in the map: stroke across all of them, and only them")
                    .arg(read_.size())
                    .arg(before_.size());
-    if (comparison_->verdict == sight::CompareVerdict::Changed)
-        return all.join(QString());
     for (const sight::WireReading& reading : read_)
         for (const sight::Doubt doubt : reading.doubts)
             if (const QString reason = words(doubt); !all.contains(reason))

@@ -19,7 +19,23 @@ FormDraft::~FormDraft() {
 }
 
 void FormDraft::componentComplete() {
-    session_->restoreDraft(this, form_, [this](const QByteArray& json) {
+    complete_ = true;
+    restore();
+}
+
+void FormDraft::setForm(const QString& form) {
+    if (form_ == form)
+        return;
+    form_ = form;
+    emit formChanged();
+    if (complete_)
+        restore();
+}
+
+void FormDraft::restore() {
+    session_->restoreDraft(this, form_, [this, asked = form_](const QByteArray& json) {
+        if (asked != form_)
+            return; // the answer for the form that was here before
         const auto object = QJsonDocument::fromJson(json).object();
         if (object[u"version"].toInt() == shapeVersion && values_.isEmpty()) {
             values_ = object[u"values"].toObject().toVariantMap();

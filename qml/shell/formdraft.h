@@ -18,7 +18,7 @@ class FormDraft : public QObject, public QQmlParserStatus {
     QML_ELEMENT
     Q_INTERFACES(QQmlParserStatus)
     Q_PROPERTY(undercowl::ui::ShopSession* session MEMBER session_ REQUIRED)
-    Q_PROPERTY(QString form MEMBER form_ REQUIRED)
+    Q_PROPERTY(QString form READ form WRITE setForm NOTIFY formChanged REQUIRED)
     Q_PROPERTY(QString title MEMBER title_ REQUIRED)
     Q_PROPERTY(QString jobId MEMBER jobId_)
     Q_PROPERTY(QVariantMap values READ values NOTIFY valuesChanged)
@@ -34,6 +34,9 @@ public:
     void classBegin() override {}
     void componentComplete() override; // asks the store for what was entered before
 
+    [[nodiscard]] const QString& form() const { return form_; }
+    // Another form, such as that of a job that has only now been read: what was entered of it is asked for.
+    void setForm(const QString& form);
     [[nodiscard]] const QVariantMap& values() const { return values_; }
     [[nodiscard]] bool ready() const { return ready_; }             // the store has answered
     [[nodiscard]] bool begun() const { return !values_.isEmpty(); } // something has been entered
@@ -49,11 +52,13 @@ public:
     Q_INVOKABLE void said(); // it was said: the session has dropped it, the form is empty again
 
 signals:
+    void formChanged();
     void valuesChanged();
     void readyChanged();
 
 private:
     void keep();
+    void restore();
 
     ShopSession* session_{};
     QString form_;
@@ -62,6 +67,7 @@ private:
     QVariantMap values_;
     QVariantMap discarded_;
     QString restored_;
+    bool complete_{};
     bool ready_{};
 };
 
