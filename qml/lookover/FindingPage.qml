@@ -78,7 +78,7 @@ ShopPage {
         label: qsTr("What to do about it")
         name: "toDo"
         page: root
-        placeholder: qsTr("renew the hose, bleed, prove the brake")
+        placeholder: qsTr("renew the hose, bleed the brake")
         width: parent.width
     }
 }

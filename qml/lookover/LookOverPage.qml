@@ -7,21 +7,19 @@ ShopPage {
     id: root
 
     title: qsTr("Look over")
-    footer: [
-        ActionButton {
-            iconName: "plus"
-            kind: ActionButton.Main
-            lift: true
-            text: qsTr("Finding")
-            width: parent.width
+    footer: Row {
+        id: actions
 
-            onTriggered: root.opens("FindingPage", {})
-        },
+        readonly property real half: (width - spacing) / 2
+
+        spacing: Theme.targetGap
+        width: parent.width
+
         ActionButton {
-            iconName: "camera"
+            height: finding.height
             lift: true
             text: qsTr("Photo as found")
-            width: parent.width
+            width: actions.half
 
             onTriggered: root.opens("CameraPage", {
                 "jobId": root.session.jobId,
@@ -29,7 +27,19 @@ ShopPage {
                 "title": qsTr("As found")
             })
         }
-    ]
+
+        ActionButton {
+            id: finding
+
+            iconName: "plus"
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Finding")
+            width: actions.half
+
+            onTriggered: root.opens("FindingPage", {})
+        }
+    }
 
     Findings {
         id: findings

@@ -56,7 +56,7 @@ ShopPage {
         label: qsTr("What was measured")
         name: "what"
         page: root
-        placeholder: qsTr("what is measured, such as rear axle nut, torque")
+        placeholder: qsTr("what: rear axle nut, torque")
         quiet: true
         width: parent.width
     }

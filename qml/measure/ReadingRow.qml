@@ -14,7 +14,6 @@ Panel {
 
     Label {
         kind: Label.Title
-        mono: true
         text: root.aside
         width: parent.width
     }

@@ -23,15 +23,6 @@ Column {
         width: parent.width
     }
 
-    ActionButton {
-        kind: ActionButton.Main
-        lift: true
-        text: qsTr("Look again")
-        width: parent.width
-
-        onTriggered: root.wire.lookAgain()
-    }
-
     Row {
         spacing: Theme.targetGap
 
@@ -53,12 +44,26 @@ Column {
         }
     }
 
-    ActionButton {
-        lift: true
-        text: qsTr("Next wire")
-        width: parent.width
+    Row {
+        spacing: Theme.targetGap
 
-        onTriggered: root.wire.goOn()
+        ActionButton {
+            height: Theme.liftMain
+            lift: true
+            text: qsTr("Next wire")
+            width: root.half
+
+            onTriggered: root.wire.goOn()
+        }
+
+        ActionButton {
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Look again")
+            width: root.half
+
+            onTriggered: root.wire.lookAgain()
+        }
     }
 
     ChoiceSheet {

@@ -33,7 +33,7 @@ ShopPage {
 
     CameraView {
         camera: root.camera
-        height: width * 3 / 4
+        height: Math.max(Theme.liftMain, Math.min(width * 4 / 3, root.scroller.height - 2 * Theme.margin - (shot.taken.count > 0 ? Theme.liftMain * 1.5 : 0)))
         visible: shot.hasCamera
         width: parent.width
     }

@@ -6,10 +6,21 @@ import Undercowl.Style
 ShopPage {
     id: root
 
+    // A photo must never land in another machine's job: whoever offers one names the machine.
+    function photograph(job: string, machine: string) {
+        root.session.openJob(job);
+        root.opens("CameraPage", {
+            "jobId": job,
+            "purpose": "other",
+            "title": machine
+        });
+    }
+
     canGoBack: false
     title: qsTr("In the shop")
     footer: [
         ActionButton {
+            aside: home.lastMachine
             enabled: home.lastJobId !== ""
             iconName: "camera"
             kind: ActionButton.Main
@@ -17,24 +28,35 @@ ShopPage {
             text: qsTr("Photo")
             width: parent.width
 
-            onTriggered: {
-                root.session.openJob(home.lastJobId);
-                root.opens("CameraPage", {
-                    "jobId": home.lastJobId,
-                    "purpose": "other",
-                    "title": home.lastMachine
-                });
-            }
+            onTriggered: root.photograph(home.lastJobId, home.lastMachine)
         },
         Row {
+            id: others
+
+            readonly property real third: (width - 2 * spacing) / 3
+
             spacing: Theme.targetGap
             width: parent.width
 
             ActionButton {
-                iconName: "plus"
+                description: home.lastMachine
+                enabled: home.lastJobId !== ""
+                lift: true
+                text: qsTr("Memo")
+                width: others.third
+
+                onTriggered: {
+                    root.session.openJob(home.lastJobId);
+                    root.opens("MemoPage", {
+                        "machine": home.lastMachine
+                    });
+                }
+            }
+
+            ActionButton {
                 lift: true
                 text: qsTr("Take in")
-                width: (parent.width - parent.spacing) / 2
+                width: others.third
 
                 onTriggered: {
                     root.session.closeJob();
@@ -43,10 +65,9 @@ ShopPage {
             }
 
             ActionButton {
-                iconName: "search"
                 lift: true
                 text: qsTr("Find")
-                width: (parent.width - parent.spacing) / 2
+                width: others.third
 
                 onTriggered: root.opens("FindPage", {})
             }
@@ -100,6 +121,7 @@ ShopPage {
                 root.session.openJob(id);
                 root.opens("JobPage", {});
             }
+            onPhoto: id => root.photograph(id, title)
         }
     }
 
@@ -113,6 +135,7 @@ ShopPage {
         model: home.done
 
         JobRow {
+            done: true
             width: parent?.width ?? 0
 
             onChosen: id => {

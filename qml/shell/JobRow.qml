@@ -13,8 +13,10 @@ Pressable {
     required property string more
     required property string aside
     required property string mark
+    property bool done: false // handed over: no photo is taken of it by mistake
 
     signal chosen(id: string)
+    signal photo(id: string)
 
     Accessible.name: title + ", " + detail + ", " + more
     implicitHeight: words.implicitHeight + 2 * Theme.margin
@@ -37,26 +39,32 @@ Pressable {
         spacing: Theme.grid
 
         Item {
-            height: Math.max(name.implicitHeight, time.implicitHeight)
+            height: Math.max(name.implicitHeight, shutter.visible ? shutter.height : 0)
             width: parent.width
 
             Label {
                 id: name
 
                 anchors.left: parent.left
-                anchors.right: time.left
-                anchors.rightMargin: Theme.grid * 2
+                anchors.right: shutter.visible ? shutter.left : parent.right
+                anchors.rightMargin: shutter.visible ? Theme.targetGap : 0
+                anchors.verticalCenter: parent.verticalCenter
                 kind: Label.Title
                 text: root.title
             }
 
-            Label {
-                id: time
+            IconButton {
+                id: shutter
 
                 anchors.right: parent.right
-                kind: Label.Aside
-                text: root.aside
-                tone: Theme.quiet
+                filled: true
+                height: width
+                iconName: "camera"
+                text: qsTr("Photo of %1").arg(root.title)
+                visible: !root.done
+                width: Theme.touch + Theme.grid * 3
+
+                onTriggered: root.photo(root.lineId)
             }
         }
 
@@ -74,9 +82,26 @@ Pressable {
             width: parent.width
         }
 
-        SeverityMark {
-            severity: "unsafe"
-            visible: root.mark === "unsafe"
+        Item {
+            height: Math.max(time.implicitHeight, unsafe.visible ? unsafe.height : 0)
+            width: parent.width
+
+            SeverityMark {
+                id: unsafe
+
+                severity: "unsafe"
+                visible: root.mark === "unsafe"
+            }
+
+            Label {
+                id: time
+
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                kind: Label.Aside
+                text: root.aside
+                tone: Theme.quiet
+            }
         }
     }
 

@@ -1,4 +1,5 @@
-// What every page is made of: a head with the way back, a body that scrolls, and the actions below, where thumbs are.
+// What every page is made of: a head with the way back, a body that scrolls, and the actions below, where thumbs are. A wide
+// window has them beside the body instead, on the side of the hand.
 //
 //   session     handed on by whoever opens the page
 //   title, aside, canGoBack
@@ -21,6 +22,8 @@ FocusScope {
     property alias tools: header.tools
     property alias footer: actions.data
     property alias scroller: page
+    readonly property bool beside: Theme.wide && actions.visibleChildren.length > 0
+    readonly property real side: Theme.handWidth + Theme.margin
     default property alias body: page.content
 
     signal opens(page: string, properties: var)
@@ -41,10 +44,10 @@ FocusScope {
     Scroller {
         id: page
 
-        anchors.bottom: actions.top
-        anchors.bottomMargin: actions.height > 0 ? Theme.grid * 2 : 0
-        anchors.top: header.bottom
-        width: parent.width
+        height: (root.beside || actions.height === 0 ? root.height : actions.y - Theme.grid * 2) - y
+        width: root.width - (root.beside ? root.side : 0)
+        x: root.beside && Theme.leftHanded ? root.side : 0
+        y: header.height
     }
 
     Column {
@@ -52,8 +55,8 @@ FocusScope {
 
         anchors.bottom: parent.bottom
         anchors.bottomMargin: height > 0 ? Theme.margin : 0
-        anchors.horizontalCenter: parent.horizontalCenter
         spacing: Theme.targetGap
-        width: Math.min(parent.width - 2 * Theme.margin, Theme.readingWidth)
+        width: root.beside ? Theme.handWidth : Math.min(root.width - 2 * Theme.margin, Theme.readingWidth)
+        x: !root.beside ? (root.width - width) / 2 : Theme.leftHanded ? Theme.margin : root.width - width - Theme.margin
     }
 }

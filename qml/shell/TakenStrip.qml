@@ -10,7 +10,7 @@ ListView {
 
     boundsBehavior: Flickable.StopAtBounds
     clip: true
-    height: Theme.liftMain + Theme.asideSize * 2
+    height: Theme.liftMain + Theme.asideSize * 3 + Theme.grid
     model: photos
     orientation: ListView.Horizontal
     spacing: Theme.grid * 2
@@ -23,7 +23,7 @@ ListView {
         required property url picture
 
         spacing: Theme.grid
-        width: Theme.liftMain * 4 / 3
+        width: Theme.liftMain * 3 / 2
 
         PhotoFrame {
             description: cell.title
@@ -35,7 +35,7 @@ ListView {
         Label {
             elide: Text.ElideRight
             kind: Label.Aside
-            maximumLineCount: 1
+            maximumLineCount: 2
             text: cell.title
             tone: Theme.quiet
             width: parent.width

@@ -103,7 +103,7 @@ Column {
 
         label: qsTr("Note")
         lines: 2
-        placeholder: qsTr("what must be known when it goes on again")
+        placeholder: qsTr("to know when it goes on again")
         value: root.strip.note
         width: parent.width
 

@@ -4,6 +4,7 @@
 //   main       true makes it the main action; for bindings, which the compiler of Qt 6.4 cannot put together from 'kind's
 //   lift       sized for gloved thumbs at the lift instead of 48 dp
 //   iconName   an icon of assets/icons before the verb
+//   aside      a quieter line below the verb: what it acts on
 //   busyText   what the verb turns into while busy
 //   text, busy, enabled, triggered(): see Pressable
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
@@ -24,6 +25,7 @@ Pressable {
     property int kind: main ? 1 : 0 // ActionButton.Main, ActionButton.Other
     property bool lift: false
     property string iconName: ""
+    property string aside: ""
     property string busyText: text
 
     readonly property color tone: !enabled ? Theme.quiet : kind === ActionButton.Main ? Theme.actInk
@@ -67,18 +69,18 @@ Pressable {
         }
     }
     contentItem: Item {
-        implicitHeight: Math.max(words.implicitHeight, pictogram.visible ? pictogram.height : 0)
+        implicitHeight: Math.max(metrics.height, pictogram.visible ? pictogram.height : 0) + (object.visible ? object.height : 0)
         implicitWidth: words.implicitWidth + (root.iconName !== "" ? pictogram.width + Theme.grid * 2 : 0)
 
         Icon {
             id: pictogram
 
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.verticalCenter: words.verticalCenter
             color: root.tone
             height: width
             name: root.iconName
             // Large text needs the room more than the icon does.
-            visible: root.iconName !== "" && words.implicitWidth + width + Theme.grid * 2 <= root.availableWidth
+            visible: root.iconName !== "" && metrics.width + width + Theme.grid * 2 <= root.availableWidth
             width: root.lift && root.kind === ActionButton.Main ? Theme.bigIcon : Theme.icon
             x: Math.max(0, (parent.width - words.paintedWidth - words.shift) / 2)
         }
@@ -90,8 +92,9 @@ Pressable {
 
             font.pixelSize: root.lift ? (root.kind === ActionButton.Main ? Theme.mainActionSize : Theme.actionSize)
                                       : Theme.textSize
-            fontSizeMode: Text.HorizontalFit
-            height: parent.height
+            // Onto a second line before it becomes smaller.
+            fontSizeMode: Text.Fit
+            height: parent.height - (object.visible ? object.height : 0)
             horizontalAlignment: Text.AlignHCenter
             minimumPixelSize: Theme.asideSize
             strong: true
@@ -101,6 +104,25 @@ Pressable {
             width: parent.width - shift
             wrapMode: Text.WordWrap
             x: shift
+        }
+
+        TextMetrics {
+            id: metrics
+
+            font: words.font
+            text: words.text
+        }
+
+        Label {
+            id: object
+
+            anchors.bottom: parent.bottom
+            horizontalAlignment: Text.AlignHCenter
+            kind: Label.Aside
+            text: root.aside
+            tone: root.tone
+            visible: text !== ""
+            width: parent.width
         }
     }
 }

@@ -1,6 +1,8 @@
 // One of several answers; the chosen one is filled and ticked.
 //
 //   chosen   this is the answer
+// Qt 6.4 cannot defer an item that has an id:
+// qmllint disable deferred-property-id
 import QtQuick
 import Undercowl.Style
 
@@ -26,23 +28,34 @@ Pressable {
             target: root
         }
     }
-    contentItem: Row {
-        spacing: Theme.grid
+    contentItem: Item {
+        implicitHeight: Math.max(words.implicitHeight, tick.visible ? tick.height : 0)
+        implicitWidth: words.implicitWidth + (tick.visible ? tick.width + Theme.grid : 0)
 
         Icon {
+            id: tick
+
             anchors.verticalCenter: parent.verticalCenter
             color: Theme.actInk
             height: width
             name: "done"
             visible: root.chosen
             width: Theme.smallIcon
+            x: (parent.width - words.paintedWidth - width - Theme.grid) / 2
         }
 
         Label {
+            id: words
+
+            readonly property real shift: tick.visible ? tick.width + Theme.grid : 0
+
             anchors.verticalCenter: parent.verticalCenter
+            horizontalAlignment: Text.AlignHCenter
             strong: root.chosen
             text: root.text
             tone: root.chosen ? Theme.actInk : Theme.ink
+            width: parent.width - shift
+            x: shift
         }
     }
 }

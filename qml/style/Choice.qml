@@ -4,8 +4,8 @@
 //   options   the words
 //   current   index of the answer, -1 for none yet
 //   chosen(index)
-// Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
-// qmllint disable unqualified deferred-property-id
+// Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one, and knows no members of a list:
+// qmllint disable unqualified deferred-property-id type
 import QtQuick
 
 Column {
@@ -21,6 +21,19 @@ Column {
     Accessible.role: Accessible.Grouping
     spacing: Theme.grid
 
+    QtObject {
+        id: measure
+
+        readonly property FontMetrics letters: FontMetrics {
+            font.family: Theme.family
+            font.pixelSize: Theme.textSize
+            font.weight: Font.Bold
+        }
+        // Room for the tick that the chosen one carries.
+        readonly property real widest: Math.max(Theme.touch, root.options.reduce((most, each) => Math.max(most, letters.advanceWidth(each)), 0)
+                                                + Theme.smallIcon + Theme.grid * 6)
+    }
+
     Label {
         kind: Label.Aside
         text: root.label
@@ -28,7 +41,16 @@ Column {
         width: parent.width
     }
 
-    Flow {
+    Grid {
+        id: grid
+
+        // As many to a line as fit, then as evenly as they go, so that none stands alone.
+        readonly property real widest: measure.widest
+        readonly property int most: Math.max(1, Math.floor((width + Theme.targetGap) / (widest + Theme.targetGap)))
+        readonly property int lines: Math.ceil(root.options.length / most)
+        readonly property real cell: Math.min((width - (columns - 1) * spacing) / columns, Math.max(widest, Theme.liftKeyWidth * 1.5))
+
+        columns: Math.max(1, Math.ceil(root.options.length / Math.max(1, lines)))
         spacing: Theme.targetGap
         width: parent.width
 
@@ -41,6 +63,7 @@ Column {
 
                 chosen: index === root.current
                 text: modelData
+                width: grid.cell
 
                 onTriggered: {
                     root.current = index;

@@ -29,7 +29,7 @@ Grid {
             enabled: modelData !== ""
             height: Math.max(Theme.liftKey, implicitContentHeight + topPadding + bottomPadding)
             lift: true
-
+            opacity: enabled ? 1 : 0 // its place is kept
             tapGuard: 0
             text: modelData === "del" ? qsTr("del", "erases the last digit") : modelData
             width: root.cell

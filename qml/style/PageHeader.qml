@@ -37,11 +37,22 @@ Item {
 
         Accessible.role: Accessible.Heading
         anchors.left: arrow.visible ? arrow.right : parent.left
-        anchors.leftMargin: arrow.visible ? Theme.grid : Theme.margin
+        anchors.leftMargin: arrow.visible ? Theme.grid * 2 : Theme.margin
         anchors.right: remark.left
         anchors.rightMargin: Theme.grid * 2
         anchors.verticalCenter: parent.verticalCenter
+        // A long name takes a second line of smaller words, not a higher head.
+        font.pixelSize: metrics.width > width ? Theme.textSize : Theme.titleSize
         kind: Label.Title
+        text: root.title
+    }
+
+    TextMetrics {
+        id: metrics
+
+        font.family: Theme.family
+        font.pixelSize: Theme.titleSize
+        font.weight: Font.Bold
         text: root.title
     }
 

@@ -31,7 +31,9 @@ Rectangle {
 
         Label {
             Accessible.role: Accessible.Heading
-            kind: Label.Title
+            // A sentence is no headline.
+            kind: root.title.length > 60 ? Label.Body : Label.Title
+            strong: true
             text: root.title
             visible: text !== ""
             width: parent.width

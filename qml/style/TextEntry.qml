@@ -94,6 +94,8 @@ FocusScope {
             Accessible.description: root.error !== "" ? root.error : root.hint
             Accessible.name: root.label
             activeFocusOnTab: true
+            // Left alone it shows how its text begins.
+            autoScroll: activeFocus
             color: Theme.ink
             focus: true
             font.family: root.mono ? Theme.monoFamily : Theme.family
@@ -132,6 +134,8 @@ FocusScope {
                 anchors.leftMargin: field.leftPadding
                 anchors.rightMargin: field.rightPadding
                 elide: Text.ElideRight
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale)
                 text: field.placeholderText
                 tone: Theme.quiet
                 verticalAlignment: Text.AlignVCenter

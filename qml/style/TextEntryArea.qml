@@ -140,12 +140,10 @@ FocusScope {
                 anchors.fill: parent
                 anchors.leftMargin: field.leftPadding
                 anchors.rightMargin: field.rightPadding
-                elide: Text.ElideRight
                 text: field.placeholderText
                 tone: Theme.quiet
                 anchors.topMargin: field.topPadding
                 visible: field.text === "" && field.preeditText === ""
-                wrapMode: Text.NoWrap
             }
 
             IconButton {

@@ -127,7 +127,9 @@ QtObject {
     readonly property int icon: scaled(24)
     readonly property int smallIcon: scaled(20)
     readonly property int bigIcon: scaled(36)
-    readonly property int readingWidth: 640
+    readonly property int readingWidth: wide ? 800 : 640
+    // Of the actions where they stand beside what is read.
+    readonly property int handWidth: windowWidth >= 1100 ? 400 : 336
 
     readonly property bool roomy: Math.min(windowWidth, windowHeight) >= 412
                                   && Math.max(windowWidth, windowHeight) >= 915

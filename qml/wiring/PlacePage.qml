@@ -19,31 +19,48 @@ ShopPage {
     readonly property var shown: isFound ? view.found : view.should
 
     title: view.title
+    aside: picking ? (isFound ? qsTr("as found") : qsTr("as it should be")) : ""
     footer: [
-        ActionButton {
-            kind: ActionButton.Main
-            lift: true
-            text: view.known ? qsTr("Another colour") : qsTr("Pick the colour")
+        Row {
+            id: actions
+
+            spacing: Theme.targetGap
             visible: !root.picking
             width: parent.width
 
-            onTriggered: {
-                root.leaving();
-                root.picking = true;
+            ActionButton {
+                id: nothing
+
+                height: colour.height
+                lift: true
+                text: qsTr("Nothing there")
+                visible: view.known
+                width: (actions.width - actions.spacing) * 0.4
+
+                onTriggered: view.setEmpty()
+            }
+
+            ActionButton {
+                id: colour
+
+                kind: ActionButton.Main
+                lift: true
+                text: view.known ? qsTr("Another colour") : qsTr("Pick the colour")
+                width: actions.width - (nothing.visible ? nothing.width + actions.spacing : 0)
+
+                onTriggered: {
+                    root.leaving();
+                    root.picking = true;
+                }
             }
         },
         ActionButton {
             lift: true
-            text: root.picking ? qsTr("Close") : qsTr("Nothing there")
-            visible: root.picking || view.known
+            text: qsTr("Close")
+            visible: root.picking
             width: parent.width
 
-            onTriggered: {
-                if (root.picking)
-                    root.picking = false;
-                else
-                    view.setEmpty();
-            }
+            onTriggered: root.picking = false
         }
     ]
 
@@ -60,6 +77,7 @@ ShopPage {
         current: root.isFound ? 0 : 1
         label: qsTr("Which answer")
         options: [qsTr("As found"), qsTr("As it should be")]
+        visible: !root.picking
         width: parent.width
 
         onChosen: index => view.which = index === 0 ? "as found" : "as it should be"
@@ -67,7 +85,7 @@ ShopPage {
 
     CautionBox {
         text: qsTr("As found: %1. As it should be: %2.").arg(view.found.words ?? "").arg(view.should.words ?? "")
-        visible: view.differs
+        visible: view.differs && !root.picking
         width: parent.width
     }
 
@@ -78,7 +96,7 @@ ShopPage {
         label: qsTr("Where that is known from")
         placeholder: qsTr("manual, page 7-12")
         value: view.should.source ?? ""
-        visible: !root.isFound
+        visible: !root.isFound && !root.picking
         width: parent.width
     }
 

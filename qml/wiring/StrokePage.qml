@@ -18,6 +18,9 @@ ShopPage {
     // Near enough to see which wire is meant; the whole photo for a stroke or to find the paper.
     readonly property bool close: begun && !view.asksForCard && view.marks.length > 0
 
+    // What the words leave of the height: they come first, the photo can be small.
+    readonly property real roomLeft: scroller.height - rows.height - wire.height - 2 * scroller.spacing - 2 * Theme.margin
+
     aside: begun ? qsTr("%1 open").arg(view.rows.openCount) : ""
     title: view.title
     footer: [
@@ -81,7 +84,7 @@ ShopPage {
         busy: view.reader.busy
         centre: root.close ? Qt.point(view.marks[view.marks.length - 1].x, view.marks[view.marks.length - 1].y) : Qt.point(0.5, 0.5)
         crop: root.close
-        height: Math.round(root.begun ? width * 0.45 : width * 3 / 4)
+        height: Math.round(root.begun ? Math.max(Theme.liftMain, Math.min(width * 0.45, root.roomLeft)) : width * 3 / 4)
         marks: view.marks
         path: view.path
         source: view.photo
@@ -116,12 +119,16 @@ ShopPage {
     }
 
     StrokeRows {
+        id: rows
+
         view: view
         visible: root.begun && !root.picking
         width: parent.width
     }
 
     StrokeWire {
+        id: wire
+
         view: view
         visible: root.begun && !root.picking && view.current >= 0
         width: parent.width
