@@ -1,0 +1,239 @@
+// Takes pictures of every page of the app on the demo shop and lays them side by side on contact sheets, or
+// walks over every page and measures what a look may miss. See DEVELOPERS.md.
+#include "appwindow.h"
+#include "pages.h"
+#include "sheet.h"
+#include "shop.h"
+#include "walk.h"
+
+#include "qml/wiring/strokeview.h"
+
+#include <QCommandLineParser>
+#include <QDir>
+#include <QFile>
+#include <QGuiApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QtQml/qqmlextensionplugin.h>
+
+#include <cstdio>
+
+Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
+Q_IMPORT_QML_PLUGIN(Undercowl_GalleryPlugin)
+Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
+
+namespace undercowl::looks {
+namespace {
+
+constexpr int readingTime = 30000; // ms that the reader of wires may take
+
+struct Wanted {
+    std::vector<QSize> sizes;
+    QStringList themes;
+    QStringList pages; // empty: all
+    qreal textScale{1};
+    bool walk{};
+    QString folder; // of the pictures; empty: none are kept
+};
+
+// Draws the demo's stroke over the photo, as a thumb would, and waits until the wires are read.
+void stroke(ui::AppWindow& app) {
+    auto* view = app.view<ui::StrokeView>();
+    if (view == nullptr ||
+        !QTest::qWaitFor([&] { return view->reader()->state() == ui::PhotoReader::State::Ready; },
+                         readingTime))
+        qFatal("the photo was not read");
+    auto* frame = app.having("drawn");
+    QFile file(QStringLiteral(UNDERCOWL_PHOTOS "/wiring.json"));
+    if (frame == nullptr || !file.open(QIODevice::ReadOnly))
+        qFatal("no photo to stroke, or no wiring.json");
+    QTest::qWait(300); // the picture is decoded off the touch thread
+    const QSize photo = view->reader()->size();
+    const qreal scale = std::min(frame->width() / photo.width(), frame->height() / photo.height());
+    const QPointF origin = frame->mapToScene(
+        {(frame->width() - scale * photo.width()) / 2, (frame->height() - scale * photo.height()) / 2});
+    QList<QPointF> along;
+    for (const QJsonValue& value :
+         QJsonDocument::fromJson(file.readAll()).object()[u"before"][u"along"].toArray())
+        along.append(origin +
+                     QPointF(value.toArray().at(0).toDouble(), value.toArray().at(1).toDouble()) * scale);
+    app.drag(along);
+    if (!QTest::qWaitFor([&] { return view->rows()->count() > 1; }, readingTime))
+        qFatal("no wires were read along the stroke");
+}
+
+struct Shops {
+    explicit Shops(const QString& folder) {
+        const QDir dir(folder);
+        made = makeShop(dir.filePath("demo").toStdString());
+        job = sessionOn(dir.filePath("demo").toStdString(), made.job);
+        empty = sessionOn(dir.filePath("empty").toStdString(), {});
+        noMachine = sessionOn(dir.filePath("named").toStdString(), {});
+        noMachine->nameMechanic("Tove");
+        if (!QTest::qWaitFor([&] { return noMachine->state() == ui::ShopSession::State::Ready; }))
+            qFatal("no mechanic was named");
+    }
+
+    [[nodiscard]] ui::ShopSession& of(Shop which) const {
+        return which == Shop::Demo ? *job : which == Shop::Empty ? *empty : *noMachine;
+    }
+
+    demo::Shop made;
+    std::unique_ptr<ui::ShopSession> job;
+    std::unique_ptr<ui::ShopSession> empty;
+    std::unique_ptr<ui::ShopSession> noMachine;
+};
+
+// The page in a window of its own, as it is once it has settled.
+std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session, QSize size,
+                                     const Wanted& wanted, const QString& theme) {
+    session.set("theme", theme);
+    session.set("text-scale", QString::number(wanted.textScale));
+    // What another page left unfinished is no part of this one.
+    for (const auto& draft : std::vector(session.waitingDrafts()))
+        session.dropDraft(draft.form);
+    auto app = std::make_unique<ui::AppWindow>(session, size);
+    if (!page.page.isEmpty())
+        app->show(page.page.toLatin1(), page.properties);
+    if (page.stroked)
+        stroke(*app);
+    for (const QString& words : page.touches)
+        if (!app->touch(words))
+            std::printf("%s: \"%s\" cannot be touched\n", qPrintable(page.name), qPrintable(words));
+    for (const QChar letter : page.typed)
+        QTest::keyClick(&app->window(), letter.toLatin1());
+    QTest::mouseMove(&app->window(), {size.width() / 2, 2}); // off what would light up under it
+    QTest::qWait(wanted.folder.isEmpty() ? 150 : 600);       // photos come off the touch thread
+    return app;
+}
+
+// Every page at one size in one theme; the number of faults.
+int look(const Shops& shops, QSize size, const QString& theme, const Wanted& wanted) {
+    const QString set = QStringLiteral("%1x%2-%3").arg(size.width()).arg(size.height()).arg(theme);
+    std::vector<Picture> pictures;
+    int faults = 0;
+    for (const Page& page : allPages(shops.made)) {
+        if (!wanted.pages.isEmpty() && !wanted.pages.contains(page.name))
+            continue;
+        const auto app = shown(page, shops.of(page.shop), size, wanted, theme);
+        if (wanted.walk)
+            for (const QString& fault : faultsOf(app->window())) {
+                std::printf("%s %s: %s\n", qPrintable(page.name), qPrintable(set), qPrintable(fault));
+                ++faults;
+            }
+        if (!wanted.folder.isEmpty()) {
+            pictures.push_back({page.name, app->window().grabWindow()});
+            pictures.back().image.save(QDir(wanted.folder).filePath(page.name + '-' + set + ".png"));
+        }
+    }
+    // Few enough to a sheet that words can still be read on it.
+    const std::size_t each = size.width() > size.height() ? 6 : 10;
+    for (std::size_t from = 0; from < pictures.size(); from += each) {
+        const auto first = pictures.begin() + static_cast<std::ptrdiff_t>(from);
+        const auto last =
+            pictures.begin() + static_cast<std::ptrdiff_t>(std::min(from + each, pictures.size()));
+        const QString file =
+            QDir(wanted.folder).filePath(QStringLiteral("sheet-%1-%2.png").arg(set).arg(from / each + 1));
+        if (!sheetOf({first, last}, size.width() > size.height() ? 2620 : 5 * (size.width() + 12) + 12)
+                 .save(file))
+            qFatal("cannot write %s", qPrintable(file));
+        std::printf("%s\n", qPrintable(file));
+    }
+    return faults;
+}
+
+void gallery(QSize size, const QString& theme, const Wanted& wanted) {
+    std::vector<Picture> pictures;
+    for (const QString& page : galleryPages()) {
+        QQmlApplicationEngine engine;
+        engine.addImportPath("qrc:/qt/qml");
+        engine.setInitialProperties({{"page", page},
+                                     {"theme", theme},
+                                     {"textScale", wanted.textScale},
+                                     {"width", size.width()},
+                                     {"height", size.height()}});
+        engine.load(QUrl("qrc:/qt/qml/Undercowl/Gallery/Gallery.qml"));
+        auto* window = engine.rootObjects().isEmpty()
+                           ? nullptr
+                           : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+        if (window == nullptr)
+            qFatal("the gallery was not made");
+        QTest::qWait(300);
+        pictures.push_back({page, window->grabWindow()});
+    }
+    const QString file =
+        QDir(wanted.folder)
+            .filePath(
+                QStringLiteral("controls-%1x%2-%3.png").arg(size.width()).arg(size.height()).arg(theme));
+    if (!sheetOf(pictures, 3 * (size.width() + 12) + 12).save(file))
+        qFatal("cannot write %s", qPrintable(file));
+    std::printf("%s\n", qPrintable(file));
+}
+
+std::vector<QSize> sizesOf(const QString& text) {
+    std::vector<QSize> sizes;
+    for (const QString& each : text.split(',')) {
+        const QStringList parts = each.split('x');
+        const QSize size(parts.value(0).toInt(), parts.value(1).toInt());
+        if (parts.size() != 2 || size.width() < 320 || size.height() < 320)
+            qFatal("--sizes wants WIDTHxHEIGHT,... each at least 320, such as 360x640");
+        sizes.push_back(size);
+    }
+    return sizes;
+}
+
+Wanted readLine(const QCoreApplication& app) {
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        "Pictures of every page on contact sheets; or, with --walk, what is cut, too small or outside.");
+    parser.addHelpOption();
+    parser.addPositionalArgument("FOLDER", "where the pictures go; optional with --walk");
+    parser.addOptions({{"sizes", "Window sizes in dp.", "WxH,...", "360x640,412x915,1280x800"},
+                       {"themes", "Of night, day and sun.", "NAME,...", "night,day"},
+                       {"pages", "Only these pages, and no controls.", "NAME,..."},
+                       {"text-scale", "Size of the text, 1 to 2.", "FACTOR", "1"},
+                       {"walk", "Measure every page; exit 1 when something is wrong."}});
+    parser.process(app);
+    Wanted wanted;
+    wanted.sizes = sizesOf(parser.value("sizes"));
+    wanted.themes = parser.value("themes").split(',');
+    if (parser.isSet("pages"))
+        wanted.pages = parser.value("pages").split(',');
+    wanted.textScale = std::clamp(parser.value("text-scale").toDouble(), 1.0, 2.0);
+    wanted.walk = parser.isSet("walk");
+    wanted.folder = parser.positionalArguments().value(0);
+    if (wanted.folder.isEmpty() && !wanted.walk)
+        parser.showHelp(2);
+    if (!wanted.folder.isEmpty() && !QDir().mkpath(wanted.folder))
+        qFatal("the folder %s cannot be made", qPrintable(wanted.folder));
+    return wanted;
+}
+
+int run(const QCoreApplication& app) {
+    const Wanted wanted = readLine(app);
+    const QTemporaryDir folder;
+    const Shops shops(folder.path());
+    int faults = 0;
+    for (const QSize size : wanted.sizes)
+        for (const QString& theme : wanted.themes) {
+            faults += look(shops, size, theme, wanted);
+            if (!wanted.folder.isEmpty() && wanted.pages.isEmpty())
+                gallery(size, theme, wanted);
+        }
+    if (wanted.walk)
+        std::printf("%d faults\n", faults);
+    return faults > 0 ? 1 : 0;
+}
+
+} // namespace
+} // namespace undercowl::looks
+
+int main(int argc, char* argv[]) {
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (!qEnvironmentVariableIsSet("QT_QUICK_BACKEND"))
+        qputenv("QT_QUICK_BACKEND", "software");
+    const QGuiApplication app(argc, argv);
+    return undercowl::looks::run(app);
+}

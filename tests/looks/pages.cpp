@@ -1,0 +1,61 @@
+#include "pages.h"
+
+#include "shop.h"
+
+namespace undercowl::looks {
+
+std::vector<Page> allPages(const demo::Shop& shop) {
+    const auto text = [](const std::string& id) { return QVariant(QString::fromStdString(id)); };
+    const QVariantMap gathering{{"gathering", text(shop.gathering)}};
+    QVariantMap place = gathering;
+    place["half"] = "loom";
+    place["place"] = "1/1";
+    QVariantMap picking = place;
+    picking["picking"] = true;
+    const QVariantMap unread{{"gathering", QString(unreadGathering)}};
+    const QVariantMap job{{"jobId", text(shop.job)}, {"title", "Marrowin Tern 125, 1987"}};
+    return {
+        {"first-start", "", {}, {}, Shop::Empty},
+        {"home-empty", "", {}, {}, Shop::NoMachine},
+        {"home", "", {}, {}},
+        {"memo", "MemoPage", {{"machine", "Marrowin Tern 125, 1987"}}, {}},
+        {"take-in", "TakeInPage", {}, {}, Shop::NoMachine},
+        {"machine", "TakeInPage", {{"editing", true}}, {}},
+        {"job", "JobPage", {}, {}},
+        {"look-over", "LookOverPage", {}, {}},
+        {"finding", "FindingPage", {}, {}},
+        {"parts", "PartsPage", {}, {}},
+        {"camera", "CameraPage", job, {}},
+        {"strip", "StripPage", {}, {}},
+        {"strip-correct", "StripPage", {{"step", text(shop.step)}}, {}},
+        {"strip-held-by", "StripPage", {{"panel", "hardware"}}, {}},
+        {"strip-bag", "StripPage", {{"panel", "bag"}}, {}},
+        {"strip-steps", "StepsPage", {}, {}},
+        {"wiring", "WiringPage", {}, {}},
+        {"connector-new", "GatheringPage", {}, {}},
+        {"connector", "GatheringPage", gathering, {}},
+        {"stroke", "StrokePage", unread, {}},
+        {"stroke-confirmed", "StrokePage", gathering, {}},
+        {"stroke-read", "StrokePage", unread, {}, Shop::Demo, {}, true},
+        {"stroke-other", "StrokePage", unread, {"Other colour"}, Shop::Demo, {}, true},
+        {"place", "PlacePage", place, {}},
+        {"place-colour", "PlacePage", picking, {}},
+        {"refit", "RefitPage", {}, {}},
+        {"refit-steps", "RefitStepsPage", {}, {}},
+        {"read-back", "ReadBackPage", gathering, {}},
+        {"read-back-wrong", "ReadBackPage", gathering, {"Does not match"}},
+        {"compare", "ComparePage", gathering, {}},
+        {"measure", "MeasurePage", {}, {}},
+        {"readings", "ReadingsPage", {}, {}},
+        {"hand-over", "HandOverPage", {}, {}},
+        {"find", "FindPage", {}, {}},
+        {"find-tyre", "FindPage", {}, {}, Shop::Demo, "tyre"},
+        {"settings", "SettingsPage", {}, {}},
+    };
+}
+
+QStringList galleryPages() {
+    return {"Actions", "Wires", "Fields", "Marks", "Choices", "Measure"};
+}
+
+} // namespace undercowl::looks

@@ -1,0 +1,35 @@
+// What is looked at: every page of the app, some in more than one state, by a name of its own.
+#pragma once
+
+#include "platform/demo/shop.h"
+
+#include <QString>
+#include <QStringList>
+#include <QVariantMap>
+
+#include <vector>
+
+namespace undercowl::looks {
+
+enum class Shop {
+    Demo,
+    Empty,    // nobody has named himself, no machine
+    NoMachine // a mechanic, no machine
+};
+
+struct Page {
+    QString name;             // "read-back-wrong"
+    QString page;             // "ReadBackPage"; empty: the home screen
+    QVariantMap properties{}; // handed to it
+    QStringList touches{};    // the words of buttons that are touched then, one after the other
+    Shop shop{};
+    QString typed{}; // then, into the field that is being edited
+    bool stroked{};  // the demo's stroke is drawn across its photo and read
+};
+
+[[nodiscard]] std::vector<Page> allPages(const demo::Shop& shop);
+
+// Pages of the gallery of controls.
+[[nodiscard]] QStringList galleryPages();
+
+} // namespace undercowl::looks

@@ -1,0 +1,73 @@
+#include "shop.h"
+
+#include "core/journal/say.h"
+
+#include <QTest>
+
+#include <algorithm>
+
+namespace undercowl::looks {
+demo::Shop makeShop(const std::filesystem::path& folder) {
+    const auto plan = demo::wiringOf(demo::builtInAssets());
+    if (!plan)
+        qFatal("%s", plan.error().message.c_str());
+    auto shop = demo::makeShop(folder, demo::builtInAssets(), *plan);
+    if (!shop)
+        qFatal("%s", shop.error().message.c_str());
+    auto store = store::Store::open(folder);
+    const auto before = demo::sighted(plan->before);
+    if (!store || !before)
+        qFatal("the demo shop cannot be read");
+    // The mechanic confirms what was read, the second wire as a twin of the third.
+    const auto known = store->job(shop->job);
+    const auto* gathering = known ? job::findGathering(*known, shop->gathering) : nullptr;
+    if (gathering == nullptr)
+        qFatal("the demo shop has no connector");
+    for (std::size_t i = 0; i < before->wires.size(); ++i) {
+        const auto& reading = before->wires[i == 1 ? 2 : i];
+        if (!reading.found())
+            continue;
+        wiring::PlaceAnswer answer;
+        answer.wire.colour = reading.candidates.front().wire;
+        answer.how = wiring::HowKnown::Picked;
+        if (i < plan->functions.size())
+            answer.wire.function = plan->functions[i];
+        const sight::Point at = before->wires[i].at;
+        answer.mark = {gathering->photo, at.x / before->photo.width(), at.y / before->photo.height()};
+        const auto said = store->append(journal::wireAnswered(
+            shop->job, shop->gathering, {wiring::Half::Loom, static_cast<int>(i) + 1, 1},
+            wiring::Answer::AsFound, answer));
+        if (!said)
+            qFatal("%s", said.error().message.c_str());
+    }
+    wiring::Gathering unread = *gathering;
+    unread.id = unreadGathering;
+    unread.places = static_cast<int>(before->wires.size());
+    const auto photo = std::ranges::find(known->photos, gathering->photo, &job::Photo::id);
+    if (photo == known->photos.end())
+        qFatal("the demo's connector has no photo");
+    job::Photo again = *photo;
+    again.id = store->newId();
+    again.about = unread.id;
+    unread.photo = again.id;
+    unread.first.reset();
+    const std::vector more{journal::photoTaken(shop->job, again),
+                           journal::gatheringDescribed(shop->job, unread)};
+    if (const auto said = store->append(more); !said)
+        qFatal("%s", said.error().message.c_str());
+    return *shop;
+}
+
+std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder, const job::Id& job) {
+    auto session = std::make_unique<ui::ShopSession>(ui::shopInFolder(folder), folder);
+    if (!QTest::qWaitFor([&] { return session->state() != ui::ShopSession::State::Opening; }))
+        qFatal("the shop was not opened");
+    if (job.empty())
+        return session;
+    session->openJob(QString::fromStdString(job));
+    if (!QTest::qWaitFor([&] { return session->snapshot() != nullptr; }))
+        qFatal("the job was not opened");
+    return session;
+}
+
+} // namespace undercowl::looks

@@ -1,0 +1,22 @@
+// The demo shop with its wires confirmed by a mechanic, so that every page has something to show.
+#pragma once
+
+#include "platform/demo/shop.h"
+#include "qml/shell/session.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace undercowl::looks {
+
+// Makes the demo shop in the folder; ends the program with the reason when that fails.
+[[nodiscard]] demo::Shop makeShop(const std::filesystem::path& folder);
+
+// The id of a connector of that shop with the same photo, of which nothing was read yet.
+inline constexpr const char* unreadGathering = "00000000-0000-7000-8000-00000000100c";
+
+// A session on the shop in that folder, ready; with the job open unless 'job' is empty.
+[[nodiscard]] std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder,
+                                                         const job::Id& job);
+
+} // namespace undercowl::looks
