@@ -43,6 +43,10 @@ tl::expected<Bolt, Problem> readBolt(const Given& given) {
                                  : "is missing, and so is friction",
                              "one of nut_factor (0.05 to 0.6) and friction (0.03 to 0.6)");
     if (given.has("nut_factor")) {
+        for (const char* key : {"friction_head", "bearing_diameter"})
+            if (given.has(key))
+                return given.problem(key, "has no part in a sum with nut_factor, which covers all friction",
+                                     "friction in place of nut_factor, or without it");
         bolt.nutFactor = given.number("nut_factor");
         bolt.friction = fmt::format("K = {:.4g} as given", bolt.nutFactor);
         return bolt;

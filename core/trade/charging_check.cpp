@@ -87,7 +87,9 @@ Outcome work(const Declaration& declaration, const Given& given) {
     const bool low = result.verdict && result.verdict->low && revs < result.verdict->low->in(volt);
     const bool high = result.verdict && result.verdict->high && revs > result.verdict->high->in(volt);
     if (result.answer == verdict::Answer::Within) {
-        if (rest < 12.2 * scale)
+        if (rest < 10.5 * scale) // one of six cells gone
+            causes = {"battery: it rests as low as with a dead cell; charge and test it, then measure again"};
+        else if (rest < 12.2 * scale)
             result.warn("it charges, but the battery was low at rest: charge and test it");
     } else if (high) {
         causes = {"regulator, or its earth or sensing lead", "battery with an open cell or loose terminal"};
@@ -99,6 +101,10 @@ Outcome work(const Declaration& declaration, const Given& given) {
     } else if (low || result.answer == verdict::Answer::TooClose) {
         causes = tooLow(system);
     }
+    if (given.number("idle") < rest)
+        result.warn(
+            "at idle the battery still gives: usual for an old alternator with the lamps on, else look "
+            "at idle speed and lamps (common practice, no source)");
     if (given.number("idle") > revs + rise)
         result.warn("falls with revs: a connection or the regulator fails as current rises; measure again");
     result.put("causes", causes);

@@ -134,6 +134,11 @@ Json toJson(const Declaration& declaration) {
     json["sources"] = declaration.sources;
     json["cautions"] = declaration.cautions;
     json["validity"] = declaration.validity;
+    json["example"] = {{"inputs", Json::object()}, {"expected", Json::object()}};
+    for (const auto& [key, typed] : declaration.example.inputs)
+        json["example"]["inputs"][key] = typed;
+    for (const auto& [key, expected] : declaration.example.expected)
+        json["example"]["expected"][key] = expected;
     return json;
 }
 

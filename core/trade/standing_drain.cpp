@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace undercowl::trade {
 namespace {
@@ -20,9 +21,10 @@ Outcome work(const Declaration& declaration, const Given& given) {
         result.warn(fmt::format("empty after {:.3g} days: a battery cannot lose more than all",
                                 given.in("days", Dimension::Time, "d") * 100 / share));
     result.put("charge_lost", std::min(share, 100.0));
-    if (given.number("current") > 0)
-        result.put("days_to_limit", given.in("limit", Dimension::Number, "percent") / 100 *
-                                        given.number("capacity") / given.number("current") / 24);
+    const double days = given.in("limit", Dimension::Number, "percent") / 100 * given.number("capacity") /
+                        given.number("current") / 24;
+    if (std::isfinite(days)) // no current, no day
+        result.put("days_to_limit", days);
     // The meter's error carries over to the charge in the same proportion.
     verdict::Limits limits;
     const units::Unit ampere = units::unit(Dimension::Current, "A");

@@ -36,6 +36,30 @@ tl::expected<void, std::string> join(std::span<const units::Quantity> readings, 
     return {};
 }
 
+// What follows from the joined readings once their budget stands.
+void weigh(Judgement& judgement, Budget budget) {
+    if (judgement.repeated)
+        budget.lines.push_back(judgement.repeated->contribution());
+    append(judgement.working, budget.working());
+    judgement.expanded = budget.expanded();
+    judgement.budget = std::move(budget);
+}
+
+Judgement decided(Judgement judgement, const Limits* limits, Rule rule) {
+    if (limits != nullptr && limits->source.trust == Trust::WorkedOutHere)
+        judgement.cautions.emplace_back("the limit is worked out here: the machine's manual wins");
+    auto verdict = decide(judgement.value, limits != nullptr ? *limits : Limits{}, judgement.expanded, rule);
+    if (!verdict) {
+        judgement.noVerdict = verdict.error().message;
+        return judgement;
+    }
+    append(judgement.working, working(*verdict));
+    judgement.settle = whatWouldSettle(*verdict, judgement.repeated ? judgement.repeated->ofMean : 0,
+                                       judgement.repeated ? judgement.repeated->count : 1);
+    judgement.verdict = *std::move(verdict);
+    return judgement;
+}
+
 } // namespace
 
 tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> readings,
@@ -50,26 +74,31 @@ tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> read
         auto budget = budgetFor(*instrument, judgement.value);
         if (!budget)
             return tl::unexpected(budget.error());
-        if (judgement.repeated)
-            budget->lines.push_back(judgement.repeated->contribution());
-        append(judgement.working, budget->working());
-        judgement.expanded = budget->expanded();
-        judgement.budget = *std::move(budget);
+        weigh(judgement, *std::move(budget));
         if (auto caution = calibrationCaution(*instrument, today))
             judgement.cautions.push_back(*std::move(caution));
     }
-    if (limits != nullptr && limits->source.trust == Trust::WorkedOutHere)
-        judgement.cautions.emplace_back("the limit is worked out here: the machine's manual wins");
-    auto verdict = decide(judgement.value, limits != nullptr ? *limits : Limits{}, judgement.expanded, rule);
-    if (!verdict) {
-        judgement.noVerdict = verdict.error().message;
-        return judgement;
+    return decided(std::move(judgement), limits, rule);
+}
+
+tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> readings,
+                                           const units::Quantity& expanded, const Limits* limits, Rule rule) {
+    if (readings.empty())
+        return tl::unexpected(std::string("no reading was given"));
+    if (!(expanded.value > 0))
+        return tl::unexpected(
+            std::string("the uncertainty must be above zero: no instrument is without error"));
+    Judgement judgement;
+    if (const auto joined = join(readings, judgement); !joined)
+        return tl::unexpected(joined.error());
+    if (!judgement.repeated) {
+        judgement.expanded = expanded;
+        return decided(std::move(judgement), limits, rule);
     }
-    append(judgement.working, working(*verdict));
-    judgement.settle = whatWouldSettle(*verdict, judgement.repeated ? judgement.repeated->ofMean : 0,
-                                       judgement.repeated ? judgement.repeated->count : 1);
-    judgement.verdict = *std::move(verdict);
-    return judgement;
+    // The spread is kept in the base unit of the interval.
+    const units::Unit unit = units::baseUnit(units::intervalOf(judgement.value.unit.dimension()));
+    weigh(judgement, {unit, {{"uncertainty as given, k = 2", expanded.in(unit), Distribution::Normal}}});
+    return decided(std::move(judgement), limits, rule);
 }
 
 } // namespace undercowl::verdict

@@ -32,4 +32,10 @@ struct Judgement {
                                                          const Instrument* instrument, const Limits* limits,
                                                          units::Date today, Rule rule = Rule::GuardBand);
 
+// The same where the expanded uncertainty (k = 2) of one reading is known rather than the instrument: a plain
+// quantity of the interval dimension, above zero. The spread of several readings adds to it.
+[[nodiscard]] tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> readings,
+                                                         const units::Quantity& expanded,
+                                                         const Limits* limits, Rule rule = Rule::GuardBand);
+
 } // namespace undercowl::verdict

@@ -23,6 +23,14 @@ std::string_view word(Rule rule) {
     return rule == Rule::GuardBand ? "guard" : "simple";
 }
 
+std::string percentText(double probability) {
+    if (probability > 0.9995)
+        return "more than 99.9 %";
+    if (probability < 0.0005)
+        return "less than 0.1 %";
+    return units::formatFixed(100 * probability, 1) + " %";
+}
+
 std::vector<std::string> whatWouldSettle(const Verdict& verdict, double repeats, int count) {
     std::vector<std::string> advice;
     if (verdict.answer != Answer::TooClose)
@@ -71,7 +79,7 @@ std::vector<std::string> working(const Verdict& verdict) {
         lines.push_back("upper limit " + format(*verdict.high) + guard + "up to " +
                         format(*verdict.acceptTo));
     lines.push_back("probability that the true value conforms (JCGM 106): " +
-                    units::formatFixed(100 * verdict.probability, 1) + " %");
+                    percentText(verdict.probability));
     lines.push_back("verdict: " + std::string(word(verdict.answer)));
     return lines;
 }

@@ -13,6 +13,9 @@ namespace undercowl::verdict {
 [[nodiscard]] std::string_view word(Answer answer);
 [[nodiscard]] std::string_view word(Rule rule); // "guard", "simple"
 
+// "93.3 %"; never "100.0 %" or "0.0 %", since a normal distribution is never certain: "more than 99.9 %".
+[[nodiscard]] std::string percentText(double probability);
+
 // What would turn "too close to call" into an answer: how small the uncertainty must become, and whether more
 // readings can do it (REPEATS is the standard uncertainty that shrinks with their number, 0 if none is known;
 // COUNT how many were taken). Empty for the other answers.

@@ -118,9 +118,9 @@ tl::expected<Read, Exit> read(const Wanted& wanted) {
 void print(const Context& context, const verdict::Judgement& judgement) {
     if (!context.json) {
         if (judgement.verdict)
-            std::cout << fmt::format("{}: probability of conformity {:.1f} %\n",
+            std::cout << fmt::format("{}: probability of conformity {}\n",
                                      verdict::word(judgement.verdict->answer),
-                                     100 * judgement.verdict->probability);
+                                     verdict::percentText(judgement.verdict->probability));
         else
             std::cout << fmt::format("{}: {}\n", units::format(judgement.value), judgement.noVerdict);
         for (const std::string& line : judgement.working)
@@ -151,23 +151,14 @@ Exit judge(const Context& context, const Wanted& wanted) {
     if (!input)
         return input.error();
     const auto rule = wanted.rule == "guard" ? verdict::Rule::GuardBand : verdict::Rule::SimpleAcceptance;
-    auto judgement = verdict::judge(input->measured, input->instrument, &input->limits, today(), rule);
+    if (input->limits.low && input->limits.high && input->limits.low->base() > input->limits.high->base())
+        return complain(Exit::WrongUse, "--low is above --high");
+    const auto judgement =
+        input->uncertainty
+            ? verdict::judge(input->measured, *input->uncertainty, &input->limits, rule)
+            : verdict::judge(input->measured, input->instrument, &input->limits, today(), rule);
     if (!judgement)
         return complain(Exit::WrongUse, judgement.error());
-    if (input->uncertainty) {
-        const auto decided = verdict::decide(judgement->value, input->limits, input->uncertainty, rule);
-        if (!decided && decided.error().reason != verdict::NoVerdict::Reason::NoLimit)
-            return complain(Exit::WrongUse, decided.error().message);
-        if (decided) {
-            judgement->verdict = *decided;
-            judgement->settle = verdict::whatWouldSettle(*decided);
-            for (std::string& line : verdict::working(*decided))
-                judgement->working.push_back(std::move(line));
-        }
-    } else if (input->limits.low && input->limits.high &&
-               input->limits.low->base() > input->limits.high->base()) {
-        return complain(Exit::WrongUse, "--low is above --high");
-    }
     print(context, *judgement);
     return judgement->verdict && judgement->verdict->answer == verdict::Answer::Outside ? Exit::No
                                                                                         : Exit::Done;

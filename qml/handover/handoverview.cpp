@@ -1,5 +1,6 @@
 #include "qml/handover/handoverview.h"
 
+#include "core/handover/phrases.h"
 #include "core/handover/record.h"
 #include "core/job/refit.h"
 #include "core/journal/say.h"
@@ -14,10 +15,15 @@ namespace undercowl::ui {
 
 namespace {
 
+// The record's own phrases are apart from the messages that a job has for its mechanic.
 std::string sayText(const handover::Text& said) {
-    if (const auto* message = std::get_if<job::Message>(&said))
+    const auto* message = std::get_if<job::Message>(&said);
+    if (message == nullptr)
+        return std::get<std::string>(said);
+    const std::string phrase(handover::englishPhrase(message->key));
+    if (phrase.empty())
         return words(*message).toStdString();
-    return std::get<std::string>(said);
+    return filled(QCoreApplication::translate("Record", phrase.c_str()), message->values).toStdString();
 }
 
 QString weightCode(handover::Weight weight) {

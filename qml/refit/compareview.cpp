@@ -172,7 +172,7 @@ QString CompareView::result() const {
         switch (change.kind) {
         case sight::ChangeKind::Swapped: all += tr("Changed: places %1 swapped.").arg(places); break;
         case sight::ChangeKind::Missing:
-            all += tr("Changed: the wire of place %1 is missing.").arg(places);
+            all += tr("The wire of place %1 was not found: it is missing, or was not read.").arg(places);
             break;
         case sight::ChangeKind::Extra:
             all += tr("Changed: a wire more, number %1 of this stroke.").arg(places);
@@ -184,13 +184,15 @@ QString CompareView::result() const {
 }
 
 QString CompareView::reasons() const {
-    if (!comparison_ || comparison_->verdict != sight::CompareVerdict::CannotTell)
+    if (!comparison_ || comparison_->verdict == sight::CompareVerdict::Same)
         return {};
     QStringList all;
     if (read_.size() != before_.size())
         all += tr("%1 wires were read, %2 are in the map: stroke across all of them, and only them")
                    .arg(read_.size())
                    .arg(before_.size());
+    if (comparison_->verdict == sight::CompareVerdict::Changed)
+        return all.join(QString());
     for (const sight::WireReading& reading : read_)
         for (const sight::Doubt doubt : reading.doubts)
             if (const QString reason = words(doubt); !all.contains(reason))

@@ -20,19 +20,21 @@ std::string utf8(const QString& text) {
 
 QString words(const job::Message& message) {
     const std::string pattern(job::englishPattern(message.key));
-    const QString translated = QCoreApplication::translate("Messages", pattern.c_str());
+    return filled(QCoreApplication::translate("Messages", pattern.c_str()), message.values);
+}
+
+QString filled(const QString& pattern, const std::vector<std::string>& values) {
     // Not QString::arg: a value that holds "%2" must stay as it was typed.
     QString result;
-    for (qsizetype i = 0; i < translated.size(); ++i) {
-        const int place =
-            i + 1 < translated.size() && translated[i] == u'%' ? translated[i + 1].digitValue() : -1;
+    for (qsizetype i = 0; i < pattern.size(); ++i) {
+        const int place = i + 1 < pattern.size() && pattern[i] == u'%' ? pattern[i + 1].digitValue() : -1;
         if (place < 1) {
-            result += translated[i];
+            result += pattern[i];
             continue;
         }
         ++i;
-        if (static_cast<std::size_t>(place) <= message.values.size())
-            result += text(message.values[static_cast<std::size_t>(place) - 1]);
+        if (static_cast<std::size_t>(place) <= values.size())
+            result += text(values[static_cast<std::size_t>(place) - 1]);
     }
     return result;
 }

@@ -7,6 +7,9 @@
 
 #include <QString>
 
+#include <string>
+#include <vector>
+
 namespace undercowl::ui {
 
 [[nodiscard]] inline QString text(std::string_view utf8) {
@@ -16,6 +19,9 @@ namespace undercowl::ui {
 
 // The message in the language of the screen; context "Messages", the English pattern is the source text.
 [[nodiscard]] QString words(const job::Message& message);
+
+// %1, %2 ... of the pattern replaced; one that has no value is left out.
+[[nodiscard]] QString filled(const QString& pattern, const std::vector<std::string>& values);
 
 // What went wrong, with the remedy.
 [[nodiscard]] QString words(const store::Problem& problem);

@@ -15,6 +15,7 @@ Column {
     readonly property list<string> kinds: [qsTr("screw"), qsTr("bolt"), qsTr("nut"), qsTr("washer"), qsTr("clip"), qsTr("pin")]
     readonly property list<string> threads: ["M4", "M5", "M6", "M8", "M10", "M12"]
     readonly property list<string> lengths: ["10", "12", "16", "20", "25", "30", "40", "50"]
+    readonly property int step: strip.number
     property int count: 1
 
     function add(): bool {
@@ -24,15 +25,24 @@ Column {
                           torque.commit());
         if (strip.hardware.count === before)
             return false;
-        count = 1;
-        for (const field of [what, thread, length, torque])
-            field.value = "";
-        for (const choice of [kindChoice, threadChoice, lengthChoice])
-            choice.current = -1;
+        empty();
         return true;
     }
 
+    // What was typed for one must never be taken over to the next: a torque least of all.
+    function empty() {
+        count = 1;
+        for (const field of [what, thread, length, torque]) {
+            field.value = "";
+            field.clear();
+        }
+        for (const choice of [kindChoice, threadChoice, lengthChoice])
+            choice.current = -1;
+    }
+
     spacing: Theme.grid * 3
+
+    onStepChanged: empty()
 
     Choice {
         current: root.count - 1

@@ -9,5 +9,5 @@ undercowl_screen_files(
 if(TARGET undercowl::sight)
     undercowl_screen_files(
         QML StrokeActions.qml StrokePage.qml StrokePhoto.qml StrokeRows.qml StrokeWire.qml
-        SOURCES photoreader.cpp photoreader.h strokerows.cpp strokeview.cpp strokeview.h)
+        SOURCES photoreader.cpp photoreader.h strokejournal.cpp strokerows.cpp strokeview.cpp strokeview.h)
 endif()

@@ -191,3 +191,12 @@ TEST_CASE("Bolts are tightened across, round or outward") {
             CHECK(seen == std::vector<int>(static_cast<std::size_t>(bolts), 1));
         }
 }
+
+TEST_CASE("What a nut factor covers already is refused beside it") {
+    for (const char* key : {"friction_head", "bearing_diameter"})
+        CHECK(refused("bolt-torque", {{"thread", "M8"},
+                                      {"class", "8.8"},
+                                      {"nut_factor", "0.2"},
+                                      {key, std::string(key) == "friction_head" ? "0.15" : "12"}})
+                  .field == key);
+}

@@ -76,6 +76,23 @@ TEST_CASE("Charging systems are judged by what they are") {
           "within");
 }
 
+// Common practice, no source: what a battery shows with a dead cell, and at idle with the lamps on.
+TEST_CASE("A good voltage at revs does not hide a bad battery") {
+    const auto dead = ran("charging-check",
+                          {{"rest", "9.8"}, {"idle", "12.5"}, {"revs", "14.5"}, {"system", "three-phase"}});
+    CHECK(shown(dead, "causes").find("dead cell") != std::string::npos);
+    const auto idle = ran("charging-check",
+                          {{"rest", "12.6"}, {"idle", "12.1"}, {"revs", "14.5"}, {"system", "three-phase"}});
+    CHECK(shown(idle, "causes") == "none");
+    REQUIRE(idle.cautions.size() > 1);
+    CHECK(idle.cautions.back().find("at idle the battery still gives") != std::string::npos);
+}
+
+TEST_CASE("A drain too small to count gives no day of emptiness") {
+    CHECK(ran("standing-drain", {{"current", "1e-320"}, {"capacity", "6"}, {"days", "30"}})
+              .find("days_to_limit") == nullptr);
+}
+
 // Sources: US Army TM 5-3820-256-24-4 and TM 10-3930-671-24; Ohm's law with IEC 60228 class 5 copper.
 TEST_CASE("Voltage drops") {
     const std::map<std::string, std::string> circuits{

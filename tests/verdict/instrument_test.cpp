@@ -117,6 +117,43 @@ TEST_CASE("Repeated readings give mean, spread and uncertainty") {
     CHECK_FALSE(repeatedReadings(std::vector{1.0, std::nan("")}));
 }
 
+// JCGM 100:2008, 4.2 and 4.3.9: the spread of the readings is a contribution of its own.
+TEST_CASE("The spread of readings adds to an uncertainty that was given") {
+    const Quantity given = torque(0.2);
+    Limits limits;
+    limits.low = torque(9);
+    limits.high = torque(11);
+    const std::vector one{torque(10)};
+    const auto single = judge(one, given, &limits);
+    REQUIRE(single);
+    REQUIRE(single->verdict);
+    CHECK(single->verdict->answer == Answer::Within);
+    CHECK(single->verdict->expanded.value == Approx(0.2));
+    // Mean 10 as before, but one reading was below the limit and one above.
+    const std::vector apart{torque(8.5), torque(11.5), torque(10)};
+    const auto several = judge(apart, given, &limits);
+    REQUIRE(several);
+    REQUIRE(several->repeated);
+    REQUIRE(several->verdict);
+    CHECK(several->verdict->answer == Answer::TooClose);
+    const double ofMean =
+        1.5 / std::sqrt(3.0) * 4.53 / 2; // t of JCGM 100 table G.2 for two degrees of freedom
+    CHECK(several->verdict->standard.value == Approx(std::hypot(0.1, ofMean)));
+    CHECK_FALSE(judge(one, torque(0), &limits));
+    const auto kept = judge(one, given, nullptr);
+    REQUIRE(kept);
+    CHECK_FALSE(kept->verdict);
+}
+
+TEST_CASE("A probability is never shown as certain") {
+    CHECK(percentText(0.933193) == "93.3 %");
+    CHECK(percentText(1) == "more than 99.9 %");
+    CHECK(percentText(0.99951) == "more than 99.9 %");
+    CHECK(percentText(0.9994) == "99.9 %");
+    CHECK(percentText(0) == "less than 0.1 %");
+    CHECK(percentText(0.0006) == "0.1 %");
+}
+
 TEST_CASE("A judgement keeps the value whatever is missing") {
     const std::vector readings{torque(20.1), torque(19.9), torque(20.0)};
     Limits limits;

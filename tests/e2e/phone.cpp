@@ -1,0 +1,47 @@
+#include "tests/e2e/phone.h"
+
+#include "tests/e2e/demowires.h"
+
+#include <QQuickWindow>
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+
+namespace undercowl::e2e {
+
+Phone::Phone(const Look& look) : look_(look) {
+    // In the order in which they will be shot.
+    int shot = 0;
+    for (const char* photo : {"rear-terminals.jpg", "tail-plug.jpg", "generator-bullets.jpg",
+                              "switch-before.jpg", "switch-before.jpg"})
+        lay(photo, camera() + "/" + std::to_string(++shot) + ".jpg");
+    lay("switch-after.jpg", pictures() + "/switch-after.jpg");
+    std::filesystem::create_directories(scratch_ / "none");
+}
+
+void Phone::open(bool withCamera) {
+    app_ = std::make_unique<platform::App>(
+        platform::AppWanted{.store = shop(),
+                            .camera = QString::fromStdString(withCamera ? camera() : scratch_ / "none"),
+                            .pictures = QString::fromStdString(pictures()),
+                            .look = {{QStringLiteral("width"), look_.width},
+                                     {QStringLiteral("height"), look_.height},
+                                     {QStringLiteral("theme"), QString::fromLatin1(look_.theme)}},
+                            .clock = [later = later_] { return store::systemClock()() + later->load(); }});
+    REQUIRE(app_->window() != nullptr);
+    const QString name =
+        QStringLiteral("%1x%2-%3%4")
+            .arg(look_.width)
+            .arg(look_.height)
+            .arg(QLatin1String(look_.theme), withCamera ? QString() : QStringLiteral("-later"));
+    hand_ = std::make_unique<Hand>(*app_->window(), name);
+}
+
+void Phone::close() {
+    app_->window()->close();
+    hand_.reset();
+    app_.reset();
+}
+
+} // namespace undercowl::e2e
