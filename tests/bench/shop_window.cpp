@@ -1,0 +1,18 @@
+// The app on the shop in the folder that is named, up to its first frame.
+#include "platform/app/app.h"
+#include "tests/bench/first_frame.h"
+
+#include <QGuiApplication>
+
+int main(int argc, char* argv[]) {
+    const QGuiApplication app(argc, argv);
+    QGuiApplication::setApplicationName("undercowl");
+    if (argc != 2)
+        return 2;
+    const undercowl::platform::App shop(
+        {.store = argv[1], .camera = {}, .pictures = {}, .look = {{"width", 412}, {"height", 915}}});
+    if (shop.window() == nullptr)
+        return 2;
+    undercowl::bench::endWithFirstFrame(*shop.window());
+    return QGuiApplication::exec();
+}

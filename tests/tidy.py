@@ -1,0 +1,70 @@
+#!/usr/bin/env python3
+"""Runs clang-tidy over our own sources in core, qml and platform, two at a time; exit 1 when it has anything to say.
+
+usage: tidy.py BUILD    a built folder: its compile_commands.json says how each file is compiled, Ninja what it includes
+
+A file that passed is not looked at again until it, a header of ours that it includes, its flags or .clang-tidy change:
+the hash of all of these is kept in BUILD/tidy.
+"""
+import concurrent.futures, hashlib, json, os, pathlib, subprocess, sys
+
+root = pathlib.Path(__file__).resolve().parent.parent
+folders = tuple(f"{root}/{name}/" for name in ("core", "qml", "platform"))
+
+
+def included(build):
+    """what Ninja has noted of each object: the headers of ours that it was made from"""
+    headers, current = {}, None
+    for line in subprocess.run(["ninja", "-C", build, "-t", "deps"], capture_output=True, text=True, check=True).stdout.splitlines():
+        if line and not line[0].isspace():
+            current = headers.setdefault(line.split(":")[0], set())
+        elif current is not None and line.strip():
+            path = os.path.normpath(os.path.join(build, line.strip()))
+            if path.startswith(folders):
+                current.add(path)
+    return headers
+
+
+def content(path):
+    return hashlib.sha256(pathlib.Path(path).read_bytes()).digest()
+
+
+def main():
+    build = pathlib.Path(sys.argv[1]).resolve()
+    stamps = build / "tidy"
+    stamps.mkdir(exist_ok=True)
+    headers = included(build)
+    rules = b"".join(subprocess.run(["clang-tidy", say, root / "CMakeLists.txt"], capture_output=True, check=True).stdout
+                     for say in ("--version", "--dump-config"))
+    wanted = {}
+    for unit in json.loads((build / "compile_commands.json").read_text()):
+        if unit["file"].startswith(folders) and not unit["file"].startswith(f"{build}/") and unit["file"] not in wanted:
+            made = unit["command"].split(" -o ")[1].split()[0]
+            key = hashlib.sha256(rules + unit["command"].encode())
+            for path in [unit["file"], *sorted(headers.get(made, ()))]:
+                key.update(path.encode() + content(path))
+            wanted[unit["file"]] = key.hexdigest()
+
+    def check(file):
+        ran = subprocess.run(["clang-tidy", "-p", build, "--quiet", "--extra-arg=-Wno-unknown-warning-option", file],
+                             stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+        if ran.returncode == 0 and not ran.stdout.strip():
+            (stamps / wanted[file]).touch()
+            return True
+        print(ran.stdout.strip() or ran.stderr.strip(), flush=True)
+        return False
+
+    known = {stamp.name for stamp in stamps.iterdir()}
+    for old in known - set(wanted.values()):
+        (stamps / old).unlink()
+    todo = [file for file, key in wanted.items() if key not in known]
+    print(f"{len(todo)} of {len(wanted)} files to look at", flush=True)
+    with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
+        bad = len(todo) - sum(pool.map(check, todo))
+    if bad:
+        print(f"{bad} files with findings")
+    return 1 if bad else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
