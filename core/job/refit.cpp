@@ -28,6 +28,7 @@ std::vector<RefitStep> refitOrder(const Job& job) {
         steps.push_back(&step);
     std::sort(steps.begin(), steps.end(), [](const auto* a, const auto* b) { return a->order > b->order; });
     std::vector<RefitStep> order;
+    order.reserve(steps.size());
     for (const StripStep* step : steps)
         order.push_back({step, photosAbout(job, step->id), step->refitted.has_value(), waits(job, *step),
                          openBehind(job, *step)});

@@ -69,7 +69,7 @@ cv::Mat toWorkingSize(const cv::Mat& rgb) {
     const double factor = double(workingSide) / longer;
     cv::Mat smaller;
     cv::resize(rgb, smaller,
-               {std::max(1, int(rgb.cols * factor + 0.5)), std::max(1, int(rgb.rows * factor + 0.5))}, 0, 0,
+               {std::max(1, cvRound(rgb.cols * factor)), std::max(1, cvRound(rgb.rows * factor))}, 0, 0,
                cv::INTER_AREA);
     return smaller;
 }

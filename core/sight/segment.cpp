@@ -49,7 +49,7 @@ Sides sidesOf(const RibbonEdge& a, const RibbonEdge& b, int most) {
 }
 
 cv::Vec3f labAt(const Ribbon& ribbon, double column, int row) {
-    const int c = std::clamp(static_cast<int>(column + 0.5), 0, ribbon.lab.cols - 1);
+    const int c = std::clamp(cvRound(column), 0, ribbon.lab.cols - 1);
     const int r = std::clamp(row + ribbon.reach, 0, ribbon.lab.rows - 1);
     return ribbon.lab.at<cv::Vec3f>(r, c);
 }

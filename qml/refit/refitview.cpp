@@ -39,6 +39,7 @@ void RefitView::show(const Snapshot& snapshot) {
     const auto order = job::refitOrder(snapshot.job);
     const auto next = job::nextRefit(snapshot.job);
     std::vector<Line> lines;
+    lines.reserve(order.size());
     for (const job::RefitStep& step : order)
         lines.push_back({.id = text(step.strip->id),
                          .title = text(step.strip->title),

@@ -28,7 +28,7 @@ QJsonArray toJson(const std::vector<std::string>& list) {
 
 std::vector<std::string> stringsFrom(const QJsonValue& json) {
     std::vector<std::string> list;
-    for (const QJsonValue& one : json.toArray()) {
+    for (const QJsonValue one : json.toArray()) {
         list.push_back(one.toString().toStdString());
     }
     return list;
@@ -87,7 +87,7 @@ StripDraft stripDraftFromJson(const QByteArray& bytes) {
     draft.step.task = field("task");
     draft.newTask = field("newTask");
     draft.step.title = field("title");
-    for (const QJsonValue& one : json["hardware"].toArray()) {
+    for (const QJsonValue one : json["hardware"].toArray()) {
         draft.step.hardware.push_back(hardwareFrom(one.toObject()));
     }
     draft.step.bag = field("bag");

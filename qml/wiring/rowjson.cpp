@@ -77,19 +77,19 @@ QJsonObject toJson(const WireRow& row) {
 
 WireRow rowFrom(const QJsonObject& json) {
     WireRow row;
-    for (const QJsonValue& one : json["candidates"].toArray()) {
+    for (const QJsonValue one : json["candidates"].toArray()) {
         if (const auto wire = colourFrom(one.toArray().at(0))) {
             row.candidates.push_back({*wire, one.toArray().at(1).toDouble()});
         }
     }
     row.sure = json["sure"].toBool();
-    for (const QJsonValue& one : json["doubts"].toArray()) {
+    for (const QJsonValue one : json["doubts"].toArray()) {
         if (const int doubt = one.toInt(-1);
-            doubt >= 0 && doubt <= static_cast<int>(sight::Doubt::UnevenLight)) {
+            doubt >= 0 && doubt <= static_cast<int>(sight::Doubt::NotProven)) {
             row.doubts.push_back(static_cast<sight::Doubt>(doubt));
         }
     }
-    for (const QJsonValue& one : json["path"].toArray()) {
+    for (const QJsonValue one : json["path"].toArray()) {
         row.path.push_back(pointFrom(one));
     }
     row.empty = json["empty"].toBool();
@@ -117,7 +117,7 @@ QByteArray toJson(const std::vector<WireRow>& rows) {
 
 std::vector<WireRow> rowsFromJson(const QByteArray& json) {
     std::vector<WireRow> rows;
-    for (const QJsonValue& one : QJsonDocument::fromJson(json).array()) {
+    for (const QJsonValue one : QJsonDocument::fromJson(json).array()) {
         rows.push_back(rowFrom(one.toObject()));
     }
     return rows;
