@@ -53,6 +53,8 @@ stage "everything, GCC"
 build release
 stage "qmllint"
 lint_screens
+stage "clang-tidy"
+python3 tests/tidy.py build/release
 stage "all tests, GCC"
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 ctest --preset release -j 2
