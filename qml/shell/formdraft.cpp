@@ -28,14 +28,18 @@ void FormDraft::setForm(const QString& form) {
         return;
     form_ = form;
     emit formChanged();
-    if (complete_)
+    // Once a job is there, another form of it is what was just said under its own name, and begins empty.
+    if (complete_ && askedWithoutJob_ && values_.isEmpty())
         restore();
 }
 
 void FormDraft::restore() {
+    askedWithoutJob_ = jobId_.isEmpty();
     session_->restoreDraft(this, form_, [this, asked = form_](const QByteArray& json) {
-        if (asked != form_)
-            return; // the answer for the form that was here before
+        if (asked != form_) { // the answer for the form that was here before
+            restore();
+            return;
+        }
         const auto object = QJsonDocument::fromJson(json).object();
         if (object[u"version"].toInt() == shapeVersion && values_.isEmpty()) {
             values_ = object[u"values"].toObject().toVariantMap();

@@ -35,7 +35,7 @@ public:
     void componentComplete() override; // asks the store for what was entered before
 
     [[nodiscard]] const QString& form() const { return form_; }
-    // Another form, such as that of a job that has only now been read: what was entered of it is asked for.
+    // When the job was not read yet at first, what was entered of the form with its name is asked for now.
     void setForm(const QString& form);
     [[nodiscard]] const QVariantMap& values() const { return values_; }
     [[nodiscard]] bool ready() const { return ready_; }             // the store has answered
@@ -68,6 +68,7 @@ private:
     QVariantMap discarded_;
     QString restored_;
     bool complete_{};
+    bool askedWithoutJob_{};
     bool ready_{};
 };
 

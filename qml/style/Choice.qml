@@ -31,7 +31,7 @@ Column {
         }
         // Room for the tick that the chosen one carries.
         readonly property real widest: Math.max(Theme.touch, root.options.reduce((most, each) => Math.max(most, letters.advanceWidth(each)), 0)
-                                                + Theme.smallIcon + Theme.grid * 6)
+                                                + Theme.smallIcon + Theme.grid * 8)
     }
 
     Label {

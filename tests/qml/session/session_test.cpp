@@ -157,6 +157,30 @@ private slots:
         QCOMPARE(draftInStore(folder_, "finding/x").value_or(""), std::string("{\"words\":\"half a sent\"}"));
     }
 
+    void aFormOpenedBeforeItsJobIsReadShowsWhatWasEnteredOnceItIs() {
+        open();
+        const auto makeForm = [this](const char* name, const char* job) {
+            auto form = std::make_unique<FormDraft>();
+            form->setProperty("session", QVariant::fromValue(session_.get()));
+            form->setProperty("form", QString::fromLatin1(name));
+            form->setProperty("jobId", QString::fromLatin1(job));
+            form->setProperty("title", QStringLiteral("Memo"));
+            form->componentComplete();
+            return form;
+        };
+        {
+            const auto form = makeForm("memo/7", "7");
+            QTRY_VERIFY(form->ready());
+            form->set(QStringLiteral("text"), QStringLiteral("shim under the left clip"));
+        }
+        const auto form = makeForm("memo/", "");
+        QTRY_VERIFY(form->ready());
+        QVERIFY(!form->begun());
+        form->setProperty("jobId", QStringLiteral("7"));
+        form->setProperty("form", QStringLiteral("memo/7"));
+        QTRY_COMPARE(form->text(QStringLiteral("text")), QStringLiteral("shim under the left clip"));
+    }
+
     void aFormShowsWhatWasEnteredBeforeAndDiscardingIsUndone() {
         open();
         const auto makeForm = [this] {
