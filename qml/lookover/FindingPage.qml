@@ -43,9 +43,7 @@ ShopPage {
         onReadyChanged: {
             if (root.finding === "" || !ready || begun)
                 return;
-            const known = findings.known(root.finding);
-            for (const name in known)
-                set(name, known[name]);
+            fill(findings.known(root.finding));
         }
     }
 

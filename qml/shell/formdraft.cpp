@@ -51,6 +51,12 @@ void FormDraft::restore() {
     });
 }
 
+void FormDraft::fill(const QVariantMap& known) {
+    filled_ = known;
+    values_ = known;
+    emit valuesChanged();
+}
+
 void FormDraft::set(const QString& name, const QVariant& value) {
     if (values_.value(name) == value)
         return;
@@ -82,6 +88,7 @@ void FormDraft::bringBack() {
 
 void FormDraft::said() {
     values_.clear();
+    filled_.clear();
     discarded_.clear();
     restored_.clear();
     emit valuesChanged();

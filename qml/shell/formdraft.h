@@ -38,13 +38,16 @@ public:
     // When the job was not read yet at first, what was entered of the form with its name is asked for now.
     void setForm(const QString& form);
     [[nodiscard]] const QVariantMap& values() const { return values_; }
-    [[nodiscard]] bool ready() const { return ready_; }             // the store has answered
-    [[nodiscard]] bool begun() const { return !values_.isEmpty(); } // something has been entered
+    [[nodiscard]] bool ready() const { return ready_; } // the store has answered
+    // Something has been entered that is not what fill() showed.
+    [[nodiscard]] bool begun() const { return !values_.isEmpty() && values_ != filled_; }
     [[nodiscard]] QString restoredFrom() const {
         return restored_;
     } // "14:32"; empty when it was begun just now
     [[nodiscard]] bool canBringBack() const { return !discarded_.isEmpty(); }
 
+    // Shows what is known already: no draft, until something is set.
+    Q_INVOKABLE void fill(const QVariantMap& known);
     Q_INVOKABLE void set(const QString& name, const QVariant& value);
     Q_INVOKABLE QString text(const QString& name) const; // empty when it was not entered
     Q_INVOKABLE void discard();                          // undone by bringBack()
@@ -65,6 +68,7 @@ private:
     QString title_;
     QString jobId_;
     QVariantMap values_;
+    QVariantMap filled_;
     QVariantMap discarded_;
     QString restored_;
     bool complete_{};

@@ -192,8 +192,10 @@ QString StripView::bagsInUse() const {
 }
 
 QString StripView::claim() {
-    changedDraft();
-    session()->flush();
+    if (corrects_.isEmpty()) { // the id of a step that was said is safe
+        changedDraft();
+        session()->flush();
+    }
     return text(draft_.step.id);
 }
 

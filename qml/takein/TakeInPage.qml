@@ -34,9 +34,7 @@ ShopPage {
         onReadyChanged: {
             if (!root.editing || !ready || begun)
                 return;
-            const known = form.known();
-            for (const name in known)
-                set(name, known[name]);
+            fill(form.known());
         }
     }
 

@@ -37,9 +37,7 @@ Column {
         onReadyChanged: {
             if (!ready || begun)
                 return;
-            const known = root.view.values();
-            for (const name in known)
-                set(name, known[name]);
+            fill(root.view.values());
         }
     }
 

@@ -166,9 +166,9 @@ void GatheringView::describe(FormDraft* draft) {
         [self = QPointer(this), draft = QPointer(draft), id = text(gathering.id)](const Entries& said) {
             if (!said || self == nullptr)
                 return;
-            if (draft != nullptr)
-                draft->said();
             self->setGathering(id);
+            if (draft != nullptr)
+                draft->said(); // and shows what is known of it now
             emit self->described(id);
         });
 }

@@ -59,6 +59,17 @@ void Hand::seesNot(const QString& words) const {
     REQUIRE(gone);
 }
 
+QStringList Hand::read() const {
+    constexpr int still = 250; // milliseconds
+    QStringList texts;
+    QStringList before;
+    do {
+        before = std::exchange(texts, textsOn(window_));
+        QTest::qWait(still);
+    } while (texts.isEmpty() || texts != before);
+    return texts;
+}
+
 QQuickItem* Hand::find(const QString& name, Kind kind) const {
     const bool found = QTest::qWaitFor([&] { return !touchables(window_, name, kind).empty(); }, patience);
     INFO("the screen shows:\n  " << screen());
@@ -118,10 +129,16 @@ void Hand::bringIntoView(QQuickItem& item, const QString& name) const {
 
 void Hand::touch(const QString& name) {
     QQuickItem* item = find(name, Kind::Control);
-    // What is being laid out, or moves with the page, is touched once it lies still.
-    QRectF before;
-    REQUIRE(QTest::qWaitFor([&] { return std::exchange(before, areaOf(*item)) == areaOf(*item); }, patience));
-    bringIntoView(*item, name);
+    // What is being laid out, or makes room for a line that appears, is touched once it lies still in view.
+    bool still = false;
+    for (int tries = 0; tries < 5 && !still; ++tries) {
+        QRectF before;
+        REQUIRE(
+            QTest::qWaitFor([&] { return std::exchange(before, areaOf(*item)) == areaOf(*item); }, patience));
+        bringIntoView(*item, name);
+        QTest::qWait(30);
+        still = areaOf(*item) == before && !covered(window_, *item, seenOf(*item).center());
+    }
     if (const auto last = touched_.find(item); last != touched_.end() && last->second.elapsed() < trembling)
         QTest::qWait(trembling - static_cast<int>(last->second.elapsed()));
     const QPointF at = seenOf(*item).center();

@@ -35,6 +35,9 @@ public:
     void sees(const QString& words) const;                // waits for it
     void seesNot(const QString& words) const;             // waits until it has gone
 
+    // Every text on the screen, once nothing on it changes any more.
+    [[nodiscard]] QStringList read() const;
+
     void picture(const QString& name) const;
 
 private:

@@ -10,7 +10,14 @@
 
 namespace undercowl::e2e {
 
+namespace {
+
+constexpr job::TimeMs noon = 1'795'780'800'000; // 2026-11-27 12:00 UTC: no day ends during a test
+
+} // namespace
+
 Phone::Phone(const Look& look) : look_(look) {
+    since_.start();
     // In the order in which they will be shot.
     int shot = 0;
     for (const char* photo : {"rear-terminals.jpg", "tail-plug.jpg", "generator-bullets.jpg",
@@ -21,14 +28,14 @@ Phone::Phone(const Look& look) : look_(look) {
 }
 
 void Phone::open(bool withCamera) {
-    app_ = std::make_unique<platform::App>(
-        platform::AppWanted{.store = shop(),
-                            .camera = QString::fromStdString(withCamera ? camera() : scratch_ / "none"),
-                            .pictures = QString::fromStdString(pictures()),
-                            .look = {{QStringLiteral("width"), look_.width},
-                                     {QStringLiteral("height"), look_.height},
-                                     {QStringLiteral("theme"), QString::fromLatin1(look_.theme)}},
-                            .clock = [later = later_] { return store::systemClock()() + later->load(); }});
+    app_ = std::make_unique<platform::App>(platform::AppWanted{
+        .store = shop(),
+        .camera = QString::fromStdString(withCamera ? camera() : scratch_ / "none"),
+        .pictures = QString::fromStdString(pictures()),
+        .look = {{QStringLiteral("width"), look_.width},
+                 {QStringLiteral("height"), look_.height},
+                 {QStringLiteral("theme"), QString::fromLatin1(look_.theme)}},
+        .clock = [since = since_, later = later_] { return noon + since.elapsed() + later->load(); }});
     REQUIRE(app_->window() != nullptr);
     const QString name =
         QStringLiteral("%1x%2-%3%4")

@@ -6,6 +6,8 @@
 #include "tests/e2e/hand.h"
 #include "tests/platform/tool.h"
 
+#include <QElapsedTimer>
+
 #include <atomic>
 #include <functional>
 #include <memory>
@@ -37,6 +39,7 @@ private:
 
     Look look_;
     tests::Scratch scratch_;
+    QElapsedTimer since_;
     std::shared_ptr<std::atomic<job::TimeMs>> later_ = std::make_shared<std::atomic<job::TimeMs>>(0);
     std::unique_ptr<platform::App> app_;
     std::unique_ptr<Hand> hand_;
