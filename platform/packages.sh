@@ -7,7 +7,7 @@ packages_run="
 build-essential cmake ninja-build pkg-config
 libexpected-dev nlohmann-json3-dev libfmt-dev libcli11-dev
 libsqlitecpp-dev libsqlite3-dev libsodium-dev libarchive-dev
-libopencv-core-dev libopencv-imgproc-dev libturbojpeg0-dev libpng-dev
+libopencv-core-dev libopencv-imgproc-dev libopencv-dnn-dev libturbojpeg0-dev libpng-dev
 qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools
 qt6-multimedia-dev qt6-speech-dev qt6-svg-dev libgl-dev libvulkan-dev
 qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript

@@ -1,75 +1,256 @@
 #include "core/sight/follow.h"
 
-#include "core/sight/ribbon.h"
-#include "core/sight/segmenttrees.h"
-
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace undercowl::sight {
 namespace {
 
-constexpr int reach = 40; // rows to either side of a stroke
-constexpr int strokes = 8;
-constexpr double leastWorth = -4.0; // log odds below which nothing wire-like is there
-constexpr double tapReach = 64.0;   // how far from a tap a wire is looked for, px
+// What the fields say of the wire at a place.
+struct Seen {
+    double wire{};  // probability
+    Point centre;   // nearest point of the centre line
+    Point along;    // unit direction; which of the two ways is arbitrary
+    double width{}; // pixels
+};
 
-// The middle between the two edges, over the rows on which both could be followed.
-Tube tubeOf(const Ribbon& ribbon, const std::vector<RibbonEdge>& edges, const Segment& segment) {
-    const RibbonEdge& left = edges[segment.left];
-    const RibbonEdge& right = edges[segment.right];
-    Tube tube;
-    tube.width = segment.width;
-    tube.strength = 1.0 / (1.0 + std::exp(-segment.logOdds));
-    for (int row = segment.first; row <= segment.last; row += 2) {
-        const double a = double(left.path[static_cast<std::size_t>(row - left.first)]);
-        const double b = double(right.path[static_cast<std::size_t>(row - right.first)]);
-        tube.centre.push_back(ribbon.toPicture(0.5 * (a + b), row));
+class Map {
+public:
+    explicit Map(const Fields& fields) : fields_(fields) {}
+
+    [[nodiscard]] int columns() const { return fields_.wire.cols; }
+    [[nodiscard]] int rows() const { return fields_.wire.rows; }
+    static Point placeOf(int column, int row) { return {2.0 * column + 1.5, 2.0 * row + 1.5}; }
+    [[nodiscard]] double wireAt(int column, int row) const { return fields_.wire.at<float>(row, column); }
+
+    [[nodiscard]] Seen cell(int column, int row) const {
+        const double c = fields_.cos2.at<float>(row, column);
+        const double s = fields_.sin2.at<float>(row, column);
+        const double angle = 0.5 * std::atan2(s, c);
+        const Point place = placeOf(column, row);
+        return {wireAt(column, row),
+                {place.x + fields_.dx.at<float>(row, column), place.y + fields_.dy.at<float>(row, column)},
+                {std::cos(angle), std::sin(angle)},
+                2.0 * fields_.halfWidth.at<float>(row, column)};
     }
+
+    // The mean of the four cells around p, of those that speak of the same wire as the nearest.
+    [[nodiscard]] Seen at(const Point& p) const {
+        const double u = (p.x - 1.5) / 2.0;
+        const double v = (p.y - 1.5) / 2.0;
+        const int column = std::clamp(int(std::lround(u)), 0, columns() - 1);
+        const int row = std::clamp(int(std::lround(v)), 0, rows() - 1);
+        const Seen nearest = cell(column, row);
+        double weight = 0.0;
+        double wire = 0.0;
+        Point centre;
+        double c = 0.0;
+        double s = 0.0;
+        double width = 0.0;
+        for (int j = std::max(0, int(std::floor(v))); j <= std::min(rows() - 1, int(std::floor(v)) + 1); ++j)
+            for (int i = std::max(0, int(std::floor(u)));
+                 i <= std::min(columns() - 1, int(std::floor(u)) + 1); ++i) {
+                const Seen one = cell(i, j);
+                if (std::hypot(one.centre.x - nearest.centre.x, one.centre.y - nearest.centre.y) >
+                    0.35 * nearest.width + 2.0)
+                    continue;
+                const double share =
+                    (1.0 - std::abs(u - i)) * (1.0 - std::abs(v - j)) * (0.05 + one.wire) + 1e-6;
+                weight += share;
+                wire += share * one.wire;
+                centre.x += share * one.centre.x;
+                centre.y += share * one.centre.y;
+                c += share * fields_.cos2.at<float>(j, i);
+                s += share * fields_.sin2.at<float>(j, i);
+                width += share * one.width;
+            }
+        if (weight <= 0.0)
+            return nearest;
+        const double angle = 0.5 * std::atan2(s, c);
+        return {wire / weight,
+                {centre.x / weight, centre.y / weight},
+                {std::cos(angle), std::sin(angle)},
+                width / weight};
+    }
+
+    [[nodiscard]] bool contains(const Point& p) const {
+        return p.x >= 0.0 && p.y >= 0.0 && p.x < 2.0 * columns() && p.y < 2.0 * rows();
+    }
+
+private:
+    const Fields& fields_;
+};
+
+constexpr double onWire = 0.5;      // probability
+constexpr double stillOnWire = 0.4; // while it is followed
+
+double dot(const Point& a, const Point& b) {
+    return a.x * b.x + a.y * b.y;
+}
+
+// Steps from a place of the centre line along the wire until it ends, dives under another, or is long enough.
+void followOneWay(const Map& map, const Seen& start, Point along, Polyline& out, std::vector<double>& widths,
+                  double& strength) {
+    const double width = start.width;
+    const double step = std::max(1.5, 0.25 * width);
+    const int most = int((0.5 * stripAlong * stripStep * width) / step) + 1;
+    Point p = start.centre;
+    double w = width;
+    for (int i = 0; i < most; ++i) {
+        const Point ahead{p.x + along.x * step, p.y + along.y * step};
+        if (!map.contains(ahead))
+            return;
+        const Seen seen = map.at(ahead);
+        if (seen.wire < stillOnWire || std::abs(std::log(seen.width / w)) > 0.45)
+            return;
+        const Point normal{-along.y, along.x};
+        const double aside = dot({seen.centre.x - ahead.x, seen.centre.y - ahead.y}, normal);
+        if (std::abs(aside) > 0.35 * w + 0.5)
+            return; // another wire's centre line
+        Point next = seen.along;
+        if (dot(next, along) < 0.0)
+            next = {-next.x, -next.y};
+        if (dot(next, along) < 0.80) // turned by more than 37 degrees: what lies across
+            return;
+        p = {ahead.x + normal.x * aside, ahead.y + normal.y * aside};
+        along = {0.5 * (along.x + next.x), 0.5 * (along.y + next.y)};
+        const double length = std::hypot(along.x, along.y);
+        along = {along.x / length, along.y / length};
+        w += 0.3 * (seen.width - w);
+        out.push_back(p);
+        widths.push_back(seen.width);
+        strength += seen.wire;
+    }
+}
+
+Polyline smoothed(const Polyline& line) {
+    Polyline out = line;
+    for (int round = 0; round < 2; ++round) {
+        const Polyline from = out;
+        for (std::size_t i = 1; i + 1 < from.size(); ++i)
+            out[i] = {(from[i - 1].x + 2.0 * from[i].x + from[i + 1].x) / 4.0,
+                      (from[i - 1].y + 2.0 * from[i].y + from[i + 1].y) / 4.0};
+    }
+    return out;
+}
+
+Tube follow(const Map& map, Seen start) {
+    // The centre line's own cell knows it best.
+    for (int i = 0; i < 2; ++i) {
+        const Seen centred = map.at(start.centre);
+        if (centred.wire < stillOnWire || std::hypot(centred.centre.x - start.centre.x,
+                                                     centred.centre.y - start.centre.y) > 0.3 * start.width)
+            break;
+        start = centred;
+    }
+    Polyline back;
+    Polyline forth;
+    std::vector<double> widths{start.width};
+    double strength = start.wire;
+    followOneWay(map, start, {-start.along.x, -start.along.y}, back, widths, strength);
+    followOneWay(map, start, start.along, forth, widths, strength);
+    Tube tube;
+    tube.anchor = back.size();
+    tube.centre.assign(back.rbegin(), back.rend());
+    tube.centre.push_back(start.centre);
+    tube.centre.insert(tube.centre.end(), forth.begin(), forth.end());
+    tube.centre = smoothed(tube.centre);
+    tube.strength = strength / double(widths.size());
+    const auto middle = widths.begin() + std::ptrdiff_t(widths.size() / 2);
+    std::nth_element(widths.begin(), middle, widths.end());
+    tube.width = *middle;
     return tube;
 }
 
-// What a wire loses by lying away from the tap: nothing within its own width, then more with each width.
-double farAway(double distance, double width) {
-    return 3.0 * std::max(0.0, distance / width - 0.45);
+double distanceTo(const Polyline& line, const Point& p) {
+    double least = 1e9;
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+        const Point e{line[i + 1].x - line[i].x, line[i + 1].y - line[i].y};
+        const Point d{p.x - line[i].x, p.y - line[i].y};
+        const double t = std::clamp(dot(d, e) / std::max(1e-9, dot(e, e)), 0.0, 1.0);
+        least = std::min(least, std::hypot(d.x - t * e.x, d.y - t * e.y));
+    }
+    return line.size() == 1 ? std::hypot(line[0].x - p.x, line[0].y - p.y) : least;
 }
 
-// Once it is plain that something is a wire, the nearer one was meant, not the plainer one.
-double wireLike(double logOdds) {
-    return std::min(logOdds, 1.5) + 0.1 * logOdds;
+Polyline pixelByPixel(const Polyline& along) {
+    Polyline out{along.front()};
+    for (std::size_t i = 0; i + 1 < along.size(); ++i) {
+        const double length = std::hypot(along[i + 1].x - along[i].x, along[i + 1].y - along[i].y);
+        const int steps = std::max(1, int(std::ceil(length)));
+        for (int k = 1; k <= steps; ++k) {
+            const double t = double(k) / steps;
+            out.push_back({along[i].x + t * (along[i + 1].x - along[i].x),
+                           along[i].y + t * (along[i + 1].y - along[i].y)});
+        }
+    }
+    return out;
 }
 
 } // namespace
 
-std::optional<Tube> findTube(const cv::Mat& lab, const Point& p) {
-    std::optional<Tube> best;
-    double bestWorth = leastWorth;
-    for (int turn = 0; turn < strokes; ++turn) {
-        const double angle = std::numbers::pi * turn / strokes;
-        const double c = tapReach * std::cos(angle);
-        const double n = tapReach * std::sin(angle);
-        const Ribbon ribbon = ribbonAlong(lab, {{p.x - c, p.y - n}, {p.x + c, p.y + n}}, reach);
-        const std::vector<RibbonEdge> edges = edgesOf(ribbon);
-        for (Segment& segment : segmentsOf(ribbon, edges)) {
-            segment.logOdds = logOddsOfWire(segment.features);
-            const double distance = std::abs(segment.at - tapReach) / std::hypot(1.0, segment.slope);
-            const double worth = wireLike(segment.logOdds) - farAway(distance, segment.width);
-            if (worth > bestWorth) {
-                bestWorth = worth;
-                best = tubeOf(ribbon, edges, segment);
+std::optional<Tube> findTube(const Fields& fields, const Point& p) {
+    const Map map(fields);
+    constexpr double reach = 60.0; // pixels of the working picture
+    const int column = int((p.x - 1.5) / 2.0);
+    const int row = int((p.y - 1.5) / 2.0);
+    const int cells = int(reach / 2.0) + 1;
+    double best = reach;
+    std::optional<Seen> start;
+    for (int j = std::max(0, row - cells); j <= std::min(map.rows() - 1, row + cells); ++j)
+        for (int i = std::max(0, column - cells); i <= std::min(map.columns() - 1, column + cells); ++i) {
+            if (map.wireAt(i, j) < onWire)
+                continue;
+            const Point place = Map::placeOf(i, j);
+            const double away = std::hypot(place.x - p.x, place.y - p.y);
+            if (away < best) {
+                best = away;
+                start = map.cell(i, j);
             }
         }
-    }
-    return best;
+    if (!start)
+        return std::nullopt;
+    return follow(map, *start);
 }
 
-std::vector<Crossing> findCrossings(const cv::Mat& lab, const Polyline& along) {
-    const Ribbon ribbon = ribbonAlong(lab, along, reach);
-    const std::vector<RibbonEdge> edges = edgesOf(ribbon);
+std::vector<Crossing> findCrossings(const Fields& fields, const Polyline& along) {
+    const Map map(fields);
+    const Polyline stroke = pixelByPixel(along);
     std::vector<Crossing> crossings;
-    for (const Segment& segment : bestRow(segmentsOf(ribbon, edges)))
-        crossings.push_back({tubeOf(ribbon, edges, segment), ribbon.toPicture(segment.at, 0.0)});
+    bool armed = false;  // the centre line of the wire underneath still lies ahead
+    double before = 0.0; // how far ahead it lay a pixel ago
+    for (std::size_t i = 0; i + 1 < stroke.size(); ++i) {
+        const Point& p = stroke[i];
+        const Seen seen = map.at(p);
+        if (seen.wire < onWire) {
+            armed = false;
+            continue;
+        }
+        const Point ahead{stroke[i + 1].x - p.x, stroke[i + 1].y - p.y};
+        const double length = std::max(1e-9, std::hypot(ahead.x, ahead.y));
+        Point normal{-seen.along.y, seen.along.x};
+        double slant = dot(normal, ahead) / length;
+        if (slant < 0.0) {
+            normal = {-normal.x, -normal.y};
+            slant = -slant;
+        }
+        if (slant < 0.15) // along the wire, not across it
+            continue;
+        const double toCentre = dot({seen.centre.x - p.x, seen.centre.y - p.y}, normal);
+        const double half = 0.5 * seen.width;
+        if (armed && toCentre <= 0.0 && before > 0.0) {
+            armed = false;
+            Tube tube = follow(map, seen);
+            const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Crossing& other) {
+                return distanceTo(other.tube.centre, seen.centre) < 0.3 * tube.width;
+            });
+            if (!again)
+                crossings.push_back({std::move(tube), p});
+        } else if (!armed && toCentre > 0.3 * half) {
+            armed = true;
+        }
+        before = toCentre;
+    }
     return crossings;
 }
 

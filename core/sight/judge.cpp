@@ -1,63 +1,134 @@
 #include "core/sight/judge.h"
 
-#include "core/sight/nets.h"
-
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstddef>
+#include <optional>
 
 namespace undercowl::sight {
 namespace {
 
 constexpr std::size_t mostCandidates = 20;
+constexpr std::size_t tracers = insulations + 1; // the last is none
+using Posterior = std::array<std::array<double, tracers>, insulations>;
 
-// Base and tracer are never of one colour: what looks so is a plain wire.
-std::vector<Candidate> candidatesOf(const Structure& structure, const Shares& base, const Shares& other) {
+// Base and tracer are never of one colour.
+Posterior posteriorOf(const ColourOdds& odds) {
+    Posterior posterior{};
+    const double most = *std::max_element(odds.begin(), odds.begin() + insulations) +
+                        *std::max_element(odds.begin() + insulations, odds.end());
+    double total = 0.0;
+    for (std::size_t b = 0; b < insulations; ++b)
+        for (std::size_t t = 0; t < tracers; ++t)
+            if (t != b)
+                total += posterior.at(b).at(t) = std::exp(odds.at(b) + odds.at(insulations + t) - most);
+    for (auto& row : posterior)
+        for (double& p : row)
+            p /= total;
+    return posterior;
+}
+
+struct Best {
+    std::size_t base{};
+    std::size_t tracer{};
+    friend bool operator==(const Best&, const Best&) = default;
+};
+
+Best bestOf(const Posterior& posterior) {
+    Best best;
+    for (std::size_t b = 0; b < insulations; ++b)
+        for (std::size_t t = 0; t < tracers; ++t)
+            if (posterior.at(b).at(t) > posterior.at(best.base).at(best.tracer))
+                best = {b, t};
+    return best;
+}
+
+std::vector<Candidate> candidatesOf(const Posterior& posterior) {
     std::vector<Candidate> candidates;
-    for (std::size_t b = 0; b < insulations; ++b) {
-        double plain = structure.plain * base[b];
-        for (std::size_t t = 0; t < insulations; ++t) {
-            const double striped =
-                structure.tracer * base[b] * other[t] + structure.exchanged * other[b] * base[t];
-            if (t == b)
-                plain += striped;
-            else
-                candidates.push_back({{colour::allInsulations.at(b), colour::allInsulations.at(t)}, striped});
+    for (std::size_t b = 0; b < insulations; ++b)
+        for (std::size_t t = 0; t < tracers; ++t) {
+            colour::WireColour wire{colour::allInsulations.at(b), std::nullopt};
+            if (t < insulations)
+                wire.tracer = colour::allInsulations.at(t);
+            candidates.push_back({wire, posterior.at(b).at(t)});
         }
-        candidates.push_back({{colour::allInsulations.at(b), std::nullopt}, plain});
-    }
     std::sort(candidates.begin(), candidates.end(),
               [](const Candidate& a, const Candidate& b) { return a.probability > b.probability; });
     candidates.resize(mostCandidates);
     return candidates;
 }
 
+struct Exposure {
+    double seen{};    // columns of the strip that were followed
+    double burnt{};   // share of the pixels that are burnt out
+    double darkest{}; // brightest channel of the middle pixels, 0 to 255: its upper quartile
+};
+
+Exposure exposureOf(const Strip& strip) {
+    Exposure exposure;
+    std::vector<int> levels;
+    int burnt = 0;
+    for (int column = 0; column < strip.seen.cols; ++column) {
+        if (strip.seen.at<uchar>(stripAcross / 2, column) == 0)
+            continue;
+        exposure.seen += 1.0;
+        for (int row = stripAcross / 4; row < stripAcross * 3 / 4; ++row) {
+            const auto& pixel = strip.rgb.at<cv::Vec3b>(row, column);
+            levels.push_back(std::max({pixel[0], pixel[1], pixel[2]}));
+            burnt += std::min({pixel[0], pixel[1], pixel[2]}) >= 252 ? 1 : 0;
+        }
+    }
+    if (levels.empty())
+        return exposure;
+    exposure.burnt = double(burnt) / double(levels.size());
+    const auto quartile = levels.begin() + std::ptrdiff_t(levels.size() * 3 / 4);
+    std::nth_element(levels.begin(), quartile, levels.end());
+    exposure.darkest = *quartile;
+    return exposure;
+}
+
+// What could make a wire look like another, whatever the networks say.
+std::vector<Doubt> hindrances(const Exposure& exposure, double widthPx) {
+    std::vector<Doubt> doubts;
+    if (exposure.burnt > 0.35)
+        doubts.push_back(Doubt::Glare);
+    if (exposure.darkest < 24)
+        doubts.push_back(Doubt::Shadow);
+    if (widthPx < 4.0)
+        doubts.push_back(Doubt::TooThin);
+    if (exposure.seen < 10)
+        doubts.push_back(Doubt::Hidden);
+    return doubts;
+}
+
 } // namespace
 
-void judge(const cv::Mat& strip, double widthPx, double strength, const Surroundings& around,
+void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading) {
-    const auto summary = summarise(strip);
-    if (!summary) {
-        reading.doubts.push_back(Doubt::BurntOut);
-        return;
+    Posterior mean{};
+    bool agreed = true;
+    std::optional<Best> first;
+    double least = 1.0; // probability that the most doubtful judge gives to the answer of the first
+    for (const ColourOdds& odds : colourOddsOf(strip, light, white)) {
+        const Posterior one = posteriorOf(odds);
+        if (!first)
+            first = bestOf(one);
+        agreed = agreed && bestOf(one) == *first;
+        least = std::min(least, one.at(first->base).at(first->tracer));
+        for (std::size_t b = 0; b < insulations; ++b)
+            for (std::size_t t = 0; t < tracers; ++t)
+                mean.at(b).at(t) += one.at(b).at(t) / double(judges);
     }
-    const Shares base = colourShares(summary->base, around);
-    const Shares other = colourShares(summary->other, around);
-    reading.candidates = candidatesOf(structureOf(*summary, base, other, strength), base, other);
-
-    constexpr double darkest = 0.008; // linear light
-    if (summary->clipped > 0.4)
-        reading.doubts.push_back(Doubt::Glare);
-    if (std::max({summary->base[0], summary->base[1], summary->base[2]}) < darkest)
-        reading.doubts.push_back(Doubt::Shadow);
-    if (widthPx < 4.0)
-        reading.doubts.push_back(Doubt::TooThin);
-    if (strip.rows < 6)
-        reading.doubts.push_back(Doubt::Hidden);
-    // Of the answers that these networks are most certain of, one in twenty is still wrong on photos that
-    // they did not learn from. So none is called sure, and the mechanic looks at the wire itself.
-    reading.sure = false;
-    if (!around.white)
+    reading.candidates = candidatesOf(mean);
+    reading.doubts = hindrances(exposureOf(strip), widthPx);
+    constexpr double enough = 0.985;
+    constexpr double enoughForEach = 0.95;
+    reading.sure = reading.doubts.empty() && agreed && strength > 0.8 && least > enoughForEach &&
+                   reading.candidates.front().probability > enough;
+    if (reading.sure)
+        return;
+    if (white[3] == 0.0F)
         reading.doubts.push_back(Doubt::NoWhiteInView);
     const bool close = reading.candidates[1].probability > 0.3 * reading.candidates[0].probability;
     reading.doubts.push_back(close ? Doubt::CloseColours : Doubt::NotProven);

@@ -1,15 +1,14 @@
 // From a straightened strip to a posterior over base and tracer. Only core/sight includes this.
 #pragma once
 
+#include "core/sight/networks.h"
 #include "core/sight/reading.h"
-#include "core/sight/summary.h"
-
-#include <opencv2/core.hpp>
 
 namespace undercowl::sight {
 
-// Fills candidates, sure and doubts. 'strength' is how wire-like the tube looks, 0 to 1.
-void judge(const cv::Mat& strip, double widthPx, double strength, const Surroundings& around,
+// Fills candidates, sure and doubts. 'widthPx' is in pixels of the photo, 'strength' how surely the tube is a
+// wire, 0 to 1.
+void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading);
 
 } // namespace undercowl::sight

@@ -1,27 +1,48 @@
 #include "core/sight/reader.h"
 
+#include "core/colour/spaces.h"
 #include "core/sight/follow.h"
 #include "core/sight/judge.h"
 #include "core/sight/pixels.h"
-#include "core/sight/ribbon.h"
-
-#include <opencv2/imgproc.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace undercowl::sight {
 namespace {
 
-constexpr int across = 11;
-constexpr double middle = 0.76; // of the width: the rims take on the background's colour
+// The mean colour of a part of the picture, in linear light, 0 to 1.
+cv::Vec3d linearMean(const cv::Mat& rgb, const cv::Rect& box) {
+    static const std::array<double, 256> linear = [] {
+        std::array<double, 256> table{};
+        for (std::size_t i = 0; i < table.size(); ++i)
+            table.at(i) = colour::decodeSrgb(double(i) / 255.0);
+        return table;
+    }();
+    cv::Vec3d sum;
+    for (int y = box.y; y < box.y + box.height; ++y)
+        for (int x = box.x; x < box.x + box.width; ++x)
+            for (int channel = 0; channel < 3; ++channel)
+                sum[channel] += linear.at(rgb.at<cv::Vec3b>(y, x)[channel]);
+    return sum * (1.0 / box.area());
+}
+
+// What white would have, from something neutral of a known reflectance; nothing when it is burnt out or
+// black.
+std::optional<White> whiteFrom(const cv::Vec3d& seen, double reflectance) {
+    if (std::max({seen[0], seen[1], seen[2]}) > 0.95 || std::min({seen[0], seen[1], seen[2]}) < 0.004)
+        return std::nullopt;
+    return White{float(std::log(seen[0] / seen[1])), float(std::log(seen[2] / seen[1])),
+                 float(std::log(seen[1] / reflectance)), 1.0F};
+}
 
 } // namespace
 
 struct Reader::State {
     explicit State(Photo opened)
-        : photo(std::move(opened)), linear(toLinearLight(photo.pixels().rgb)),
-          lab(smoothLab(photo.pixels().rgb)), around(surroundingsOf(linear)) {}
+        : photo(std::move(opened)), rgb(photo.pixels().rgb), fields(findFields(rgb, {})),
+          light(lightOf(rgb)) {}
 
     [[nodiscard]] double scale() const { return photo.pixels().scale; }
     [[nodiscard]] Point inWork(const Point& p) const { return {p.x * scale(), p.y * scale()}; }
@@ -32,17 +53,15 @@ struct Reader::State {
     }
 
     void measureCard(const Card& card) {
-        const cv::Rect whole(0, 0, linear.cols, linear.rows);
+        const cv::Rect whole(0, 0, rgb.cols, rgb.rows);
         const cv::Rect box =
             cv::Rect(int(card.box.x * scale()), int(card.box.y * scale()),
                      int(std::ceil(card.box.width * scale())), int(std::ceil(card.box.height * scale()))) &
             whole;
         if (box.empty() || card.reflectance <= 0.0)
             return;
-        const cv::Scalar mean = cv::mean(linear(box));
-        if (std::max({mean[0], mean[1], mean[2]}) > 0.95 || std::min({mean[0], mean[1], mean[2]}) < 0.004)
-            return; // burnt out or black: it says nothing
-        around.white = cv::Vec3d(mean[0], mean[1], mean[2]) * (1.0 / card.reflectance);
+        if (const auto seen = whiteFrom(linearMean(rgb, box), card.reflectance))
+            white = *seen;
     }
 
     [[nodiscard]] WireReading read(const Tube& tube, const Point& at) const {
@@ -52,14 +71,15 @@ struct Reader::State {
         reading.plainness = tube.strength;
         for (const Point& p : tube.centre)
             reading.path.push_back(inPhoto(p));
-        judge(straighten(linear, tube, across, middle), tube.width / scale(), tube.strength, around, reading);
+        judge(straighten(rgb, tube), tube.width / scale(), tube.strength, light, white, reading);
         return reading;
     }
 
     Photo photo;
-    cv::Mat linear;
-    cv::Mat lab;
-    Surroundings around;
+    cv::Mat rgb;
+    Fields fields;
+    LightCodes light;
+    White white{};
 };
 
 Reader::Reader(Photo photo, ReadOptions options) : state_(std::make_unique<State>(std::move(photo))) {
@@ -74,21 +94,27 @@ Reader::Reader(Reader&&) noexcept = default;
 Reader& Reader::operator=(Reader&&) noexcept = default;
 
 void Reader::confirm(const Confirmed& wire) {
-    if (!state_->contains(wire.at) || state_->around.white)
-        return;
-    const auto tube = findTube(state_->lab, state_->inWork(wire.at));
-    const auto seen = tube ? summarise(straighten(state_->linear, *tube, across, middle)) : std::nullopt;
     // Only what is nearly neutral tells the colour of the light, and white tells it best.
-    if (!seen || wire.wire.base != colour::Insulation::WH)
+    if (!state_->contains(wire.at) || state_->white[3] != 0.0F || wire.wire.base != colour::Insulation::WH ||
+        wire.wire.tracer)
         return;
+    const auto tube = findTube(state_->fields, state_->inWork(wire.at));
+    if (!tube)
+        return;
+    const Point& middle = tube->centre[tube->anchor];
+    const int half = std::max(1, int(tube->width / 6.0));
+    const cv::Rect box = cv::Rect(int(middle.x) - half, int(middle.y) - half, 2 * half + 1, 2 * half + 1) &
+                         cv::Rect({}, state_->rgb.size());
     constexpr double whiteInsulation = 0.75; // reflectance; from memory
-    state_->around.white = seen->base * (1.0 / whiteInsulation);
+    if (const auto seen =
+            box.empty() ? std::nullopt : whiteFrom(linearMean(state_->rgb, box), whiteInsulation))
+        state_->white = *seen;
 }
 
 tl::expected<WireReading, std::string> Reader::tap(Point at) {
     if (!state_->contains(at))
         return tl::unexpected(std::string("the tap lies outside the photo: tap on the photo"));
-    if (const auto tube = findTube(state_->lab, state_->inWork(at)))
+    if (const auto tube = findTube(state_->fields, state_->inWork(at)))
         return state_->read(*tube, at);
     WireReading none;
     none.at = at;
@@ -108,7 +134,7 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
     if (stroke.size() < 2)
         return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
     std::vector<WireReading> readings;
-    for (const Crossing& crossing : findCrossings(state_->lab, stroke)) {
+    for (const Crossing& crossing : findCrossings(state_->fields, stroke)) {
         if (cancelled && cancelled())
             return std::vector<WireReading>{};
         readings.push_back(state_->read(crossing.tube, state_->inPhoto(crossing.at)));

@@ -2,27 +2,23 @@
 #pragma once
 
 #include "core/sight/geometry.h"
+#include "core/sight/networks.h"
 
 #include <opencv2/core.hpp>
 
-#include <vector>
+#include <cstddef>
 
 namespace undercowl::sight {
 
-// A tube that was followed, in pixels of the working picture.
+// A wire that was followed, in pixels of the working picture.
 struct Tube {
-    Polyline centre; // evenly spaced
+    Polyline centre;      // from one end of what was followed to the other
+    std::size_t anchor{}; // index of the place where the following began
     double width{};
-    double strength{}; // 0 to 1: how wire-like it looks
+    double strength{}; // 0 to 1: how surely it is a wire
 };
 
-// Rows run along the wire, columns across it from edge to edge; CV_32FC3, linear light.
-[[nodiscard]] cv::Mat straighten(const cv::Mat& linear, const Tube& tube, int columns, double share);
-
-// sRGB bytes to linear light, 0 to 1.
-[[nodiscard]] cv::Mat toLinearLight(const cv::Mat& rgb);
-
-// The unit direction of the centre line at one of its points.
-[[nodiscard]] Point directionAt(const Polyline& line, std::size_t index);
+// The strip around the tube's anchor, as the networks have learned to read it.
+[[nodiscard]] Strip straighten(const cv::Mat& rgb, const Tube& tube);
 
 } // namespace undercowl::sight

@@ -1,0 +1,40 @@
+"""Writes the learned networks as ONNX into the folder that core/sight takes them from.
+
+usage: ship.py nets.pt core/sight/nets
+"""
+import pathlib
+import sys
+
+import torch
+from torch import nn
+
+from networks import Finder, Judge
+from samples import ACROSS, ALONG, THUMB
+
+
+class Rest(nn.Module):
+    def __init__(self, colours):
+        super().__init__()
+        self.colours = colours
+
+    def forward(self, planes, light):
+        return self.colours.rest(planes, light)
+
+
+def write(net, inputs, names, output, file):
+    torch.onnx.export(net.eval(), inputs, str(file), input_names=names, output_names=[output], opset_version=11, dynamo=False) \
+        if "dynamo" in torch.onnx.export.__code__.co_varnames else \
+        torch.onnx.export(net.eval(), inputs, str(file), input_names=names, output_names=[output], opset_version=11)
+
+
+states = torch.load(sys.argv[1], map_location="cpu")
+out = pathlib.Path(sys.argv[2])
+out.mkdir(parents=True, exist_ok=True)
+finder = Finder()
+finder.load_state_dict(states[0])
+write(finder, torch.zeros(1, 3, 320, 320), ["rgb"], "fields", out / "finder.onnx")
+for i, state in enumerate(states[1:], 1):
+    judge = Judge()
+    judge.load_state_dict(state)
+    write(judge.light, torch.zeros(1, 3, *THUMB), ["small"], "light", out / f"light{i}.onnx")
+    write(Rest(judge.colours), (torch.zeros(1, 24, ACROSS, ALONG), torch.zeros(1, 20, 1, 1)), ["planes", "light"], "colours", out / f"colours{i}.onnx")
