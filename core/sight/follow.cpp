@@ -1,6 +1,9 @@
 #include "core/sight/follow.h"
 
+#include <opencv2/imgproc.hpp>
+
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace undercowl::sight {
@@ -16,7 +19,20 @@ struct Seen {
 
 class Map {
 public:
-    explicit Map(const Fields& fields) : fields_(fields) {}
+    Map(const Fields& fields, const cv::Mat& lab) : fields_(fields), lab_(lab) {}
+
+    // Five colours across the wire, its rims left out.
+    using Section = std::array<cv::Vec3f, 5>;
+    [[nodiscard]] Section section(const Point& centre, const Point& along, double width) const {
+        Section out;
+        for (std::size_t i = 0; i < out.size(); ++i) {
+            const double u = (double(i) - 2.0) * 0.16 * width;
+            const int x = std::clamp(int(centre.x - u * along.y), 0, lab_.cols - 1);
+            const int y = std::clamp(int(centre.y + u * along.x), 0, lab_.rows - 1);
+            out.at(i) = lab_.at<cv::Vec3b>(y, x);
+        }
+        return out;
+    }
 
     [[nodiscard]] int columns() const { return fields_.wire.cols; }
     [[nodiscard]] int rows() const { return fields_.wire.rows; }
@@ -79,6 +95,37 @@ public:
 
 private:
     const Fields& fields_;
+    const cv::Mat& lab_;
+};
+
+// The colours that were seen on a wire so far. A tracer that winds out of sight changes what a section shows,
+// but where another wire lies across, everything in it is strange.
+class Look {
+public:
+    void add(const Map::Section& section) {
+        for (const cv::Vec3f& colour : section)
+            colours_.push_back(colour);
+    }
+
+    // Whether the section belongs to the same wire; what is known again is remembered as it looks there.
+    [[nodiscard]] bool knowsAgain(const Map::Section& section) {
+        const std::size_t before = colours_.size();
+        for (const cv::Vec3f& colour : section)
+            if (std::any_of(colours_.begin(), colours_.begin() + std::ptrdiff_t(before),
+                            [&](const cv::Vec3f& known) { return apart(colour, known) < likeness; }))
+                colours_.push_back(colour);
+        return colours_.size() - before >= 3;
+    }
+
+private:
+    static constexpr double likeness = 16.0; // about Lab units
+    // Light and shade change along a wire, its hue does not.
+    static double apart(const cv::Vec3f& a, const cv::Vec3f& b) {
+        const double lightness = 0.45 * (a[0] - b[0]) / 2.55;
+        return std::sqrt(lightness * lightness + (a[1] - b[1]) * (a[1] - b[1]) +
+                         (a[2] - b[2]) * (a[2] - b[2]));
+    }
+    std::vector<cv::Vec3f> colours_;
 };
 
 constexpr double onWire = 0.5;      // probability
@@ -89,8 +136,8 @@ double dot(const Point& a, const Point& b) {
 }
 
 // Steps from a place of the centre line along the wire until it ends, dives under another, or is long enough.
-void followOneWay(const Map& map, const Seen& start, Point along, Polyline& out, std::vector<double>& widths,
-                  double& strength) {
+void followOneWay(const Map& map, const Seen& start, Point along, Look look, Polyline& out,
+                  std::vector<double>& widths, double& strength) {
     const double width = start.width;
     const double step = std::max(1.5, 0.25 * width);
     const int most = int((0.5 * stripAlong * stripStep * width) / step) + 1;
@@ -116,6 +163,8 @@ void followOneWay(const Map& map, const Seen& start, Point along, Polyline& out,
         along = {0.5 * (along.x + next.x), 0.5 * (along.y + next.y)};
         const double length = std::hypot(along.x, along.y);
         along = {along.x / length, along.y / length};
+        if (!look.knowsAgain(map.section(p, along, start.width)))
+            return;
         w += 0.3 * (seen.width - w);
         out.push_back(p);
         widths.push_back(seen.width);
@@ -147,8 +196,13 @@ Tube follow(const Map& map, Seen start) {
     Polyline forth;
     std::vector<double> widths{start.width};
     double strength = start.wire;
-    followOneWay(map, start, {-start.along.x, -start.along.y}, back, widths, strength);
-    followOneWay(map, start, start.along, forth, widths, strength);
+    Look look;
+    for (const double at : {-0.4, 0.0, 0.4})
+        look.add(map.section({start.centre.x + at * start.width * start.along.x,
+                              start.centre.y + at * start.width * start.along.y},
+                             start.along, start.width));
+    followOneWay(map, start, {-start.along.x, -start.along.y}, look, back, widths, strength);
+    followOneWay(map, start, start.along, look, forth, widths, strength);
     Tube tube;
     tube.anchor = back.size();
     tube.centre.assign(back.rbegin(), back.rend());
@@ -189,8 +243,16 @@ Polyline pixelByPixel(const Polyline& along) {
 
 } // namespace
 
-std::optional<Tube> findTube(const Fields& fields, const Point& p) {
-    const Map map(fields);
+cv::Mat smoothLab(const cv::Mat& rgb) {
+    cv::Mat smooth;
+    cv::GaussianBlur(rgb, smooth, {0, 0}, 1.0);
+    cv::Mat lab;
+    cv::cvtColor(smooth, lab, cv::COLOR_RGB2Lab);
+    return lab;
+}
+
+std::optional<Tube> findTube(const Fields& fields, const cv::Mat& lab, const Point& p) {
+    const Map map(fields, lab);
     constexpr double reach = 60.0; // pixels of the working picture
     const int column = int((p.x - 1.5) / 2.0);
     const int row = int((p.y - 1.5) / 2.0);
@@ -213,8 +275,8 @@ std::optional<Tube> findTube(const Fields& fields, const Point& p) {
     return follow(map, *start);
 }
 
-std::vector<Crossing> findCrossings(const Fields& fields, const Polyline& along) {
-    const Map map(fields);
+std::vector<Crossing> findCrossings(const Fields& fields, const cv::Mat& lab, const Polyline& along) {
+    const Map map(fields, lab);
     const Polyline stroke = pixelByPixel(along);
     std::vector<Crossing> crossings;
     bool armed = false;  // the centre line of the wire underneath still lies ahead

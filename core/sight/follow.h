@@ -9,9 +9,13 @@
 
 namespace undercowl::sight {
 
+// CIELAB of the working picture, slightly smoothed, in eight bits: what tells one wire from the next where
+// they cross. CV_8UC3.
+[[nodiscard]] cv::Mat smoothLab(const cv::Mat& rgb);
+
 // The wire that was most likely meant by a tap at p: the nearest within reach; nothing if there is none. All
 // in pixels of the working picture.
-[[nodiscard]] std::optional<Tube> findTube(const Fields& fields, const Point& p);
+[[nodiscard]] std::optional<Tube> findTube(const Fields& fields, const cv::Mat& lab, const Point& p);
 
 struct Crossing {
     Tube tube;
@@ -19,6 +23,7 @@ struct Crossing {
 };
 
 // The wires that a stroke crosses, in its order, each once.
-[[nodiscard]] std::vector<Crossing> findCrossings(const Fields& fields, const Polyline& along);
+[[nodiscard]] std::vector<Crossing> findCrossings(const Fields& fields, const cv::Mat& lab,
+                                                  const Polyline& along);
 
 } // namespace undercowl::sight

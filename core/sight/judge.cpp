@@ -104,13 +104,13 @@ std::vector<Doubt> hindrances(const Exposure& exposure, double widthPx) {
 
 } // namespace
 
-void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
+void judge(const Strips& strips, double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading) {
     Posterior mean{};
     bool agreed = true;
     std::optional<Best> first;
     double least = 1.0; // probability that the most doubtful judge gives to the answer of the first
-    for (const ColourOdds& odds : colourOddsOf(strip, light, white)) {
+    for (const ColourOdds& odds : colourOddsOf(strips, light, white)) {
         const Posterior one = posteriorOf(odds);
         if (!first)
             first = bestOf(one);
@@ -121,7 +121,7 @@ void judge(const Strip& strip, double widthPx, double strength, const LightCodes
                 mean.at(b).at(t) += one.at(b).at(t) / double(judges);
     }
     reading.candidates = candidatesOf(mean);
-    reading.doubts = hindrances(exposureOf(strip), widthPx);
+    reading.doubts = hindrances(exposureOf(strips.front()), widthPx);
     constexpr double enough = 0.985;
     constexpr double enoughForEach = 0.95;
     reading.sure = reading.doubts.empty() && agreed && strength > 0.8 && least > enoughForEach &&

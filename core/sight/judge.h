@@ -8,7 +8,7 @@ namespace undercowl::sight {
 
 // Fills candidates, sure and doubts. 'widthPx' is in pixels of the photo, 'strength' how surely the tube is a
 // wire, 0 to 1.
-void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
+void judge(const Strips& strips, double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading);
 
 } // namespace undercowl::sight

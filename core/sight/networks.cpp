@@ -25,9 +25,9 @@ struct Networks {
     std::mutex one;
     cv::dnn::Net finder = netFrom(finderWeights());
     std::array<cv::dnn::Net, judges> light{netFrom(lightWeights(0)), netFrom(lightWeights(1)),
-                                           netFrom(lightWeights(2))};
+                                           netFrom(lightWeights(2)), netFrom(lightWeights(3))};
     std::array<cv::dnn::Net, judges> colours{netFrom(colourWeights(0)), netFrom(colourWeights(1)),
-                                             netFrom(colourWeights(2))};
+                                             netFrom(colourWeights(2)), netFrom(colourWeights(3))};
 };
 
 Networks& networks() {
@@ -58,6 +58,20 @@ void copyTile(const cv::Mat& blob, Fields& fields, cv::Point at, const cv::Rect&
     cv::Mat half;
     cv::exp(plane(blob, 5)(cut), half);
     cv::Mat(half * 8.0).copyTo(fields.halfWidth(to));
+}
+
+// Red, green, blue and whether it is seen, 0 to 1.
+void fillPlanes(const Strip& strip, cv::Mat& planes) {
+    constexpr int cells = stripAcross * stripAlong;
+    auto* cell = planes.ptr<float>();
+    for (int row = 0; row < stripAcross; ++row)
+        for (int column = 0; column < stripAlong; ++column, ++cell) {
+            const auto& pixel = strip.rgb.at<cv::Vec3b>(row, column);
+            const bool seen = strip.seen.at<uchar>(row, column) != 0;
+            for (int channel = 0; channel < 3; ++channel)
+                cell[channel * cells] = seen ? float(pixel[channel]) / 255.0F : 0.0F;
+            cell[3 * cells] = seen ? 1.0F : 0.0F;
+        }
 }
 
 } // namespace
@@ -102,27 +116,20 @@ LightCodes lightOf(const cv::Mat& rgb) {
     return codes;
 }
 
-std::array<ColourOdds, judges> colourOddsOf(const Strip& strip, const LightCodes& light, const White& white) {
+std::array<ColourOdds, judges> colourOddsOf(const Strips& strips, const LightCodes& light,
+                                            const White& white) {
     constexpr int cells = stripAcross * stripAlong;
     constexpr int colours = 4; // red, green, blue, seen
     const int lights = int(light[0].size() + white.size());
     const std::array<int, 4> shape{1, colours + lights, stripAcross, stripAlong};
+    const std::array<int, 4> lightShape{1, lights, 1, 1};
     cv::Mat planes(int(shape.size()), shape.data(), CV_32F);
-    auto* cell = planes.ptr<float>();
-    for (int row = 0; row < stripAcross; ++row)
-        for (int column = 0; column < stripAlong; ++column, ++cell) {
-            const auto& pixel = strip.rgb.at<cv::Vec3b>(row, column);
-            const bool seen = strip.seen.at<uchar>(row, column) != 0;
-            for (int channel = 0; channel < 3; ++channel)
-                cell[channel * cells] = seen ? float(pixel[channel]) / 255.0F : 0.0F;
-            cell[3 * cells] = seen ? 1.0F : 0.0F;
-        }
+    cv::Mat code(int(lightShape.size()), lightShape.data(), CV_32F);
     std::array<ColourOdds, judges> odds{};
     Networks& nets = networks();
     const std::lock_guard lock(nets.one);
     for (std::size_t i = 0; i < judges; ++i) {
-        const std::array<int, 4> lightShape{1, lights, 1, 1};
-        cv::Mat code(int(lightShape.size()), lightShape.data(), CV_32F);
+        fillPlanes(strips.at(i), planes);
         std::copy(light.at(i).begin(), light.at(i).end(), code.ptr<float>());
         std::copy(white.begin(), white.end(), code.ptr<float>() + light.at(i).size());
         for (int channel = 0; channel < lights; ++channel)

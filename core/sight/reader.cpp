@@ -41,7 +41,7 @@ std::optional<White> whiteFrom(const cv::Vec3d& seen, double reflectance) {
 
 struct Reader::State {
     explicit State(Photo opened)
-        : photo(std::move(opened)), rgb(photo.pixels().rgb), fields(findFields(rgb, {})),
+        : photo(std::move(opened)), rgb(photo.pixels().rgb), lab(smoothLab(rgb)), fields(findFields(rgb, {})),
           light(lightOf(rgb)) {}
 
     [[nodiscard]] double scale() const { return photo.pixels().scale; }
@@ -77,6 +77,7 @@ struct Reader::State {
 
     Photo photo;
     cv::Mat rgb;
+    cv::Mat lab;
     Fields fields;
     LightCodes light;
     White white{};
@@ -98,7 +99,7 @@ void Reader::confirm(const Confirmed& wire) {
     if (!state_->contains(wire.at) || state_->white[3] != 0.0F || wire.wire.base != colour::Insulation::WH ||
         wire.wire.tracer)
         return;
-    const auto tube = findTube(state_->fields, state_->inWork(wire.at));
+    const auto tube = findTube(state_->fields, state_->lab, state_->inWork(wire.at));
     if (!tube)
         return;
     const Point& middle = tube->centre[tube->anchor];
@@ -114,7 +115,7 @@ void Reader::confirm(const Confirmed& wire) {
 tl::expected<WireReading, std::string> Reader::tap(Point at) {
     if (!state_->contains(at))
         return tl::unexpected(std::string("the tap lies outside the photo: tap on the photo"));
-    if (const auto tube = findTube(state_->fields, state_->inWork(at)))
+    if (const auto tube = findTube(state_->fields, state_->lab, state_->inWork(at)))
         return state_->read(*tube, at);
     WireReading none;
     none.at = at;
@@ -134,7 +135,7 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
     if (stroke.size() < 2)
         return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
     std::vector<WireReading> readings;
-    for (const Crossing& crossing : findCrossings(state_->fields, stroke)) {
+    for (const Crossing& crossing : findCrossings(state_->fields, state_->lab, stroke)) {
         if (cancelled && cancelled())
             return std::vector<WireReading>{};
         readings.push_back(state_->read(crossing.tube, state_->inPhoto(crossing.at)));

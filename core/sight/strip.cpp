@@ -42,9 +42,7 @@ private:
     std::vector<double> at_;
 };
 
-} // namespace
-
-Strip straighten(const cv::Mat& rgb, const Tube& tube) {
+Strip straightened(const cv::Mat& rgb, const Tube& tube, double span) {
     const Measured line(tube.centre);
     const double step = stripStep * tube.width;
     const double anchor = line.distanceOf(tube.anchor);
@@ -58,7 +56,7 @@ Strip straighten(const cv::Mat& rgb, const Tube& tube) {
         const Point centre = line.place(distance);
         const Point along = line.direction(distance, step);
         for (int row = 0; row < stripAcross; ++row) {
-            const double u = ((row + 0.5) / stripAcross - 0.5) * stripSpan * tube.width;
+            const double u = ((row + 0.5) / stripAcross - 0.5) * span * tube.width;
             const double x = centre.x - u * along.y;
             const double y = centre.y + u * along.x;
             mapX.at<float>(row, column) = float(x - 0.5);
@@ -69,6 +67,17 @@ Strip straighten(const cv::Mat& rgb, const Tube& tube) {
     }
     cv::remap(rgb, strip.rgb, mapX, mapY, cv::INTER_LINEAR, cv::BORDER_REPLICATE);
     return strip;
+}
+
+} // namespace
+
+Strips straighten(const cv::Mat& rgb, const Tube& tube) {
+    Strips strips;
+    for (std::size_t i = 0; i < judges; ++i)
+        strips.at(i) = i > 0 && stripSpans.at(i) == stripSpans.at(i - 1)
+                           ? strips.at(i - 1)
+                           : straightened(rgb, tube, stripSpans.at(i));
+    return strips;
 }
 
 } // namespace undercowl::sight

@@ -18,7 +18,7 @@ struct Tube {
     double strength{}; // 0 to 1: how surely it is a wire
 };
 
-// The strip around the tube's anchor, as the networks have learned to read it.
-[[nodiscard]] Strip straighten(const cv::Mat& rgb, const Tube& tube);
+// The strips around the tube's anchor, as the networks have learned to read them.
+[[nodiscard]] Strips straighten(const cv::Mat& rgb, const Tube& tube);
 
 } // namespace undercowl::sight

@@ -9,6 +9,7 @@ import argparse
 import multiprocessing as mp
 import pathlib
 import queue
+import threading
 import time
 
 import numpy as np
@@ -19,11 +20,11 @@ import samples
 from networks import Finder, Judge, joint
 
 
-def worker(seed, out, photos, held):
+def worker(seed, out, photos, held, part):
     np.seterr(all="ignore")
     torch.set_num_threads(1)
     rng = np.random.default_rng(seed)
-    truth = samples.Truth(photos, lambda f: f not in held) if photos else None
+    truth = samples.Truth(photos, lambda f: f not in held, part)
     step = seed * 1000000
     while True:
         crops, strips, real_crops, real_strips = [], [], [], []
@@ -32,11 +33,10 @@ def worker(seed, out, photos, held):
             step += 1
             crops += c
             strips += s
-        if truth:
-            for _ in range(3):
-                real_crops.append(truth.crop(rng, int(rng.integers(len(truth.rgb)))))
-            got = truth.strips(rng, int(rng.integers(len(truth.rgb))))
-            real_strips = [got[i] for i in rng.permutation(len(got))[:60]]
+        for _ in range(3):
+            real_crops.append(truth.crop(rng, int(rng.integers(len(truth.rgb)))))
+        got = truth.strips(rng, int(rng.integers(len(truth.rgb))))
+        real_strips = [got[i] for i in rng.permutation(len(got))[:60]]
         out.put((crops, strips, real_crops, real_strips))
 
 
@@ -47,14 +47,15 @@ class Bank:
         self.size, self.count, self.at = size, 0, 0
         self.arrays = [torch.zeros((size, *s), dtype=t, device=device) for s, t in shapes]
 
-    def add(self, rows):
-        if not rows:
+    def add(self, columns):
+        if not columns:
             return
-        at = torch.arange(self.at, self.at + len(rows)) % self.size
-        for array, column in zip(self.arrays, zip(*rows)):
-            array[at.to(array.device)] = torch.from_numpy(np.stack(column)).to(array.device, array.dtype)
-        self.at = (self.at + len(rows)) % self.size
-        self.count = min(self.size, self.count + len(rows))
+        n = len(columns[0])
+        at = (torch.arange(self.at, self.at + n) % self.size).to(self.arrays[0].device)
+        for array, column in zip(self.arrays, columns):
+            array[at] = torch.from_numpy(column).to(array.device, array.dtype)
+        self.at = (self.at + n) % self.size
+        self.count = min(self.size, self.count + n)
 
     def take(self, n):
         i = torch.randint(self.count, (n,), device=self.arrays[0].device)
@@ -68,6 +69,10 @@ def strip_row(s):
 
 def crop_row(c):
     return c[0].transpose(2, 0, 1), c[1]
+
+
+def columns_of(rows):
+    return [np.stack(c) for c in zip(*rows)]
 
 
 def banks(device, crops, strips):
@@ -143,7 +148,7 @@ def finder_loss(out, lab):
     on, valid = lab[:, 0], lab[:, 6]
     wire = F.binary_cross_entropy_with_logits(out[:, 0], on, reduction="none")
     here = on * valid
-    n = here.sum() + 1
+    n = here.sum() + 1  # 'valid' is a weight, 0 where nothing is known
     offset = (out[:, 1:3] - lab[:, 1:3]).abs().sum(1) / torch.exp(lab[:, 5]).clamp_min(0.25)
     turn = (out[:, 3:5] - lab[:, 3:5]).abs().sum(1)
     width = (out[:, 5] - lab[:, 5]).abs()
@@ -178,40 +183,46 @@ def main():
     ap.add_argument("--workers", type=int, default=14)
     ap.add_argument("--seed", type=int, default=1)
     ap.add_argument("--judges", type=int, default=3)
-    ap.add_argument("--batch", type=int, default=24)
+    ap.add_argument("--batch", type=int, default=48)
     a = ap.parse_args()
     device = "cuda" if torch.cuda.is_available() else "cpu"
     held = set(pathlib.Path(a.held).read_text().split())
     made = mp.Queue(maxsize=40)
     for i in range(a.workers):
-        mp.Process(target=worker, args=(a.seed * 100 + i + 1, made, a.photos, held), daemon=True).start()
+        mp.Process(target=worker, args=(a.seed * 100 + i + 1, made, a.photos, held, (i % 5, 5)), daemon=True).start()
+    ready = queue.Queue(maxsize=60)
+
+    def unpack():
+        while True:
+            c, s, rc, rs = made.get()
+            ready.put([columns_of(map(crop_row, c)), columns_of(map(strip_row, s)), columns_of(map(crop_row, rc)), columns_of(map(strip_row, rs))])
+
+    threading.Thread(target=unpack, daemon=True).start()
     kept = samples.Truth(a.photos, lambda f: f in held)
     big = device == "cuda"
-    crops, strips = banks(device, 4000 if big else 60, 150000 if big else 2000)
+    crops, strips = banks(device, 6000 if big else 60, 150000 if big else 2000)
     real_crops, real_strips = banks(device, 2500 if big else 40, 60000 if big else 1000)
     finder = Finder().to(device)
     judges = [Judge().to(device) for _ in range(a.judges)]
-    learned = [torch.optim.AdamW(m.parameters(), lr=2e-3, weight_decay=1e-2 if i else 1e-4) for i, m in enumerate([finder, *judges])]
+    learned = [torch.optim.AdamW(m.parameters(), lr=2e-3, weight_decay=3e-2 if i else 1e-4) for i, m in enumerate([finder, *judges])]
     start, last, step, scenes_seen, since = time.time(), 0.0, 0, 0, 0
     total = a.minutes * 60
     sums = [0.0, 0.0]
     while (now := time.time() - start) < total:
         while True:
             try:
-                c, s, rc, rs = made.get_nowait() if step else made.get()
+                rows = ready.get_nowait() if step else ready.get()
             except queue.Empty:
                 break
-            scenes_seen += len(c)
-            crops.add([crop_row(x) for x in c])
-            strips.add([strip_row(x) for x in s])
-            real_crops.add([crop_row(x) for x in rc])
-            real_strips.add([strip_row(x) for x in rs])
+            scenes_seen += len(rows[0][0])
+            for bank, columns in zip((crops, strips, real_crops, real_strips), rows):
+                bank.add(columns)
             if not step:
                 break
         if crops.count < (200 if big else 20):
             continue
         f = now / total
-        rate = 2e-3 * min(1, step / 300) * (0.5 * (1 + np.cos(np.pi * min(1, f)))) + 1e-6
+        rate = 3e-3 * min(1, step / 300) * (0.5 * (1 + np.cos(np.pi * min(1, f)))) + 1e-6
         for o in learned:
             for g in o.param_groups:
                 g["lr"] = rate
@@ -226,17 +237,17 @@ def main():
         learned[0].zero_grad()
         loss.backward()
         learned[0].step()
-        sums[0] += loss.item()
+        sums[0] += loss.detach()
         for j, judge in enumerate(judges):
             judge.train()
-            m = 12 * n
-            rows = [torch.cat(c) for c in zip(strips.take(m // 2), real_strips.take(m // 2))]
-            px, small, white = vary_strips(rows[0], rows[1], rows[5], 1.0)
+            m = 6 * n
+            rows = [torch.cat(c) for c in zip(strips.take(m * 3 // 5), real_strips.take(m * 2 // 5))]
+            px, small, white = vary_strips(rows[0], rows[1], rows[5], 1.2)
             loss = colour_loss(judge(px, small, white), rows[2], rows[3], rows[4])
             learned[1 + j].zero_grad()
             loss.backward()
             learned[1 + j].step()
-        sums[1] += loss.item()
+        sums[1] += loss.detach()
         step += 1
         if now - last > 30:
             for judge in judges:

@@ -58,7 +58,7 @@ class Colours(nn.Module):
         self.c2 = nn.Sequential(conv(c(48), c(64), 2), conv(c(64), c(64)))
         self.c3 = nn.Sequential(conv(c(64), c(96), 2), conv(c(96), c(96)))
         self.f0 = nn.Sequential(nn.Conv2d(2 * c(96) + 20, 96, 1), nn.ReLU(inplace=True))
-        self.drop = nn.Dropout(0.25)
+        self.drop = nn.Dropout(0.35)
         self.f1 = nn.Conv2d(96, 29, 1)
 
     def forward(self, strip, light):

@@ -1,7 +1,7 @@
 """Cuts what the two networks learn from out of made scenes and of photos with truth.
 
 A crop is a square of a picture with, at half its resolution, where wires are and where their centre lines lie.
-A strip is one wire pulled straight: 'ACROSS' rows over 1.25 of its width, 'ALONG' columns of an eighth of its width.
+A strip is one wire pulled straight: 'ACROSS' rows over 1.4 of its width, 'ALONG' columns of an eighth of its width.
 core/sight cuts strips in the same way.
 """
 import json
@@ -16,7 +16,7 @@ import scenes
 
 CROP = 320
 ACROSS, ALONG = 20, 128
-SPAN = 1.25  # widths
+SPAN = 1.4  # widths
 STEP = 1 / 8  # of a width
 THUMB = (48, 64)
 
@@ -42,14 +42,64 @@ def strip_of(rgb, centre, width, visible):
     return np.clip(out + 0.5, 0, 255).astype(np.uint8)
 
 
-def walk(line, anchor, width):
-    """points a step apart along a polyline on both sides of the point nearest to the anchor"""
-    seg = np.hypot(*np.diff(line, axis=0).T)
-    s = np.concatenate([[0], np.cumsum(seg)])
-    near = np.hypot(line[:, 0] - anchor[0], line[:, 1] - anchor[1]).argmin()
-    u = s[near] + (np.arange(ALONG) - ALONG / 2 + 0.5) * STEP * width
-    inside = (u >= 0) & (u <= s[-1])
-    return np.stack([np.interp(u, s, line[:, k]) for k in range(2)], 1), inside
+class Fields:
+    """where wires are, as the finder tells it, but true"""
+
+    def __init__(self, wire, dx, dy, tx, ty, half):
+        self.wire, self.dx, self.dy, self.tx, self.ty, self.half = wire, dx, dy, tx, ty, half
+        self.h, self.w = wire.shape
+
+    def at(self, x, y):
+        i, j = int(x), int(y)
+        if x < 0 or y < 0 or i >= self.w or j >= self.h or self.wire[j, i] < 0:
+            return None
+        return i + .5 + self.dx[j, i], j + .5 + self.dy[j, i], self.tx[j, i], self.ty[j, i], 2 * self.half[j, i]
+
+
+def one_way(fields, x, y, tx, ty, width):
+    """as core/sight/follow.cpp goes: it may be led astray where wires cross at a small angle"""
+    step, w, out = max(1.5, 0.25 * width), width, []
+    for _ in range(int(0.5 * ALONG * STEP * width / step) + 1):
+        ax, ay = x + tx * step, y + ty * step
+        seen = fields.at(ax, ay)
+        if seen is None or abs(math.log(seen[4] / w)) > 0.45:
+            break
+        aside = -(seen[0] - ax) * ty + (seen[1] - ay) * tx
+        if abs(aside) > 0.35 * w + 0.5:
+            break
+        nx, ny = seen[2], seen[3]
+        if nx * tx + ny * ty < 0:
+            nx, ny = -nx, -ny
+        if nx * tx + ny * ty < 0.8:
+            break
+        x, y = ax - ty * aside, ay + tx * aside
+        tx, ty = tx + nx, ty + ny
+        n = math.hypot(tx, ty)
+        tx, ty = tx / n, ty / n
+        w += 0.3 * (seen[4] - w)
+        out.append((x, y))
+    return out
+
+
+def track(fields, x, y):
+    """centre line through the wire at a place: evenly ALONG points, which of them were followed, its width"""
+    seen = fields.at(x, y)
+    if seen is None:
+        return None
+    centred = fields.at(seen[0], seen[1])
+    if centred is not None and math.hypot(centred[0] - seen[0], centred[1] - seen[1]) < 0.3 * seen[4]:
+        seen = centred
+    cx, cy, tx, ty, width = seen
+    back, forth = one_way(fields, cx, cy, -tx, -ty, width), one_way(fields, cx, cy, tx, ty, width)
+    line = np.array(back[::-1] + [(cx, cy)] + forth)
+    if len(line) < 2:
+        return None
+    for _ in range(2):
+        if len(line) > 2:
+            line[1:-1] = (line[:-2] + 2 * line[1:-1] + line[2:]) / 4
+    s = np.concatenate([[0], np.cumsum(np.hypot(*np.diff(line, axis=0).T))])
+    u = s[len(back)] + (np.arange(ALONG) - ALONG / 2 + 0.5) * STEP * width
+    return np.stack([np.interp(u, s, line[:, k]) for k in range(2)], 1), (u >= 0) & (u <= s[-1]), width
 
 
 def loosen(rng, centre, width):
@@ -58,7 +108,11 @@ def loosen(rng, centre, width):
     d /= np.maximum(1e-6, np.hypot(d[:, 0], d[:, 1]))[:, None]
     drift = rng.normal(0, 0.05) + np.interp(np.arange(ALONG), np.linspace(0, ALONG, 6), rng.normal(0, 0.04, 6))
     normal = np.stack([-d[:, 1], d[:, 0]], 1)
-    return centre + normal * (drift * width)[:, None], width * math.exp(rng.normal(0.01, 0.07))
+    narrow = 0.0
+    if rng.random() < 0.2:  # taken for narrower, the tracer at its rim for background
+        narrow = rng.uniform(0, 0.4)
+        drift = drift + rng.choice([-1, 1]) * narrow / 2
+    return centre + normal * (drift * width)[:, None], width * (1 - narrow) * math.exp(rng.normal(0.01, 0.07))
 
 
 def cut_short(rng, visible):
@@ -67,7 +121,7 @@ def cut_short(rng, visible):
     gone = np.flatnonzero(~visible)
     lo = gone[gone < mid].max(initial=-1) + 1
     hi = gone[gone >= mid].min(initial=ALONG)
-    if rng.random() < 0.5:
+    if rng.random() < 0.3:
         lo = max(lo, int(rng.integers(0, mid - 5)))
         hi = min(hi, int(rng.integers(mid + 5, ALONG)))
     out = np.zeros(ALONG, bool)
@@ -76,7 +130,7 @@ def cut_short(rng, visible):
 
 
 def half_labels(wire, dx, dy, tx, ty, half, valid):
-    """7 x h/2 x w/2: wire, offset to the centre line / 8, double-angle direction, log half width, valid"""
+    """7 x h/2 x w/2: wire, offset to the centre line / 8, double-angle direction, log half width, weight"""
     q = (slice(1, None, 2), slice(1, None, 2))
     on = (wire >= 0)[q]
     c2, s2 = (tx * tx - ty * ty)[q], (2 * tx * ty)[q]
@@ -93,35 +147,39 @@ def from_scene(seed):
     h, w = rgb.shape[:2]
     y, x = int(rng.integers(0, h - CROP + 1)), int(rng.integers(0, w - CROP + 1))
     cut = (slice(y, y + CROP), slice(x, x + CROP))
-    lab = half_labels(*(o[k][cut] for k in ("wire", "dx", "dy", "tx", "ty", "half")), np.ones((CROP, CROP), bool))
+    # A tracer is part of its wire: what is most easily forgotten counts more.
+    weight = 1.0 + 2.0 * o["stripe"][cut]
+    lab = half_labels(*(o[k][cut] for k in ("wire", "dx", "dy", "tx", "ty", "half")), weight)
     crops = [(rgb[cut], lab)]
     strips = []
+    fields = Fields(*(o[k] for k in ("wire", "dx", "dy", "tx", "ty", "half")))
     for index, (base, tracer, line, width) in enumerate(o["wires"]):
         ys, xs = np.nonzero(o["wire"] == index)
-        if len(ys) < 12 * width:
+        if len(ys) < 6 * width:
             continue
         for _ in range(2):
             k = int(rng.integers(len(ys)))
-            anchor = (xs[k] + o["dx"][ys[k], xs[k]], ys[k] + o["dy"][ys[k], xs[k]])
-            centre, inside = walk(line[:, :2], anchor, width)
-            ci = np.clip(np.rint(centre - 0.5).astype(int), 0, [w - 1, h - 1])
-            visible = inside & (o["wire"][ci[:, 1], ci[:, 0]] == index)
-            if not visible[ALONG // 2 - 3:ALONG // 2 + 3].all():
+            got = track(fields, xs[k] + .5, ys[k] + .5)
+            if got is None:
                 continue
+            centre, visible, found = got
+            if rng.random() < 0.7:  # followed only as far as it is this wire
+                c = np.clip(centre.astype(int), 0, [w - 1, h - 1])
+                visible = visible & (o["wire"][c[:, 1], c[:, 0]] == index)
             visible = cut_short(rng, visible)
-            centre, loose = loosen(rng, centre, width)
-            part = strip_of(rgb, centre, loose, visible)
-            seen = 0.0
+            own = stripe = 0.0
             if tracer >= 0:
-                sx = np.clip(np.rint(centre[visible] - 0.5).astype(int), 0, [w - 1, h - 1])
                 d = np.gradient(centre, axis=0)[visible]
                 d /= np.maximum(1e-6, np.hypot(d[:, 0], d[:, 1]))[:, None]
-                hits = []
-                for off in np.linspace(-0.4, 0.4, 9) * width:
-                    p = np.clip(np.rint(sx + np.stack([-d[:, 1], d[:, 0]], 1) * off).astype(int), 0, [w - 1, h - 1])
-                    hits.append(o["stripe"][p[:, 1], p[:, 0]])
-                seen = float(np.mean(hits))
-            strips.append((part, small, base, tracer, 0 if seen < 0.02 else 1 if seen < 0.07 else 2, np.zeros(4, np.float32)))
+                for off in np.linspace(-0.42, 0.42, 9) * found:
+                    p = np.clip((centre[visible] + np.stack([-d[:, 1], d[:, 0]], 1) * off).astype(int), 0, [w - 1, h - 1])
+                    mine = o["wire"][p[:, 1], p[:, 0]] == index
+                    own += mine.sum()
+                    stripe += (o["stripe"][p[:, 1], p[:, 0]] & mine).sum()
+            seen = stripe / max(1.0, own)
+            centre, loose = loosen(rng, centre, found)
+            part = strip_of(rgb, centre, loose, visible)
+            strips.append((part, small, base, tracer, 0 if seen < 0.02 else 1 if seen < 0.06 else 2, np.zeros(4, np.float32)))
     return crops, strips
 
 
@@ -140,10 +198,14 @@ def card_white(rgb, card):
 class Truth:
     """photos of a folder with truth.json"""
 
-    def __init__(self, folder, keep):
+    def __init__(self, folder, keep, part=(0, 1)):
         folder = pathlib.Path(folder)
-        self.images = [t for t in json.loads((folder / "truth.json").read_text()) if keep(t["file"])]
+        self.images = [t for t in json.loads((folder / "truth.json").read_text()) if keep(t["file"])][part[0]::part[1]]
         self.rgb = [np.asarray(Image.open(folder / t["file"]).convert("RGB")) for t in self.images]
+        self.fields = []
+        for t, rgb in zip(self.images, self.rgb):
+            wires = [(np.array(x["visible_polyline"], float), x["diameter_px"] / 2) for x in t["wires"] if len(x["visible_polyline"]) > 1]
+            self.fields.append(Fields(*rasterise(wires, rgb.shape[:2], 26)[:6]))
 
     def strips(self, rng, image, loose=True, taps_only=False):
         t, rgb = self.images[image], self.rgb[image]
@@ -155,34 +217,30 @@ class Truth:
                 continue
             base = scenes.CODES.index(wire["base"])
             tracer = scenes.CODES.index(wire["tracer"]) if wire["tracer"] else -1
-            width = wire["diameter_px"]
-            gaps = np.hypot(*np.diff(line, axis=0).T) > 26
             anchors = list(zip(wire["suggested_taps"], wire["tap_tracer_fraction"]))
             if not taps_only:
                 for _ in range(6):
-                    anchors.append((line[int(rng.integers(len(line)))], wire["tracer_visible_fraction"] * 0.5))
+                    p = line[int(rng.integers(len(line)))] + rng.normal(0, 0.15, 2) * wire["diameter_px"]
+                    anchors.append((p, None))
+            length = np.hypot(*np.diff(line, axis=0).T)
+            length = length[length < 26].sum()
             for anchor, seen in anchors:
-                # the chain without a gap around the anchor
-                near = np.hypot(line[:, 0] - anchor[0], line[:, 1] - anchor[1]).argmin()
-                cuts = np.flatnonzero(gaps)
-                lo = cuts[cuts < near].max(initial=-1) + 1
-                hi = cuts[cuts >= near].min(initial=len(line) - 1) + 1
-                chain = line[lo:hi]
-                if len(chain) < 2:
+                got = track(self.fields[image], *anchor)
+                if got is None:
                     continue
-                fine = scenes.smooth_curve(chain, max(8, int(np.hypot(*np.diff(chain, axis=0).T).sum() / 3)))
-                centre, visible = walk(fine, anchor, width)
-                w = width
+                centre, visible, w = got
                 if loose:
+                    if rng.random() < 0.7:
+                        near = np.hypot(centre[:, None, 0] - line[None, :, 0], centre[:, None, 1] - line[None, :, 1]).min(1)
+                        visible = visible & (near < 9 + 0.2 * w)
                     visible = cut_short(rng, visible)
-                    centre, w = loosen(rng, centre, width)
-                else:
-                    visible = keep_middle(visible)
+                    centre, w = loosen(rng, centre, w)
                 if visible.sum() < 4:
                     continue
                 use = white if (not loose or rng.random() < 0.5) else np.zeros(4, np.float32)
-                level = 2 if seen >= 0.12 else 1
-                out.append((strip_of(rgb, centre, w, visible), small, base, tracer, level if tracer >= 0 else 0, use))
+                most = visible.sum() * STEP * w > 0.55 * length and wire["tracer_visible"]
+                shown = most if seen is None else seen >= 0.12
+                out.append((strip_of(rgb, centre, w, visible), small, base, tracer, 0 if tracer < 0 else 2 if shown else 1, use))
         return out
 
     def crop(self, rng, image):
@@ -194,7 +252,9 @@ class Truth:
         flip = rng.choice([-1, 1])
         c = rng.uniform(0.1, 0.9, 2) * [w, h]
         if rng.random() < 0.7:
-            wire = t["wires"][int(rng.integers(len(t["wires"])))]
+            striped = [x for x in t["wires"] if x["tracer"]]
+            among = striped if striped and rng.random() < 0.6 else t["wires"]
+            wire = among[int(rng.integers(len(among)))]
             if wire["visible_polyline"]:
                 c = np.array(wire["visible_polyline"][int(rng.integers(len(wire["visible_polyline"])))]) + rng.normal(0, 60, 2)
         m = np.array([[math.cos(turn), -math.sin(turn)], [math.sin(turn), math.cos(turn)]]) * scale @ np.diag([flip, 1.0])
@@ -211,21 +271,17 @@ class Truth:
         return np.clip(cut + .5, 0, 255).astype(np.uint8), polyline_labels(wires, inside, 26 * scale)
 
 
-def keep_middle(visible):
-    out = np.zeros(ALONG, bool)
-    mid = ALONG // 2
-    gone = np.flatnonzero(~visible)
-    out[gone[gone < mid].max(initial=-1) + 1:gone[gone >= mid].min(initial=ALONG)] = True
-    return out
-
-
 def polyline_labels(wires, inside, gap):
-    """labels of a crop from centre lines; what cannot be told from them is marked as not valid"""
-    shape = (CROP, CROP)
+    wire, dx, dy, tx, ty, half, valid = rasterise(wires, (CROP, CROP), gap)
+    return half_labels(wire, dx, dy, tx, ty, half, valid & inside)
+
+
+def rasterise(wires, shape, gap):
+    """labels from centre lines and half widths; what cannot be told from them is marked as not valid"""
     wire, best = np.full(shape, -1), np.full(shape, 9.0, np.float32)
     dx, dy, tx, ty, half = (np.zeros(shape, np.float32) for _ in range(5))
-    valid = inside.copy()
-    gy, gx = np.meshgrid(np.arange(CROP) + 0.5, np.arange(CROP) + 0.5, indexing="ij")
+    valid = np.ones(shape, bool)
+    gy, gx = np.meshgrid(np.arange(shape[0]) + 0.5, np.arange(shape[1]) + 0.5, indexing="ij")
     for index, (line, r) in enumerate(wires):
         seg = np.hypot(*np.diff(line, axis=0).T)
         ends = [line[0], line[-1]] + [q for i in np.flatnonzero(seg > gap) for q in (line[i], line[i + 1])]
@@ -233,8 +289,8 @@ def polyline_labels(wires, inside, gap):
         for i in np.flatnonzero(seg <= gap):
             a, b = line[i], line[i + 1]
             lo, hi = np.minimum(a, b) - 1.4 * r - 2, np.maximum(a, b) + 1.4 * r + 2
-            x0, y0 = np.clip(np.floor(lo).astype(int), 0, CROP)
-            x1, y1 = np.clip(np.ceil(hi).astype(int), 0, CROP)
+            x0, y0 = np.clip(np.floor(lo).astype(int), 0, shape[::-1])
+            x1, y1 = np.clip(np.ceil(hi).astype(int), 0, shape[::-1])
             if x1 <= x0 or y1 <= y0:
                 continue
             s = (slice(y0, y1), slice(x0, x1))
@@ -253,4 +309,4 @@ def polyline_labels(wires, inside, gap):
         valid &= ~(other & (np.abs(own - best) < 0.25))
         for q in ends:
             valid &= ~((np.hypot(gx - q[0], gy - q[1]) < 1.1 * r + gap * 0.7) & (wire != index) & (wire == -1))
-    return half_labels(wire, dx, dy, tx, ty, half, valid)
+    return wire, dx, dy, tx, ty, half, valid

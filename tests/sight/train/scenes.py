@@ -27,14 +27,14 @@ CENTRES = {
     "BN": [(110, 72, 55), (95, 60, 45), (140, 92, 72), (78, 50, 38), (150, 90, 58)],
     "RD": [(200, 35, 40), (165, 35, 38), (222, 50, 48), (175, 60, 60)],
     "OG": [(232, 112, 40), (225, 100, 30), (240, 135, 62), (205, 105, 45)],
-    "YE": [(232, 205, 55), (220, 190, 50), (190, 160, 40), (240, 220, 90)],
-    "GN": [(40, 125, 65), (55, 145, 80), (30, 95, 52), (85, 150, 95), (45, 110, 55)],
-    "BU": [(40, 75, 165), (50, 85, 185), (28, 52, 112), (62, 95, 190), (35, 55, 140)],
+    "YE": [(232, 205, 55), (220, 190, 50), (190, 160, 40), (240, 220, 90), (205, 198, 60)],
+    "GN": [(40, 125, 65), (55, 145, 80), (30, 95, 52), (85, 150, 95), (45, 110, 55), (15, 125, 95), (30, 140, 110)],
+    "BU": [(45, 95, 150), (40, 75, 165), (50, 85, 185), (28, 52, 112), (62, 95, 190), (35, 55, 140)],
     "VT": [(125, 70, 150), (145, 75, 175), (100, 58, 125), (135, 85, 150)],
     "GY": [(128, 130, 132), (95, 97, 100), (160, 160, 162), (140, 142, 140)],
     "WH": [(240, 238, 232), (230, 226, 212), (218, 214, 200), (245, 245, 245)],
     "PK": [(235, 145, 165), (228, 140, 155), (242, 170, 185), (205, 120, 140)],
-    "TQ": [(45, 160, 165), (60, 175, 175), (40, 140, 145), (60, 200, 200)],
+    "TQ": [(45, 160, 168), (60, 175, 180), (40, 140, 148), (60, 200, 208)],
     "LBU": [(110, 175, 225), (130, 195, 235), (120, 160, 200), (150, 205, 240)],
     "LGN": [(140, 205, 85), (165, 225, 95), (115, 180, 75), (150, 210, 110)],
 }
@@ -99,8 +99,8 @@ def smooth_curve(points, n):
 
 def layout(rng, h, w):
     """curves as Nx3 (x, y, height of the centre line), with radii; and where a connector might be"""
-    kind = rng.choice(["row", "row", "fan", "bundle", "random", "spread"])
-    size = math.exp(rng.uniform(math.log(3.2), math.log(17)))  # typical radius
+    kind = rng.choice(["row", "row", "fan", "bundle", "twisted", "random", "spread"])
+    size = math.exp(rng.uniform(math.log(2.6), math.log(20)))  # typical radius
     n = int(rng.integers(3, 13))
     turn = rng.uniform(0, 2 * math.pi)
     u, v = np.array([math.cos(turn), math.sin(turn)]), np.array([-math.sin(turn), math.cos(turn)])
@@ -133,6 +133,16 @@ def layout(rng, h, w):
         for _ in range(n):
             pts = spine + np.outer(rng.normal(0, size * 0.55 * math.sqrt(n) * rng.uniform(.6, 1.6), k), u)
             curves.append(np.column_stack([pts, size * (1 + rng.uniform(0, 3, k))]))
+    elif kind == "twisted":
+        n = int(rng.integers(2, 6))
+        k = 14
+        f = np.linspace(-0.75, 0.75, k)
+        spine = np.array([w / 2, h / 2]) + np.outer(f, v * w) + np.outer(np.interp(f, np.linspace(-.75, .75, 4), rng.normal(0, 0.1, 4)), u * w)
+        turns, phase = rng.uniform(1.5, 7), rng.uniform(0, 6.28)
+        for i in range(n):
+            a = phase + 2 * math.pi * (i / n + turns * f) + rng.normal(0, .25, k)
+            wide = size * rng.uniform(0.8, 1.6) * (0.5 + 0.25 * n)
+            curves.append(np.column_stack([spine + np.outer(np.cos(a) * wide, u), size * (2.5 + 1.5 * np.sin(a))]))
     else:
         n = int(rng.integers(2, 9))
         for _ in range(n):
@@ -150,7 +160,7 @@ def layout(rng, h, w):
 def palette(rng, n):
     """(base, tracer) of n wires: often confusable, sometimes twins"""
     wires = []
-    striped = rng.choice([0.1, 0.35, 0.7])
+    striped = rng.choice([0.1, 0.4, 0.75, 0.9])
     for _ in range(n):
         base = int(rng.choice(14, p=BASES / BASES.sum()))
         tracer = -1
@@ -211,8 +221,8 @@ def shade_wire(rng, scene, curve, radius, colours, index):
     albedo = np.asarray(insulation(rng, base).astype(np.float32))[None].repeat(len(py), 0)
     stripe = np.zeros(len(py), bool)
     if tracer >= 0:
-        half = rng.uniform(0.09, 0.24) * math.pi  # of the circumference, as an angle
-        phase = rng.uniform(-math.pi, math.pi) if rng.random() < .35 else rng.uniform(-1.2, 1.2)
+        half = rng.uniform(0.07, 0.26) * math.pi  # of the circumference, as an angle
+        phase = rng.uniform(-math.pi, math.pi) if rng.random() < .35 else rng.uniform(-1.9, 1.9)
         twist = rng.choice([0.0, 1.0, 1.0]) * rng.normal(0, 0.16) / r
         angle = np.arcsin(np.clip(side / r, -1, 1))
         a = angle - phase - twist * along
@@ -223,7 +233,7 @@ def shade_wire(rng, scene, curve, radius, colours, index):
     scene["albedo"][py, px] = albedo
     nl = side / r
     scene["nx"][py, px], scene["ny"][py, px] = -ty * nl, tx * nl
-    scene["gloss"][py, px] = rng.uniform(0.15, 1.0)
+    scene["gloss"][py, px] = rng.uniform(0.1, 1.6)
     scene["sharp"][py, px] = math.exp(rng.uniform(2.2, 5.2))
     scene["dirty"][py, px] = rng.choice([0.0, 0.3, 1.0])
     scene["wire"][py, px] = index
@@ -270,6 +280,11 @@ def things(rng, scene, block, size):
         metal = rng.random() < .5
         colour = np.full(3, rng.uniform(.1, .6)) * [1, .97, rng.uniform(.6, 1)] if metal else linear(SURFACES[int(rng.integers(len(SURFACES)))])
         box(scene, c, u, v, a, b, rng.uniform(1, 30), colour, rng.uniform(.3, 1.5) if metal else .2, rng, round_=rng.random() < .4)
+    if rng.random() < 0.3:  # a tie or tape across the wires
+        t, c = rng.uniform(0, math.pi), rng.uniform(.2, .8, 2) * [w, h]
+        u, v = np.array([math.cos(t), math.sin(t)]), np.array([-math.sin(t), math.cos(t)])
+        shade = rng.choice([.8, .03, .7, .2])
+        box(scene, c, u, v, size * rng.uniform(2, 8), size * rng.uniform(.7, 4), 9 * size, np.full(3, shade), .4, rng, bevel=size)
     if rng.random() < 0.35:  # a row of bright and dark marks: print, pins, solder
         c, t = rng.uniform(0, 1, 2) * [w, h], rng.uniform(0, 2 * math.pi)
         u, v = np.array([math.cos(t), math.sin(t)]), np.array([-math.sin(t), math.cos(t)])
@@ -382,14 +397,14 @@ def jpeg(rgb, quality):
 
 def camera(rng, radiance, mean):
     h, w = radiance.shape[:2]
-    adapt = rng.uniform(0.35, 1.05)
+    adapt = rng.uniform(0.35, 1.1)
     white = (mean / mean[1]) ** -adapt * np.exp(rng.normal(0, 0.06, 3))
     v = radiance * np.asarray(white.astype(np.float32))
     level = float(v.mean())
     v = v * (0.17 * 2 ** rng.uniform(-1.4, 0.4) / max(level, 1e-3))
     y, x = np.meshgrid(np.linspace(-1, 1, h, dtype=np.float32), np.linspace(-1, 1, w, dtype=np.float32), indexing="ij")
     v = v * (1 - rng.uniform(0, .35) * (x * x + y * y) / 2)[..., None]
-    s = rng.uniform(0.45, 1.3)
+    s = rng.uniform(0.45, 1.3) if rng.random() < .8 else rng.uniform(1.2, 2.4)
     v = np.stack([gaussian_filter(v[..., i], s) for i in range(3)], -1)
     seed = int(rng.integers(1 << 30))
     g = np.random.RandomState(seed)
