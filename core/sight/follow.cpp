@@ -140,7 +140,7 @@ void followOneWay(const Map& map, const Seen& start, Point along, Look look, Pol
                   std::vector<double>& widths, double& strength) {
     const double width = start.width;
     const double step = std::max(1.5, 0.25 * width);
-    const int most = int((0.5 * stripAlong * stripStep * width) / step) + 1;
+    const int most = int(followedWidths * width / step) + 1;
     Point p = start.centre;
     double w = width;
     for (int i = 0; i < most; ++i) {

@@ -25,9 +25,9 @@ struct Networks {
     std::mutex one;
     cv::dnn::Net finder = netFrom(finderWeights());
     std::array<cv::dnn::Net, judges> light{netFrom(lightWeights(0)), netFrom(lightWeights(1)),
-                                           netFrom(lightWeights(2)), netFrom(lightWeights(3))};
+                                           netFrom(lightWeights(2))};
     std::array<cv::dnn::Net, judges> colours{netFrom(colourWeights(0)), netFrom(colourWeights(1)),
-                                             netFrom(colourWeights(2)), netFrom(colourWeights(3))};
+                                             netFrom(colourWeights(2))};
 };
 
 Networks& networks() {
@@ -116,8 +116,8 @@ LightCodes lightOf(const cv::Mat& rgb) {
     return codes;
 }
 
-std::array<ColourOdds, judges> colourOddsOf(const Strips& strips, const LightCodes& light,
-                                            const White& white) {
+std::vector<ColourOdds> colourOddsOf(const Strip& strip, const LightCodes& light, const White& white,
+                                     std::size_t step) {
     constexpr int cells = stripAcross * stripAlong;
     constexpr int colours = 4; // red, green, blue, seen
     const int lights = int(light[0].size() + white.size());
@@ -125,11 +125,11 @@ std::array<ColourOdds, judges> colourOddsOf(const Strips& strips, const LightCod
     const std::array<int, 4> lightShape{1, lights, 1, 1};
     cv::Mat planes(int(shape.size()), shape.data(), CV_32F);
     cv::Mat code(int(lightShape.size()), lightShape.data(), CV_32F);
-    std::array<ColourOdds, judges> odds{};
+    std::vector<ColourOdds> odds;
     Networks& nets = networks();
     const std::lock_guard lock(nets.one);
-    for (std::size_t i = 0; i < judges; ++i) {
-        fillPlanes(strips.at(i), planes);
+    fillPlanes(strip, planes);
+    for (std::size_t i = 0; i < judges; i += step) {
         std::copy(light.at(i).begin(), light.at(i).end(), code.ptr<float>());
         std::copy(white.begin(), white.end(), code.ptr<float>() + light.at(i).size());
         for (int channel = 0; channel < lights; ++channel)
@@ -137,7 +137,7 @@ std::array<ColourOdds, judges> colourOddsOf(const Strips& strips, const LightCod
         nets.colours.at(i).setInput(planes, "planes");
         nets.colours.at(i).setInput(code, "light");
         const cv::Mat out = nets.colours.at(i).forward();
-        std::copy_n(out.ptr<float>(), odds.at(i).size(), odds.at(i).begin());
+        std::copy_n(out.ptr<float>(), ColourOdds{}.size(), odds.emplace_back().begin());
     }
     return odds;
 }

@@ -27,12 +27,10 @@ struct Fields {
 // A wire pulled straight: rows across it, columns along it.
 inline constexpr int stripAcross = 20;
 inline constexpr int stripAlong = 128;
+inline constexpr double stripSpan = 1.4;       // widths that the rows cover
 inline constexpr double stripStep = 1.0 / 8.0; // widths from column to column
 
-inline constexpr std::size_t judges = 4;
-// Widths that the rows of a judge's strip cover. Two have learned on closely cut strips and tell shades best,
-// two on wider and less well followed ones and err less where the following errs.
-inline constexpr std::array<double, judges> stripSpans{1.25, 1.25, 1.4, 1.4};
+inline constexpr std::size_t judges = 3;
 inline constexpr std::size_t insulations = 14;
 
 // What each judge makes of the light of the whole picture: 16 numbers each.
@@ -51,8 +49,8 @@ struct Strip {
     cv::Mat seen; // CV_8UC1, 255 where it belongs to the wire's neighbourhood and 0 beyond what was followed
 };
 
-using Strips = std::array<Strip, judges>; // of one wire, by stripSpans
-[[nodiscard]] std::array<ColourOdds, judges> colourOddsOf(const Strips& strips, const LightCodes& light,
-                                                          const White& white);
+// Asks every 'step'-th judge.
+[[nodiscard]] std::vector<ColourOdds> colourOddsOf(const Strip& strip, const LightCodes& light,
+                                                   const White& white, std::size_t step = 1);
 
 } // namespace undercowl::sight

@@ -42,21 +42,21 @@ private:
     std::vector<double> at_;
 };
 
-Strip straightened(const cv::Mat& rgb, const Tube& tube, double span) {
+Strip straightened(const cv::Mat& rgb, const Tube& tube, double middle) {
+    // 'middle' is the place along the tube that the strip is cut around, pixels from its start
     const Measured line(tube.centre);
     const double step = stripStep * tube.width;
-    const double anchor = line.distanceOf(tube.anchor);
     cv::Mat mapX(stripAcross, stripAlong, CV_32FC1);
     cv::Mat mapY(stripAcross, stripAlong, CV_32FC1);
     Strip strip;
     strip.seen = cv::Mat::zeros(stripAcross, stripAlong, CV_8UC1);
     for (int column = 0; column < stripAlong; ++column) {
-        const double distance = anchor + (column - stripAlong / 2 + 0.5) * step;
+        const double distance = middle + (column - stripAlong / 2 + 0.5) * step;
         const bool followed = distance >= -0.5 * step && distance <= line.length() + 0.5 * step;
         const Point centre = line.place(distance);
         const Point along = line.direction(distance, step);
         for (int row = 0; row < stripAcross; ++row) {
-            const double u = ((row + 0.5) / stripAcross - 0.5) * span * tube.width;
+            const double u = ((row + 0.5) / stripAcross - 0.5) * stripSpan * tube.width;
             const double x = centre.x - u * along.y;
             const double y = centre.y + u * along.x;
             mapX.at<float>(row, column) = float(x - 0.5);
@@ -71,13 +71,19 @@ Strip straightened(const cv::Mat& rgb, const Tube& tube, double span) {
 
 } // namespace
 
-Strips straighten(const cv::Mat& rgb, const Tube& tube) {
-    Strips strips;
-    for (std::size_t i = 0; i < judges; ++i)
-        strips.at(i) = i > 0 && stripSpans.at(i) == stripSpans.at(i - 1)
-                           ? strips.at(i - 1)
-                           : straightened(rgb, tube, stripSpans.at(i));
-    return strips;
+std::vector<Strip> straighten(const cv::Mat& rgb, const Tube& tube) {
+    const Measured line(tube.centre);
+    const double anchor = line.distanceOf(tube.anchor);
+    const double half = 0.5 * stripAlong * stripStep * tube.width;
+    const double enough = 3.0 * tube.width;
+    std::vector<Strip> parts{straightened(rgb, tube, anchor)};
+    const double next = anchor + 1.75 * half;
+    const double previous = anchor - 1.75 * half;
+    if (anchor + half + enough < line.length())
+        parts.push_back(straightened(rgb, tube, next));
+    if (anchor - half - enough > 0.0)
+        parts.push_back(straightened(rgb, tube, previous));
+    return parts;
 }
 
 } // namespace undercowl::sight

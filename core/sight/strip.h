@@ -7,6 +7,7 @@
 #include <opencv2/core.hpp>
 
 #include <cstddef>
+#include <vector>
 
 namespace undercowl::sight {
 
@@ -18,7 +19,12 @@ struct Tube {
     double strength{}; // 0 to 1: how surely it is a wire
 };
 
-// The strips around the tube's anchor, as the networks have learned to read them.
-[[nodiscard]] Strips straighten(const cv::Mat& rgb, const Tube& tube);
+// A wire is followed by this many widths to either side.
+inline constexpr double followedWidths = 24.0;
+
+// Parts of the wire, as the networks have learned to read them: first that around the anchor, then those
+// beyond it on either side, where enough was followed. A tracer that is turned away at one part may show at
+// another.
+[[nodiscard]] std::vector<Strip> straighten(const cv::Mat& rgb, const Tube& tube);
 
 } // namespace undercowl::sight

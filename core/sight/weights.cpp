@@ -20,11 +20,9 @@ UNDERCOWL_EMBED(finder, "finder.onnx");
 UNDERCOWL_EMBED(light1, "light1.onnx");
 UNDERCOWL_EMBED(light2, "light2.onnx");
 UNDERCOWL_EMBED(light3, "light3.onnx");
-UNDERCOWL_EMBED(light4, "light4.onnx");
 UNDERCOWL_EMBED(colours1, "colours1.onnx");
 UNDERCOWL_EMBED(colours2, "colours2.onnx");
 UNDERCOWL_EMBED(colours3, "colours3.onnx");
-UNDERCOWL_EMBED(colours4, "colours4.onnx");
 
 namespace undercowl::sight {
 
@@ -35,16 +33,16 @@ Bytes finderWeights() {
 }
 
 Bytes lightWeights(std::size_t judge) {
-    const std::array<Bytes, 4> all{
-        Bytes{undercowl_light1, undercowl_light1_end}, Bytes{undercowl_light2, undercowl_light2_end},
-        Bytes{undercowl_light3, undercowl_light3_end}, Bytes{undercowl_light4, undercowl_light4_end}};
+    const std::array<Bytes, 3> all{Bytes{undercowl_light1, undercowl_light1_end},
+                                   Bytes{undercowl_light2, undercowl_light2_end},
+                                   Bytes{undercowl_light3, undercowl_light3_end}};
     return all.at(judge);
 }
 
 Bytes colourWeights(std::size_t judge) {
-    const std::array<Bytes, 4> all{
-        Bytes{undercowl_colours1, undercowl_colours1_end}, Bytes{undercowl_colours2, undercowl_colours2_end},
-        Bytes{undercowl_colours3, undercowl_colours3_end}, Bytes{undercowl_colours4, undercowl_colours4_end}};
+    const std::array<Bytes, 3> all{Bytes{undercowl_colours1, undercowl_colours1_end},
+                                   Bytes{undercowl_colours2, undercowl_colours2_end},
+                                   Bytes{undercowl_colours3, undercowl_colours3_end}};
     return all.at(judge);
 }
 

@@ -7,7 +7,7 @@
 namespace undercowl::sight {
 
 [[nodiscard]] std::span<const unsigned char> finderWeights();
-[[nodiscard]] std::span<const unsigned char> lightWeights(std::size_t judge);  // 0 to 3
-[[nodiscard]] std::span<const unsigned char> colourWeights(std::size_t judge); // 0 to 3
+[[nodiscard]] std::span<const unsigned char> lightWeights(std::size_t judge);  // 0 to 2
+[[nodiscard]] std::span<const unsigned char> colourWeights(std::size_t judge); // 0 to 2
 
 } // namespace undercowl::sight
