@@ -275,43 +275,62 @@ std::optional<Tube> findTube(const Fields& fields, const cv::Mat& lab, const Poi
     return follow(map, *start);
 }
 
+namespace {
+
+// Where a stroke stands with the wire underneath it.
+struct Underneath {
+    Seen seen;
+    double toCentre{}; // pixels that its centre line still lies ahead, across it
+    bool across{};     // the stroke runs across it, not along it
+};
+
+Underneath underneath(const Map& map, const Point& p, const Point& next) {
+    Underneath here{map.at(p)};
+    const Point ahead{next.x - p.x, next.y - p.y};
+    Point normal{-here.seen.along.y, here.seen.along.x};
+    double slant = dot(normal, ahead) / std::max(1e-9, std::hypot(ahead.x, ahead.y));
+    if (slant < 0.0) {
+        normal = {-normal.x, -normal.y};
+        slant = -slant;
+    }
+    here.across = slant >= 0.15;
+    here.toCentre = dot({here.seen.centre.x - p.x, here.seen.centre.y - p.y}, normal);
+    return here;
+}
+
+} // namespace
+
 std::vector<Crossing> findCrossings(const Fields& fields, const cv::Mat& lab, const Polyline& along) {
     const Map map(fields, lab);
     const Polyline stroke = pixelByPixel(along);
     std::vector<Crossing> crossings;
-    bool armed = false;  // the centre line of the wire underneath still lies ahead
-    double before = 0.0; // how far ahead it lay a pixel ago
+    const auto cross = [&](const Seen& seen, const Point& at) {
+        Tube tube = follow(map, seen);
+        const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Crossing& other) {
+            return distanceTo(other.tube.centre, seen.centre) < 0.3 * tube.width;
+        });
+        if (!again)
+            crossings.push_back({std::move(tube), at});
+    };
+    // A finger that is put down or lifted on a wire, not quite over its middle, means that wire too.
+    constexpr double nearly = 0.25; // of the width
+    bool armed = false;             // the centre line of the wire underneath still lies ahead
     for (std::size_t i = 0; i + 1 < stroke.size(); ++i) {
-        const Point& p = stroke[i];
-        const Seen seen = map.at(p);
-        if (seen.wire < onWire) {
+        const Underneath here = underneath(map, stroke[i], stroke[i + 1]);
+        if (here.seen.wire < onWire) {
             armed = false;
             continue;
         }
-        const Point ahead{stroke[i + 1].x - p.x, stroke[i + 1].y - p.y};
-        const double length = std::max(1e-9, std::hypot(ahead.x, ahead.y));
-        Point normal{-seen.along.y, seen.along.x};
-        double slant = dot(normal, ahead) / length;
-        if (slant < 0.0) {
-            normal = {-normal.x, -normal.y};
-            slant = -slant;
-        }
-        if (slant < 0.15) // along the wire, not across it
+        if (!here.across)
             continue;
-        const double toCentre = dot({seen.centre.x - p.x, seen.centre.y - p.y}, normal);
-        const double half = 0.5 * seen.width;
-        if (armed && toCentre <= 0.0 && before > 0.0) {
-            armed = false;
-            Tube tube = follow(map, seen);
-            const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Crossing& other) {
-                return distanceTo(other.tube.centre, seen.centre) < 0.3 * tube.width;
-            });
-            if (!again)
-                crossings.push_back({std::move(tube), p});
-        } else if (!armed && toCentre > 0.3 * half) {
+        const bool first = i == 0 && here.toCentre > -nearly * here.seen.width;
+        if (here.toCentre > 0.15 * here.seen.width || first)
             armed = true;
+        const bool last = i + 2 == stroke.size() && here.toCentre < nearly * here.seen.width;
+        if (armed && (here.toCentre <= 0.0 || last)) {
+            armed = false;
+            cross(here.seen, stroke[i]);
         }
-        before = toCentre;
     }
     return crossings;
 }

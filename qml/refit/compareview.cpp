@@ -79,6 +79,9 @@ void CompareView::show(const Snapshot& snapshot) {
         line.on = line.id == after_;
     afters_.setLines(std::move(afters));
     reader_.setFile(after().toLocalFile());
+    // What was compared before the map changed no longer holds.
+    if (comparison_)
+        comparison_ = sight::compare(before_, read_);
 }
 
 QString CompareView::hint() const {

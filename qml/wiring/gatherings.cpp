@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace undercowl::ui {
 
 namespace {
@@ -20,8 +22,13 @@ const job::Photo* photoOf(const job::Job& job, const wiring::Gathering& gatherin
     for (const std::string& about : {gathering.id, gathering.step}) {
         if (about.empty())
             continue;
-        if (const auto photos = job::photosAbout(job, about); !photos.empty())
-            return photos.back();
+        // A photo of the refit shows how it was put back, not how it was found.
+        const auto photos = job::photosAbout(job, about);
+        const auto found = std::find_if(photos.rbegin(), photos.rend(), [](const job::Photo* photo) {
+            return photo->purpose != job::PhotoPurpose::Refit;
+        });
+        if (found != photos.rend())
+            return *found;
     }
     return nullptr;
 }

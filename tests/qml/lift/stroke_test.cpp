@@ -258,6 +258,7 @@ private slots:
                 view->setCurrent(row);
                 view->confirm();
             }
+            QCOMPARE(view->rows()->count(), 9);
             QTRY_COMPARE(static_cast<int>(found(shop.stored()).size()), view->rows()->count());
         }
         CompareView view;
@@ -274,7 +275,7 @@ private slots:
         if (view.verdict() == QStringLiteral("cannot tell"))
             QVERIFY(!view.reasons().isEmpty());
         else
-            QVERIFY(!view.marksBefore().isEmpty());
+            QVERIFY2(!view.marksBefore().isEmpty(), qPrintable(view.result()));
         view.again();
         QCOMPARE(view.verdict(), QString());
     }
