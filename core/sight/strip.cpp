@@ -51,7 +51,7 @@ Strip straightened(const cv::Mat& rgb, const Tube& tube, double middle) {
     Strip strip;
     strip.seen = cv::Mat::zeros(stripAcross, stripAlong, CV_8UC1);
     for (int column = 0; column < stripAlong; ++column) {
-        const double distance = middle + (column - stripAlong / 2 + 0.5) * step;
+        const double distance = middle + (column + 0.5 - 0.5 * stripAlong) * step;
         const bool followed = distance >= -0.5 * step && distance <= line.length() + 0.5 * step;
         const Point centre = line.place(distance);
         const Point along = line.direction(distance, step);
