@@ -68,11 +68,10 @@ void readWires(Hand& hand) {
         }
         const QString right = words(truth[i]);
         const QString choice = QStringLiteral("It is %1").arg(right);
-        if (i + 1 == truth.size())
-            pick(truth[i].base, truth[i].tracer);
-        else if (hand.offers(QStringLiteral("Confirm")) && hand.reads(right))
+        const bool last = i + 1 == truth.size();
+        if (!last && hand.offers(QStringLiteral("Confirm")) && hand.reads(right))
             hand.touch(QStringLiteral("Confirm"));
-        else if (hand.offers(choice))
+        else if (!last && hand.offers(choice))
             hand.touch(choice);
         else
             pick(truth[i].base, truth[i].tracer);
