@@ -8,19 +8,38 @@ Column {
 
     required property ReadBackView wire
 
+    readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
 
     spacing: Theme.targetGap
 
-    ActionButton {
-        busy: root.wire.saying
-        busyText: qsTr("Saving")
-        kind: ActionButton.Main
-        lift: true
-        text: qsTr("Done")
-        width: parent.width
+    // Side by side, so that the wire's words, place and function stay in view on a small screen.
+    Row {
+        spacing: Theme.targetGap
 
-        onTriggered: root.wire.done()
+        ActionButton {
+            enabled: !root.wire.saying
+            height: matches.height
+            kind: ActionButton.Refuse
+            lift: true
+            text: qsTr("Does not match")
+            width: root.half
+
+            onTriggered: root.wire.doesNotMatch()
+        }
+
+        ActionButton {
+            id: matches
+
+            busy: root.wire.saying
+            busyText: qsTr("Saving")
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Done")
+            width: root.half
+
+            onTriggered: root.wire.done()
+        }
     }
 
     Row {
@@ -52,15 +71,5 @@ Column {
 
             onTriggered: root.wire.goOn()
         }
-    }
-
-    ActionButton {
-        enabled: !root.wire.saying
-        kind: ActionButton.Refuse
-        lift: true
-        text: qsTr("Does not match")
-        width: parent.width
-
-        onTriggered: root.wire.doesNotMatch()
     }
 }
