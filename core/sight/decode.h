@@ -15,7 +15,7 @@ namespace undercowl::sight {
 
 // The longer side in memory. Wires in a phone photo are 10 to 60 px wide at this size; more pixels cost time
 // and memory and add no colour.
-inline constexpr int workingSide = 2048;
+inline constexpr int workingSide = 1440;
 inline constexpr double largestMegapixels = 120.0;
 
 struct Decoded {

@@ -19,7 +19,7 @@ struct Seen {
 
 class Map {
 public:
-    Map(const Fields& fields, const cv::Mat& lab) : fields_(fields), lab_(lab) {}
+    Map(Fields& fields, const cv::Mat& lab) : fields_(fields), lab_(lab) {}
 
     // Five colours across the wire, its rims left out.
     using Section = std::array<cv::Vec3f, 5>;
@@ -34,20 +34,19 @@ public:
         return out;
     }
 
-    [[nodiscard]] int columns() const { return fields_.wire.cols; }
-    [[nodiscard]] int rows() const { return fields_.wire.rows; }
+    [[nodiscard]] int columns() const { return fields_.columns(); }
+    [[nodiscard]] int rows() const { return fields_.rows(); }
     static Point placeOf(int column, int row) { return {2.0 * column + 1.5, 2.0 * row + 1.5}; }
-    [[nodiscard]] double wireAt(int column, int row) const { return fields_.wire.at<float>(row, column); }
+    [[nodiscard]] double wireAt(int column, int row) const { return fields_.cell(column, row).wire; }
 
     [[nodiscard]] Seen cell(int column, int row) const {
-        const double c = fields_.cos2.at<float>(row, column);
-        const double s = fields_.sin2.at<float>(row, column);
-        const double angle = 0.5 * std::atan2(s, c);
+        const Fields::Cell& told = fields_.cell(column, row);
+        const double angle = 0.5 * std::atan2(double(told.sin2), double(told.cos2));
         const Point place = placeOf(column, row);
-        return {wireAt(column, row),
-                {place.x + fields_.dx.at<float>(row, column), place.y + fields_.dy.at<float>(row, column)},
+        return {told.wire,
+                {place.x + told.dx, place.y + told.dy},
                 {std::cos(angle), std::sin(angle)},
-                2.0 * fields_.halfWidth.at<float>(row, column)};
+                2.0 * told.halfWidth};
     }
 
     // The mean of the four cells around p, of those that speak of the same wire as the nearest.
@@ -76,8 +75,8 @@ public:
                 wire += share * one.wire;
                 centre.x += share * one.centre.x;
                 centre.y += share * one.centre.y;
-                c += share * fields_.cos2.at<float>(j, i);
-                s += share * fields_.sin2.at<float>(j, i);
+                c += share * fields_.cell(i, j).cos2;
+                s += share * fields_.cell(i, j).sin2;
                 width += share * one.width;
             }
         if (weight <= 0.0)
@@ -94,7 +93,7 @@ public:
     }
 
 private:
-    const Fields& fields_;
+    Fields& fields_;
     const cv::Mat& lab_;
 };
 
@@ -251,7 +250,7 @@ cv::Mat smoothLab(const cv::Mat& rgb) {
     return lab;
 }
 
-std::optional<Tube> findTube(const Fields& fields, const cv::Mat& lab, const Point& p) {
+std::optional<Tube> findTube(Fields& fields, const cv::Mat& lab, const Point& p) {
     const Map map(fields, lab);
     constexpr double reach = 60.0; // pixels of the working picture
     const int column = int((p.x - 1.5) / 2.0);
@@ -300,7 +299,7 @@ Underneath underneath(const Map& map, const Point& p, const Point& next) {
 
 } // namespace
 
-std::vector<Crossing> findCrossings(const Fields& fields, const cv::Mat& lab, const Polyline& along) {
+std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along) {
     const Map map(fields, lab);
     const Polyline stroke = pixelByPixel(along);
     std::vector<Crossing> crossings;

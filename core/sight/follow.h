@@ -15,7 +15,7 @@ namespace undercowl::sight {
 
 // The wire that was most likely meant by a tap at p: the nearest within reach; nothing if there is none. All
 // in pixels of the working picture.
-[[nodiscard]] std::optional<Tube> findTube(const Fields& fields, const cv::Mat& lab, const Point& p);
+[[nodiscard]] std::optional<Tube> findTube(Fields& fields, const cv::Mat& lab, const Point& p);
 
 struct Crossing {
     Tube tube;
@@ -23,7 +23,6 @@ struct Crossing {
 };
 
 // The wires that a stroke crosses, in its order, each once.
-[[nodiscard]] std::vector<Crossing> findCrossings(const Fields& fields, const cv::Mat& lab,
-                                                  const Polyline& along);
+[[nodiscard]] std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along);
 
 } // namespace undercowl::sight

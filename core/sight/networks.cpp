@@ -35,30 +35,10 @@ Networks& networks() {
     return all;
 }
 
-// Tiles overlap by what a place's answer hangs on, so that no seam shows.
-constexpr int tile = 384;
+// Pieces overlap by what a place's answer hangs on, so that no seam shows.
+constexpr int piece = 320; // pixels of the picture
 constexpr int margin = 64;
-
-cv::Mat plane(const cv::Mat& blob, int channel) {
-    return {blob.size[2], blob.size[3], CV_32FC1, const_cast<float*>(blob.ptr<float>(0, channel))};
-}
-
-void copyTile(const cv::Mat& blob, Fields& fields, cv::Point at, const cv::Rect& inner) {
-    const cv::Rect from((inner.x - at.x) / 2, (inner.y - at.y) / 2, inner.width / 2, inner.height / 2);
-    const cv::Rect to = cv::Rect(inner.x / 2, inner.y / 2, inner.width / 2, inner.height / 2) &
-                        cv::Rect({}, fields.wire.size());
-    const cv::Rect cut(from.x, from.y, to.width, to.height);
-    cv::Mat odds;
-    cv::exp(-plane(blob, 0)(cut), odds);
-    cv::Mat(1.0 / (1.0 + odds)).copyTo(fields.wire(to));
-    cv::Mat(plane(blob, 1)(cut) * 8.0).copyTo(fields.dx(to));
-    cv::Mat(plane(blob, 2)(cut) * 8.0).copyTo(fields.dy(to));
-    plane(blob, 3)(cut).copyTo(fields.cos2(to));
-    plane(blob, 4)(cut).copyTo(fields.sin2(to));
-    cv::Mat half;
-    cv::exp(plane(blob, 5)(cut), half);
-    cv::Mat(half * 8.0).copyTo(fields.halfWidth(to));
-}
+constexpr int pieceCells = piece / 2;
 
 // Red, green, blue and whether it is seen, 0 to 1.
 void fillPlanes(const Strip& strip, cv::Mat& planes) {
@@ -76,29 +56,49 @@ void fillPlanes(const Strip& strip, cv::Mat& planes) {
 
 } // namespace
 
-Fields findFields(const cv::Mat& rgb, const std::function<bool()>& cancelled) {
-    const cv::Size size((rgb.cols + 1) / 2, (rgb.rows + 1) / 2);
-    Fields fields;
-    for (cv::Mat* field :
-         {&fields.wire, &fields.dx, &fields.dy, &fields.cos2, &fields.sin2, &fields.halfWidth})
-        *field = cv::Mat::zeros(size, CV_32FC1);
-    // The right and lower rim of the last tiles is filled with the picture mirrored.
-    const int inner = tile - 2 * margin;
-    cv::Mat padded;
-    const auto upTo = [&](int side) { return (side + inner - 1) / inner * inner + margin - side; };
-    cv::copyMakeBorder(rgb, padded, margin, upTo(rgb.rows), margin, upTo(rgb.cols), cv::BORDER_REFLECT_101);
+Fields::Fields(const cv::Mat& rgb)
+    : columns_((rgb.cols + 1) / 2), rows_((rgb.rows + 1) / 2),
+      piecesAcross_((columns_ + pieceCells - 1) / pieceCells),
+      cells_(std::size_t(columns_) * std::size_t(rows_)),
+      known_(std::size_t(piecesAcross_) * std::size_t((rows_ + pieceCells - 1) / pieceCells)) {
+    const auto beyond = [](int side) { return (side + piece - 1) / piece * piece + margin - side; };
+    cv::copyMakeBorder(rgb, padded_, margin, beyond(rgb.rows), margin, beyond(rgb.cols),
+                       cv::BORDER_REFLECT_101);
+}
+
+const Fields::Cell& Fields::cell(int column, int row) {
+    const int across = column / pieceCells;
+    const int down = row / pieceCells;
+    if (known_[std::size_t(down * piecesAcross_ + across)] == 0)
+        work(across, down);
+    return cells_[std::size_t(row) * std::size_t(columns_) + std::size_t(column)];
+}
+
+void Fields::workAll(const std::function<bool()>& cancelled) {
+    for (int i = 0; i < int(known_.size()) && !(cancelled && cancelled()); ++i)
+        if (known_[std::size_t(i)] == 0)
+            work(i % piecesAcross_, i / piecesAcross_);
+}
+
+void Fields::work(int pieceColumn, int pieceRow) {
+    const cv::Rect cut(pieceColumn * piece, pieceRow * piece, piece + 2 * margin, piece + 2 * margin);
+    const cv::Mat blob = cv::dnn::blobFromImage(padded_(cut), 1.0 / 255.0, {}, {}, false, false, CV_32F);
     Networks& nets = networks();
-    for (int y = 0; y < rgb.rows; y += inner)
-        for (int x = 0; x < rgb.cols; x += inner) {
-            if (cancelled && cancelled())
-                return fields;
-            const cv::Mat blob = cv::dnn::blobFromImage(padded(cv::Rect(x, y, tile, tile)), 1.0 / 255.0, {},
-                                                        {}, false, false, CV_32F);
-            const std::lock_guard lock(nets.one);
-            nets.finder.setInput(blob);
-            copyTile(nets.finder.forward(), fields, {x - margin, y - margin}, cv::Rect(x, y, inner, inner));
+    const std::lock_guard lock(nets.one);
+    nets.finder.setInput(blob);
+    const cv::Mat out = nets.finder.forward();
+    for (int row = 0; row < pieceCells && pieceRow * pieceCells + row < rows_; ++row)
+        for (int column = 0; column < pieceCells && pieceColumn * pieceCells + column < columns_; ++column) {
+            const auto at = [&](int channel) {
+                return out.ptr<float>(0, channel)[(row + margin / 2) * out.size[3] + column + margin / 2];
+            };
+            constexpr float scale = 8.0F; // the network speaks in eights of pixels
+            cells_[std::size_t(pieceRow * pieceCells + row) * std::size_t(columns_) +
+                   std::size_t(pieceColumn * pieceCells + column)] = {
+                1.0F / (1.0F + std::exp(-at(0))), scale * at(1), scale * at(2), at(3), at(4),
+                scale * std::exp(at(5))};
         }
-    return fields;
+    known_[std::size_t(pieceRow * piecesAcross_ + pieceColumn)] = 1;
 }
 
 LightCodes lightOf(const cv::Mat& rgb) {

@@ -11,18 +11,37 @@
 
 namespace undercowl::sight {
 
-// What is told of every second pixel of a picture: cell (row j, column i) stands for the place (2i + 1.5,
-// 2j + 1.5). CV_32FC1 each, all of one size.
-struct Fields {
-    cv::Mat wire;       // probability of being on a wire, 0 to 1
-    cv::Mat dx, dy;     // from there to the wire's centre line, pixels
-    cv::Mat cos2, sin2; // of twice the wire's direction
-    cv::Mat halfWidth;  // pixels
-};
+// What is told of every second pixel of a picture. It is worked out piece by piece, where somebody looks: a
+// piece takes some tens of milliseconds. For one thread at a time.
+class Fields {
+public:
+    struct Cell {
+        float wire;       // probability of being on a wire, 0 to 1
+        float dx, dy;     // from there to the wire's centre line, pixels
+        float cos2, sin2; // of twice the wire's direction
+        float halfWidth;  // pixels
+    };
 
-// 'rgb' is CV_8UC3. Takes a few tenths of a second for a megapixel. 'cancelled' is asked between tiles; when
-// it answers true, what came so far is returned with the rest empty (no wire).
-[[nodiscard]] Fields findFields(const cv::Mat& rgb, const std::function<bool()>& cancelled);
+    explicit Fields(const cv::Mat& rgb); // CV_8UC3
+
+    [[nodiscard]] int columns() const { return columns_; }
+    [[nodiscard]] int rows() const { return rows_; }
+    // Stands for the place (2 column + 1.5, 2 row + 1.5) of the picture.
+    [[nodiscard]] const Cell& cell(int column, int row);
+
+    // Works out all that is not known yet, until 'cancelled' answers true.
+    void workAll(const std::function<bool()>& cancelled);
+
+private:
+    void work(int pieceColumn, int pieceRow);
+
+    cv::Mat padded_; // the picture with its rims mirrored
+    int columns_;
+    int rows_;
+    int piecesAcross_;
+    std::vector<Cell> cells_;
+    std::vector<char> known_; // for each piece
+};
 
 // A wire pulled straight: rows across it, columns along it.
 inline constexpr int stripAcross = 20;

@@ -41,7 +41,7 @@ std::optional<White> whiteFrom(const cv::Vec3d& seen, double reflectance) {
 
 struct Reader::State {
     explicit State(Photo opened)
-        : photo(std::move(opened)), rgb(photo.pixels().rgb), lab(smoothLab(rgb)), fields(findFields(rgb, {})),
+        : photo(std::move(opened)), rgb(photo.pixels().rgb), lab(smoothLab(rgb)), fields(rgb),
           light(lightOf(rgb)) {}
 
     [[nodiscard]] double scale() const { return photo.pixels().scale; }
@@ -93,6 +93,10 @@ Reader::Reader(Photo photo, ReadOptions options) : state_(std::make_unique<State
 Reader::~Reader() = default;
 Reader::Reader(Reader&&) noexcept = default;
 Reader& Reader::operator=(Reader&&) noexcept = default;
+
+void Reader::lookOver(const Cancelled& cancelled) {
+    state_->fields.workAll(cancelled);
+}
 
 void Reader::confirm(const Confirmed& wire) {
     // Only what is nearly neutral tells the colour of the light, and white tells it best.

@@ -35,14 +35,17 @@ struct ReadOptions {
 // Long work asks this now and then; when it answers true the work stops and returns nothing.
 using Cancelled = std::function<bool()>;
 
-// One opened photo. Opening it does the work that does not depend on where is tapped; taps and strokes are
-// then quick. Not for use from several threads at once.
+// One opened photo. Not for use from several threads at once.
 class Reader {
 public:
     explicit Reader(Photo photo, ReadOptions options = {});
     ~Reader();
     Reader(Reader&&) noexcept;
     Reader& operator=(Reader&&) noexcept;
+
+    // Looks over the whole photo, so that taps and strokes are quick from then on; without it they look where
+    // they are. Takes about a second; what was done before 'cancelled' answered true is kept.
+    void lookOver(const Cancelled& cancelled = {});
 
     // Adds a confirmed wire; later readings use it.
     void confirm(const Confirmed& wire);

@@ -93,6 +93,9 @@ void PhotoReader::open() {
             size_ = size;
             setState(problem.isEmpty() ? State::Ready : State::Failed, problem);
         });
+        // While the mechanic looks at the photo; a tap or a stroke comes first.
+        if (bench->reader)
+            bench->reader->lookOver([newest, request] { return request != *newest; });
     });
 }
 

@@ -111,6 +111,7 @@ int main() {
 
     std::vector<double> decode;
     std::vector<double> open;
+    std::vector<double> look;
     std::vector<double> tap;
     std::vector<double> again;
     std::vector<double> sweep;
@@ -124,6 +125,7 @@ int main() {
                 stop(photo.error().message);
             reader.emplace(std::move(*photo));
         }));
+        look.push_back(milliseconds([&] { reader->lookOver(); }));
         const auto tapped = [&](const sight::Point& at) {
             if (!reader->tap(at))
                 stop("the tap was refused");
@@ -143,6 +145,7 @@ int main() {
                     rounds);
     };
     print("opening", open);
+    print("looking over", look);
     print("first tap", tap);
     print("second tap", again);
     print("stroke", sweep);
