@@ -69,7 +69,7 @@ Fields::Fields(const cv::Mat& rgb)
 const Fields::Cell& Fields::cell(int column, int row) {
     const int across = column / pieceCells;
     const int down = row / pieceCells;
-    if (known_[std::size_t(down * piecesAcross_ + across)] == 0)
+    if (known_[std::size_t(down) * std::size_t(piecesAcross_) + std::size_t(across)] == 0)
         work(across, down);
     return cells_[std::size_t(row) * std::size_t(columns_) + std::size_t(column)];
 }
@@ -98,7 +98,7 @@ void Fields::work(int pieceColumn, int pieceRow) {
                 1.0F / (1.0F + std::exp(-at(0))), scale * at(1), scale * at(2), at(3), at(4),
                 scale * std::exp(at(5))};
         }
-    known_[std::size_t(pieceRow * piecesAcross_ + pieceColumn)] = 1;
+    known_[std::size_t(pieceRow) * std::size_t(piecesAcross_) + std::size_t(pieceColumn)] = 1;
 }
 
 LightCodes lightOf(const cv::Mat& rgb) {
