@@ -17,7 +17,7 @@ macro(undercowl_screen_files)
     list(APPEND UNDERCOWL_SCREEN_FOLDERS ${CMAKE_CURRENT_SOURCE_DIR}/${folder})
 endmacro()
 
-foreach(folder shell takein lookover parts find handover strip wiring refit measure)
+foreach(folder shell takein lookover parts find handover strip wiring refit measure calc)
     if(EXISTS ${CMAKE_CURRENT_SOURCE_DIR}/${folder}/files.cmake)
         include(${folder}/files.cmake)
     endif()
@@ -38,7 +38,7 @@ qt_add_qml_module(undercowl_screens STATIC
 # Type registration includes each header by its bare name.
 target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVATE ${UNDERCOWL_SCREEN_FOLDERS})
 target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::job undercowl::journal undercowl::store undercowl::handover
-    undercowl::camera undercowl::units undercowl::verdict PRIVATE undercowl::printing)
+    undercowl::camera undercowl::units undercowl::verdict undercowl::trade PRIVATE undercowl::printing)
 if(TARGET undercowl::sight)
     target_link_libraries(undercowl_screens PUBLIC undercowl::sight)
 endif()

@@ -108,6 +108,13 @@ Outcome work(const Declaration& declaration, const Given& given) {
     if (given.number("idle") > revs + rise)
         result.warn("falls with revs: a connection or the regulator fails as current rises; measure again");
     result.put("causes", causes);
+    const auto limit = [&](const std::optional<units::Quantity>& end) {
+        return end ? std::optional(end->in(volt)) : std::nullopt;
+    };
+    result.plot = Plot{volt,
+                       {{0, rest, "rest"}, {1, given.number("idle"), "idle"}, {2, revs, "revs"}},
+                       limit(limits.low),
+                       limit(limits.high)};
     return result;
 }
 

@@ -31,6 +31,10 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.put("corrected", corrected);
     if (loss <= 0)
         result.warn("no air was lost: the difference is temperature, or within what the gauge can tell");
+    result.plot = Plot{units::unit(Dimension::GaugePressure, "kPa gauge"),
+                       {{0, p1, "first"}, {days, corrected, "second, same temperature"}},
+                       given.has("limit") ? std::optional(given.number("limit")) : std::nullopt,
+                       std::nullopt};
     if (!given.has("limit"))
         return result;
     const double limit = given.number("limit");

@@ -80,6 +80,7 @@ void Result::judge(const Given& given, const units::Quantity& measured, const ve
         warn("what would settle it: " + advice);
     if (!limits.source.text().empty())
         say("limit: " + limits.source.text());
+    limitSource = limits.source.text();
     answer = decided->answer;
     verdict = *decided;
 }

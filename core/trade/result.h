@@ -24,6 +24,19 @@ struct Value {
     std::string text; // as shown to a person, with sensible digits and the unit
 };
 
+// A few points that say more as a curve than as numbers, with the band that is expected of them. Values are
+// in `unit`; `across` is what the points are spread over (places of a list, days).
+struct Plot {
+    struct Point {
+        double across{};
+        double up{};
+        std::string label;
+    };
+    units::Unit unit;
+    std::vector<Point> points;
+    std::optional<double> low, high;
+};
+
 class Result {
 public:
     explicit Result(const Declaration& declaration) : declaration_(&declaration) {}
@@ -50,7 +63,9 @@ public:
     std::vector<std::pair<std::string, Value>> values;
     std::optional<verdict::Answer> answer;
     std::optional<verdict::Verdict> verdict; // details, where a measurement was judged
+    std::string limitSource;                 // of that measurement's limits
     std::vector<std::string> working;
+    std::optional<Plot> plot;
     std::vector<std::string> cautions; // beyond those of the declaration
 
 private:

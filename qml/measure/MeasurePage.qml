@@ -24,12 +24,23 @@ ShopPage {
             measure.keep();
         }
     }
-    tools: IconButton {
-        iconName: "list"
-        text: qsTr("Readings so far")
+    tools: [
+        IconButton {
+            iconName: "calculate"
+            text: qsTr("Calculations")
 
-        onTriggered: root.opens("ReadingsPage", {})
-    }
+            onTriggered: {
+                root.leaving();
+                root.opens("CalcListPage", {});
+            }
+        },
+        IconButton {
+            iconName: "list"
+            text: qsTr("Readings so far")
+
+            onTriggered: root.opens("ReadingsPage", {})
+        }
+    ]
 
     FormDraft {
         id: draft
@@ -88,6 +99,11 @@ ShopPage {
         width: parent.width
     }
 
+    BandPlot {
+        band: measure.band
+        width: parent.width
+    }
+
     Repeater {
         model: measure.cautions
 
@@ -110,6 +126,13 @@ ShopPage {
         draft: draft
         measure: measure
         page: root
+        width: parent.width
+    }
+
+    CalcMore {
+        lines: measure.working
+        title: qsTr("Working")
+        visible: lines.length > 0
         width: parent.width
     }
 }

@@ -168,6 +168,8 @@ void MeasureView::judge() {
     verdict_.clear();
     reason_.clear();
     cautions_.clear();
+    working_.clear();
+    band_.set(std::nullopt);
     QVariantMap ignored;
     if (draft_ == nullptr) {
         emit judged();
@@ -198,6 +200,13 @@ void MeasureView::judge() {
             tr("No instrument named, so its uncertainty is not known: the value is kept without a verdict.");
     } else {
         reason_ = text(judgement->noVerdict);
+    }
+    if (judgement) {
+        band_.set(judgement->verdict);
+        for (const std::string& line : judgement->working)
+            working_ += text(line);
+        for (const std::string& line : judgement->settle)
+            cautions_ += tr("What would settle it: %1").arg(text(line));
     }
     if (judgement)
         for (const std::string& caution : judgement->cautions)

@@ -4,6 +4,7 @@
 // reason is shown.
 #pragma once
 
+#include "qml/measure/band.h"
 #include "qml/shell/formdraft.h"
 #include "qml/shell/jobscreen.h"
 #include "qml/shell/linemodel.h"
@@ -21,6 +22,7 @@ namespace undercowl::ui {
 // units, unit    what may be chosen, and the chosen one's symbol
 // instruments    "none named", then those that measure in this unit
 // verdict        "within", "undecided", "outside" or empty;  reason: why, or why there is none
+// working        uncertainty and verdict line by line, and what would settle it;  band  the same as a plot
 // readings       of the job, newest first: title what, aside value, detail verdict and limits, mark the
 // verdict
 class MeasureView : public undercowl::ui::JobScreen {
@@ -35,6 +37,8 @@ class MeasureView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString verdict READ verdict NOTIFY judged)
     Q_PROPERTY(QString reason READ reason NOTIFY judged)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY judged)
+    Q_PROPERTY(QStringList working READ working NOTIFY judged)
+    Q_PROPERTY(undercowl::ui::Band* band READ band CONSTANT)
     Q_PROPERTY(undercowl::ui::LineModel* readings READ readings CONSTANT)
 
 public:
@@ -49,6 +53,8 @@ public:
     [[nodiscard]] QString verdict() const { return verdict_; }
     [[nodiscard]] QString reason() const { return reason_; }
     [[nodiscard]] QStringList cautions() const { return cautions_; }
+    [[nodiscard]] QStringList working() const { return working_; }
+    [[nodiscard]] Band* band() { return &band_; }
     [[nodiscard]] LineModel* readings() { return &readings_; }
 
     Q_INVOKABLE void keep(); // says the reading; errors by field: what, value, low, high, reference
@@ -68,7 +74,8 @@ private:
     QPointer<FormDraft> draft_;
     QString about_;
     QString verdict_, reason_;
-    QStringList cautions_;
+    QStringList cautions_, working_;
+    Band band_;
     LineModel readings_;
 };
 

@@ -73,12 +73,20 @@ ShopPage {
             }
         }
     ]
-    tools: IconButton {
-        iconName: "settings"
-        text: qsTr("Settings")
+    tools: [
+        IconButton {
+            iconName: "calculate"
+            text: qsTr("Calculations")
 
-        onTriggered: root.opens("SettingsPage", {})
-    }
+            onTriggered: root.opens("CalcListPage", {})
+        },
+        IconButton {
+            iconName: "settings"
+            text: qsTr("Settings")
+
+            onTriggered: root.opens("SettingsPage", {})
+        }
+    ]
 
     ShopHome {
         id: home

@@ -66,6 +66,8 @@ void ShopHome::show(const std::vector<store::JobLine>& lines) {
 void ShopHome::showDrafts() {
     std::vector<Line> lines;
     for (const auto& draft : session_->waitingDrafts()) {
+        if (draft.form.startsWith(u"calc/"))
+            continue; // a calculation keeps what was typed last; nothing of it waits
         Line line;
         line.id = draft.form;
         line.title = draft.title;

@@ -60,6 +60,8 @@ private slots:
         row("compare", "ComparePage", gathering);
         row("measure", "MeasurePage", {});
         row("readings", "ReadingsPage", {});
+        row("calculations", "CalcListPage", {});
+        row("calculation", "CalcPage", {{QStringLiteral("name"), QStringLiteral("bolt-torque")}});
     }
 
     void everyPageLoads() {
