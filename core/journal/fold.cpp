@@ -1,6 +1,7 @@
 #include "core/journal/fold.h"
 
 #include "core/journal/apply.h"
+#include "core/journal/instruments.h"
 
 #include <algorithm>
 #include <tuple>
@@ -103,7 +104,7 @@ std::vector<job::Mechanic> foldMechanics(std::span<const Entry> entries) {
 }
 
 StreamKind streamKind(const Entry& entry) {
-    if (entry.kind == "mechanic.named")
+    if (entry.kind == "mechanic.named" || entry.kind == "instrument.kept")
         return StreamKind::Shop;
     if (entry.kind == "machine.described")
         return StreamKind::Machine;
@@ -120,7 +121,12 @@ std::optional<std::string> shapeProblem(const Entry& entry) {
         const Fields body(json);
         const InForce alone{&entry, &entry};
         switch (streamKind(entry)) {
-        case StreamKind::Shop: static_cast<void>(readMechanic(entry.subject, body)); break;
+        case StreamKind::Shop:
+            if (entry.kind == "instrument.kept")
+                static_cast<void>(readInstrument(entry.subject, body));
+            else
+                static_cast<void>(readMechanic(entry.subject, body));
+            break;
         case StreamKind::Machine: static_cast<void>(readMachine(entry.subject, body)); break;
         case StreamKind::Owner: static_cast<void>(readOwner(entry.subject, body)); break;
         case StreamKind::Job: {

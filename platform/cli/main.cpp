@@ -5,6 +5,7 @@
 #include "platform/cli/demo.h"
 #include "platform/cli/find.h"
 #include "platform/cli/handover.h"
+#include "platform/cli/instrument.h"
 #include "platform/cli/job.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
@@ -39,6 +40,7 @@ int run(int argc, char** argv) {
     addDemoCommand(app, context);
     addFindCommand(app, context);
     addHandoverCommand(app, context);
+    addInstrumentCommand(app, context);
     addJobCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);

@@ -5,10 +5,12 @@
 #include "core/units/parse.h"
 #include "core/verdict/judge.h"
 #include "core/verdict/words.h"
+#include "platform/cli/instrument.h"
 #include "platform/cli/today.h"
 
 #include <fmt/format.h>
 
+#include <filesystem>
 #include <iostream>
 #include <memory>
 #include <vector>
@@ -32,9 +34,26 @@ tl::unexpected<Exit> wrong(std::string_view message) {
     return tl::unexpected(complain(Exit::WrongUse, message));
 }
 
+using Kept = std::vector<journal::KeptInstrument>;
+
+// The shop's own instruments. A verdict needs no store: without one there are the ordinary instruments alone.
+tl::expected<Kept, Exit> shopInstruments(const Context& context) {
+    if (!context.storeGiven && !std::filesystem::exists(context.store / "shop.db"))
+        return Kept{};
+    const auto store = openStore(context);
+    if (!store)
+        return tl::unexpected(store.error());
+    return instrumentsOf(*store);
+}
+
+const verdict::Instrument* instrument(const Kept& kept, const std::string& name, Dimension dimension) {
+    const auto* own = journal::instrumentNamed(kept, name, dimension);
+    return own != nullptr ? own : verdict::ordinaryInstrument(name, dimension);
+}
+
 // A plain "psi" may be gauge, absolute or a difference: what fits all the values that were given is meant,
 // and an instrument's own dimension before others.
-tl::expected<Dimension, Exit> dimensionOf(const Wanted& wanted) {
+tl::expected<Dimension, Exit> dimensionOf(const Wanted& wanted, const Kept& kept) {
     std::vector<std::string> texts = wanted.measured;
     for (const std::string& limit : {wanted.low, wanted.high})
         if (!limit.empty())
@@ -48,7 +67,7 @@ tl::expected<Dimension, Exit> dimensionOf(const Wanted& wanted) {
             fits = fits && units::parseQuantity(text, dimension).has_value();
         if (!fits)
             continue;
-        if (!found || verdict::ordinaryInstrument(wanted.instrument, dimension) != nullptr)
+        if (!found || instrument(kept, wanted.instrument, dimension) != nullptr)
             found = dimension;
     }
     if (found)
@@ -79,8 +98,8 @@ struct Read {
     const verdict::Instrument* instrument = nullptr;
 };
 
-tl::expected<Read, Exit> read(const Wanted& wanted) {
-    const auto dimension = dimensionOf(wanted);
+tl::expected<Read, Exit> read(const Wanted& wanted, const Kept& kept) {
+    const auto dimension = dimensionOf(wanted, kept);
     if (!dimension)
         return tl::unexpected(dimension.error());
     Read result;
@@ -102,9 +121,13 @@ tl::expected<Read, Exit> read(const Wanted& wanted) {
                          "\": no instrument is without error");
     }
     if (!wanted.instrument.empty()) {
-        result.instrument = verdict::ordinaryInstrument(wanted.instrument, *dimension);
+        result.instrument = instrument(kept, wanted.instrument, *dimension);
         if (result.instrument == nullptr) {
             std::string list;
+            for (const journal::KeptInstrument& own : kept)
+                if (!own.retired)
+                    list += fmt::format("{}{} ({}, the shop's own)", list.empty() ? "" : ", ",
+                                        own.instrument.name, own.instrument.unit.symbol());
             for (const verdict::Instrument& instrument : verdict::ordinaryInstruments())
                 list += fmt::format("{}{} ({})", list.empty() ? "" : ", ", instrument.name,
                                     instrument.unit.symbol());
@@ -147,7 +170,10 @@ void print(const Context& context, const verdict::Judgement& judgement) {
 }
 
 Exit judge(const Context& context, const Wanted& wanted) {
-    const auto input = read(wanted);
+    const auto kept = wanted.instrument.empty() ? tl::expected<Kept, Exit>(Kept{}) : shopInstruments(context);
+    if (!kept)
+        return kept.error();
+    const auto input = read(wanted, *kept);
     if (!input)
         return input.error();
     const auto rule = wanted.rule == "guard" ? verdict::Rule::GuardBand : verdict::Rule::SimpleAcceptance;
@@ -182,7 +208,8 @@ void addVerdictCommand(CLI::App& root, Context& context) {
     auto* uncertainty =
         command->add_option("--uncertainty", wanted->uncertainty, "Expanded uncertainty, k = 2");
     command
-        ->add_option("--instrument", wanted->instrument, "An ordinary instrument by name, such as multimeter")
+        ->add_option("--instrument", wanted->instrument,
+                     "One of the shop's own (see: instrument list) or an ordinary one, by name")
         ->excludes(uncertainty);
     command->add_option("--rule", wanted->rule, "guard: guard band of ISO 14253-1; simple: the bare limits")
         ->check(CLI::IsMember({"guard", "simple"}))
