@@ -39,3 +39,26 @@ TEST_CASE("calc lists, shows and runs, and names the input at fault") {
     CHECK(ctl("calc run premix fuel").exit == 2);
     CHECK(ctl("calc run nothing").err.find("premix") != std::string::npos);
 }
+
+TEST_CASE("The shop's own instruments are kept, used by name before the ordinary ones, and retired") {
+    const undercowl::tests::Scratch scratch;
+    const std::string store = " --store " + scratch / "shop";
+    const std::string keep =
+        "instrument keep multimeter --kind multimeter --high '20 V' --resolution 0.001 --percent "
+        "0.1 --digits 1 --calibrated 2026-01-10 --due 2200-01-10";
+    CHECK(ctl(keep + store).err.find("--by") != std::string::npos);
+    CHECK(ctl(keep + " --by Anna" + store).exit == 0);
+    const std::string judge = "verdict --measured '12.31 V' --low '12.3 V' --instrument multimeter --json";
+    const auto own = ctl(judge + store).json();
+    // JCGM 100: 0.1 % of 12.31 V, 1 mV and half of 1 mV, each over the root of 3.
+    CHECK(own["uncertainty"]["standard"].get<double>() == Approx(0.0071364).epsilon(1e-3));
+    CHECK(own["cautions"].empty());
+    CHECK(ctl("instrument list --json" + store).json()["instruments"][0]["whose"] == "shop");
+    CHECK(ctl("instrument keep x --kind multimeter --high 20 --resolution 0.1 --percent 1" + store)
+              .err.find("--high") != std::string::npos);
+    CHECK(ctl("instrument retire multimeter" + store).exit == 0);
+    CHECK(ctl("instrument retire multimeter" + store).exit == 1);
+    CHECK(ctl(judge + store).json()["uncertainty"]["standard"].get<double>() >
+          0.03); // the ordinary one again
+    CHECK(ctl("store check" + store).exit == 0);
+}
