@@ -84,6 +84,14 @@ Read<std::optional<units::Date>> day(const char* field, const std::string& text)
     return std::optional<units::Date>(*read);
 }
 
+const char* fieldOf(const std::string& missing) {
+    for (const auto& [begins, field] :
+         {std::pair{"name", "name"}, {"range", "high"}, {"resolution", "resolution"}})
+        if (missing.starts_with(begins))
+            return field;
+    return "error";
+}
+
 // "II A", "II a", "type II class A".
 Read<Instrument> byStandard(const InstrumentSheet& sheet, Instrument instrument) {
     std::string letters;
@@ -105,16 +113,8 @@ Read<Instrument> byStandard(const InstrumentSheet& sheet, Instrument instrument)
         torqueWrench(instrument.name, setting ? WrenchType::Setting : WrenchType::Indicating, letters.back(),
                      instrument.rangeLow, instrument.rangeHigh, instrument.unit, instrument.resolution);
     if (!made)
-        return wrong("wrench", made.error());
+        return wrong(made.error().starts_with("class") ? "wrench" : fieldOf(made.error()), made.error());
     return *std::move(made);
-}
-
-const char* fieldOf(const std::string& missing) {
-    for (const auto& [begins, field] :
-         {std::pair{"name", "name"}, {"range", "high"}, {"resolution", "resolution"}})
-        if (missing.starts_with(begins))
-            return field;
-    return "error";
 }
 
 } // namespace

@@ -31,7 +31,7 @@ Column {
 
     RemedyLine {
         error: root.more
-        hint: root.mark === "default" ? qsTr("assumed; tap to change") : root.mark === "open" ? qsTr("not needed") : ""
+        hint: root.mark === "default" ? qsTr("assumed; tap to change") : root.mark === "open" ? qsTr("may stay empty") : ""
         width: parent.width
     }
 }

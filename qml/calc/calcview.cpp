@@ -121,7 +121,9 @@ std::string CalcView::typed(const trade::Input& input) const {
     const std::string words = draft_ == nullptr ? std::string() : utf8(draft_->text(text(input.key)));
     if (input.kind != Kind::Quantity || words.empty())
         return words;
-    return text(words).replace(u',', u'.').toStdString() + " " + symbol(input).toStdString();
+    const QString unit = symbol(input);
+    const QString number = text(words).replace(u',', u'.');
+    return (unit == u"1" ? number : number + u' ' + unit).toStdString(); // a plain number has no unit
 }
 
 void CalcView::work() {

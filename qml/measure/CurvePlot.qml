@@ -23,7 +23,7 @@ Item {
         return (1 - place) * plotHeight;
     }
 
-    Accessible.name: curve.labels.join(", ").replace(/\n/g, " ")
+    Accessible.name: curve.spoken
     Accessible.role: Accessible.Graphic
     implicitHeight: plotHeight + words.height + Theme.grid
     visible: count > 1

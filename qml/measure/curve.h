@@ -12,7 +12,7 @@
 
 namespace undercowl::ui {
 
-// across, up    places of the points, 0 to 1, up from below;  labels  one for each
+// across, up    places of the points, 0 to 1, up from below;  labels  one for each;  spoken  all of them
 // low, high     the expected band, -1 where there is none;  lowText, highText
 class Curve : public QObject {
     Q_OBJECT
@@ -21,6 +21,7 @@ class Curve : public QObject {
     Q_PROPERTY(QList<double> across READ across NOTIFY changed)
     Q_PROPERTY(QList<double> up READ up NOTIFY changed)
     Q_PROPERTY(QStringList labels READ labels NOTIFY changed)
+    Q_PROPERTY(QString spoken READ spoken NOTIFY changed)
     Q_PROPERTY(double low READ low NOTIFY changed)
     Q_PROPERTY(double high READ high NOTIFY changed)
     Q_PROPERTY(QString lowText READ lowText NOTIFY changed)
@@ -34,6 +35,7 @@ public:
     [[nodiscard]] QList<double> across() const { return across_; }
     [[nodiscard]] QList<double> up() const { return up_; }
     [[nodiscard]] QStringList labels() const { return labels_; }
+    [[nodiscard]] QString spoken() const { return labels_.join(QStringLiteral(", ")).replace(u'\n', u' '); }
     [[nodiscard]] double low() const { return low_; }
     [[nodiscard]] double high() const { return high_; }
     [[nodiscard]] QString lowText() const { return lowText_; }
