@@ -1,0 +1,130 @@
+#include "core/talk/readback.h"
+
+#include "core/job/refit.h"
+
+#include <set>
+#include <utility>
+
+namespace undercowl::talk {
+namespace {
+
+using wiring::Answer;
+using wiring::Half;
+
+void add(Sentence& sentence, std::string_view key, std::vector<Value> values = {}) {
+    sentence.phrases.push_back({key, std::move(values)});
+}
+
+void addText(Sentence& sentence, std::string_view key, const std::string& text) {
+    if (!text.empty())
+        add(sentence, key, {Typed{text}});
+}
+
+void addContradiction(Sentence& sentence, const wiring::ReadBackItem& item) {
+    if (item.contradicts->colour == item.answer.wire.colour) {
+        add(sentence, "talk.contradiction.other");
+        return;
+    }
+    add(sentence, item.reads == Answer::AsFound ? "talk.contradiction.should" : "talk.contradiction.found",
+        {item.contradicts->colour});
+}
+
+Sentence heading(const wiring::Gathering& gathering, Half half, int known) {
+    Sentence sentence{Sentence::Kind::Gathering, {}, gathering.id, {half, 1, 1}};
+    add(sentence, "talk.connector", {Typed{gathering.title}, gathering.places});
+    if (gathering.kind == wiring::GatheringKind::Connector)
+        add(sentence, half == Half::Loom ? "talk.half.loom" : "talk.half.unit");
+    addText(sentence, "talk.latch", gathering.latch);
+    if (known == gathering.places - 1)
+        add(sentence, "talk.unread.one");
+    else if (known < gathering.places)
+        add(sentence, "talk.unread", {gathering.places - known});
+    return sentence;
+}
+
+Sentence torqueSentence(const job::StripStep& step, const job::Hardware& hardware) {
+    Sentence sentence{Sentence::Kind::Torque, {}, step.id, {}};
+    if (hardware.what.empty())
+        add(sentence, "talk.torque", {*hardware.torque});
+    else
+        add(sentence, "talk.torque.of", {Typed{hardware.what}, *hardware.torque});
+    return sentence;
+}
+
+} // namespace
+
+Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering) {
+    Sentence sentence{Sentence::Kind::Wire, {}, gathering, item.key};
+    const wiring::Wire& wire = item.answer.wire;
+    add(sentence, item.key.slot > 1 ? "talk.place.second" : "talk.place", {item.key.number});
+    add(sentence, "talk.colour", {wire.colour});
+    if (wire.terminal.kind != wiring::TerminalKind::Unknown)
+        add(sentence, "talk.terminal", {wire.terminal});
+    addText(sentence, "talk.function", wire.function);
+    addText(sentence, "talk.tag", item.tag);
+    if (item.contradicts)
+        addContradiction(sentence, item);
+    if (item.tag.empty())
+        for (const int twin : item.twinOf)
+            add(sentence, "talk.twin", {twin});
+    return sentence;
+}
+
+std::vector<Sentence> wiringSentences(const wiring::Gathering& gathering, Half half, Answer prefer) {
+    const auto items = wiring::readBack(gathering, half, prefer);
+    std::set<int> places;
+    for (const wiring::ReadBackItem& item : items)
+        places.insert(item.key.number);
+    std::vector<Sentence> sentences{heading(gathering, half, static_cast<int>(places.size()))};
+    for (const wiring::ReadBackItem& item : items)
+        sentences.push_back(wireSentence(item, gathering.id));
+    return sentences;
+}
+
+std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& step, int number) {
+    Sentence first{Sentence::Kind::Step, {}, step.id, {}};
+    if (step.title.empty())
+        add(first, "talk.step.untitled", {number});
+    else
+        add(first, "talk.step", {number, Typed{step.title}});
+    const job::Task* task = findTask(job, step.task);
+    if (task != nullptr && task->waiting)
+        add(first, "talk.waits", {Typed{task->waitingFor}});
+    addText(first, "talk.bag", step.bag);
+    std::vector<Sentence> sentences;
+    for (const job::Hardware& hardware : step.hardware) {
+        if (hardware.count == 1)
+            addText(first, "talk.hardware", hardware.what);
+        else if (!hardware.what.empty())
+            add(first, "talk.hardware.many", {hardware.count, Typed{hardware.what}});
+        addText(first, "talk.thread", hardware.thread);
+        addText(first, "talk.length", hardware.length);
+        if (hardware.torque)
+            sentences.push_back(torqueSentence(step, hardware));
+    }
+    addText(first, "talk.note", step.note);
+    sentences.insert(sentences.begin(), std::move(first));
+    return sentences;
+}
+
+std::vector<Sentence> readBackSentences(const job::Job& job, Answer prefer) {
+    std::vector<Sentence> sentences;
+    const auto append = [&sentences](std::vector<Sentence> more) {
+        sentences.insert(sentences.end(), std::make_move_iterator(more.begin()),
+                         std::make_move_iterator(more.end()));
+    };
+    for (const wiring::Gathering& gathering : job.gatherings)
+        for (const Half half : {Half::Loom, Half::Unit})
+            if (!wiring::readBack(gathering, half, prefer).empty())
+                append(wiringSentences(gathering, half, prefer));
+    int number = 0;
+    for (const job::RefitStep& step : refitOrder(job))
+        if (!step.done)
+            append(stepSentences(job, *step.strip, ++number));
+    Sentence end{Sentence::Kind::End, {}, {}, {}};
+    add(end, sentences.empty() ? "talk.nothing" : "talk.end");
+    sentences.push_back(std::move(end));
+    return sentences;
+}
+
+} // namespace undercowl::talk

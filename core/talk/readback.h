@@ -1,0 +1,28 @@
+// The read-back of a job, sentence by sentence: wiring, then what is to be refitted, with its torques.
+#pragma once
+
+#include "core/talk/sentence.h"
+#include "core/wiring/readback.h"
+
+#include <vector>
+
+namespace undercowl::talk {
+
+// One place. What contradicts or looks alike is said in the same breath: a hand that has heard the colour
+// already moves.
+[[nodiscard]] Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering);
+
+// The connector's name, then its places in order; places that nobody read are told as such. 'prefer' as for
+// wiring::readBack.
+[[nodiscard]] std::vector<Sentence> wiringSentences(const wiring::Gathering& gathering, wiring::Half half,
+                                                    wiring::Answer prefer);
+
+// What the step says and then one sentence for each of its torques. 'number' counts the steps that are read.
+[[nodiscard]] std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& step,
+                                                  int number);
+
+// The whole of it: every half of every gathering that has places, then the steps that are not refitted yet in
+// the order of refitting. Never empty: with nothing to read it says so.
+[[nodiscard]] std::vector<Sentence> readBackSentences(const job::Job& job, wiring::Answer prefer);
+
+} // namespace undercowl::talk

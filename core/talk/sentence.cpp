@@ -1,0 +1,84 @@
+#include "core/talk/sentence.h"
+
+#include "core/job/message.h"
+#include "core/talk/numbers.h"
+#include "core/talk/speak.h"
+
+#include <algorithm>
+#include <array>
+
+namespace undercowl::talk {
+namespace {
+
+constexpr std::array all{
+    Pattern{"talk.connector", "%1, %2 places"},
+    Pattern{"talk.latch", "latch %1"},
+    Pattern{"talk.half.loom", "loom half"},
+    Pattern{"talk.half.unit", "unit half"},
+    Pattern{"talk.place", "place %1"},
+    Pattern{"talk.place.second", "place %1, second wire"},
+    Pattern{"talk.colour", "%1"},
+    Pattern{"talk.terminal", "%1"},
+    Pattern{"talk.function", "%1"},
+    Pattern{"talk.tag", "tag %1"},
+    Pattern{"talk.twin", "careful, it looks like place %1"},
+    Pattern{"talk.contradiction.found", "stop, it was found with %1"},
+    Pattern{"talk.contradiction.should", "stop, it should be %1"},
+    Pattern{"talk.contradiction.other", "stop, as found and as it should be differ in more than the colour"},
+    Pattern{"talk.unread.one", "one place was not read, look at the machine"},
+    Pattern{"talk.unread", "%1 places were not read, look at the machine"},
+    Pattern{"talk.step", "step %1, refit %2"},
+    Pattern{"talk.step.untitled", "step %1"},
+    Pattern{"talk.hardware", "one %1"},
+    Pattern{"talk.hardware.many", "%1 times %2"},
+    Pattern{"talk.thread", "%1"},
+    Pattern{"talk.length", "%1"},
+    Pattern{"talk.bag", "bag %1"},
+    Pattern{"talk.waits", "wait, this task waits for %1"},
+    Pattern{"talk.note", "note, %1"},
+    Pattern{"talk.torque", "torque %1"},
+    Pattern{"talk.torque.of", "%1, torque %2"},
+    Pattern{"talk.end", "that was the last one"},
+    Pattern{"talk.nothing", "nothing to read back"},
+};
+
+struct Say {
+    std::string operator()(int number) const { return spokenNumber(std::to_string(number)); }
+    std::string operator()(const Typed& typed) const { return spokenText(typed.text); }
+    std::string operator()(const job::TypedValue& value) const { return spoken(value); }
+    std::string operator()(const colour::WireColour& colour) const { return englishWords(colour); }
+    std::string operator()(const wiring::Terminal& terminal) const { return spoken(terminal); }
+};
+
+} // namespace
+
+Sentence wireOnly(const Sentence& sentence) {
+    Sentence only{sentence.kind, {}, sentence.about, sentence.place};
+    std::copy_if(sentence.phrases.begin(), sentence.phrases.end(), std::back_inserter(only.phrases),
+                 [](const Phrase& phrase) { return phrase.key == "talk.colour"; });
+    return only;
+}
+
+std::span<const Pattern> patterns() {
+    return all;
+}
+
+std::string english(const Sentence& sentence) {
+    std::string text;
+    for (const Phrase& phrase : sentence.phrases) {
+        const auto* const pattern = std::find_if(
+            all.begin(), all.end(), [&](const Pattern& candidate) { return candidate.key == phrase.key; });
+        if (pattern == all.end())
+            continue;
+        std::vector<std::string> values;
+        values.reserve(phrase.values.size());
+        for (const Value& value : phrase.values)
+            values.push_back(std::visit(Say{}, value));
+        if (!text.empty())
+            text += ", ";
+        text += job::filled(pattern->english, values);
+    }
+    return text;
+}
+
+} // namespace undercowl::talk

@@ -1,0 +1,122 @@
+#include "core/talk/readback.h"
+#include "core/talk/speak.h"
+
+#include <catch2/catch.hpp>
+
+#include <set>
+
+using namespace undercowl;
+using namespace undercowl::talk;
+using colour::Insulation;
+using wiring::Answer;
+using wiring::Half;
+
+namespace {
+
+wiring::Wire wire(Insulation base, std::optional<Insulation> tracer, wiring::Terminal terminal = {},
+                  std::string function = {}) {
+    wiring::Wire made;
+    made.colour = {base, tracer};
+    made.terminal = terminal;
+    made.function = std::move(function);
+    return made;
+}
+
+void put(wiring::Gathering& gathering, int number, Answer which, const wiring::Wire& what) {
+    wiring::PlaceAnswer answer;
+    answer.wire = what;
+    gathering.at({Half::Loom, number, 1}).answer(which) = answer;
+}
+
+job::Job sampleJob() {
+    job::Job job;
+    wiring::Gathering gathering;
+    gathering.id = "g";
+    gathering.title = "rear loom, 4-place";
+    gathering.places = 4;
+    gathering.latch = "top";
+    const wiring::Terminal blade{wiring::TerminalKind::Blade, 6.3};
+    put(gathering, 1, Answer::AsFound, wire(Insulation::GN, Insulation::WH, blade, "stop lamp"));
+    put(gathering, 2, Answer::AsFound, wire(Insulation::BN, {}));
+    put(gathering, 2, Answer::AsItShouldBe, wire(Insulation::BK, {}));
+    put(gathering, 3, Answer::AsFound, wire(Insulation::GN, Insulation::WH, blade));
+    job.gatherings.push_back(gathering);
+    job.tasks.push_back({"t", "rear wheel", false, {}, 1});
+    job::StripStep off{"s1", "t", "take the rear wheel off", {}, "7", {}, {}, 1, {}, {}};
+    off.hardware.push_back({1, "flange nut", "M14", "", job::TypedValue{"104", "N.m"}});
+    job::StripStep plate{"s2", "t", "", {}, {}, "shim of 0.5mm behind it", {}, 2, {}, {}};
+    plate.hardware.push_back({2, "screw", "M5", "16 mm", {}});
+    job.steps = {off, plate};
+    return job;
+}
+
+} // namespace
+
+TEST_CASE("the read-back says places, contradictions, twins, steps and torques") {
+    std::vector<std::string> said;
+    for (const Sentence& sentence : readBackSentences(sampleJob(), Answer::AsFound))
+        said.push_back(english(sentence));
+    CHECK(said ==
+          std::vector<std::string>{
+              "rear loom, four place, four places, loom half, latch top, one place was not read, look at the "
+              "machine",
+              "place one, green with white tracer, blade six point three, stop lamp, careful, it looks like "
+              "place three",
+              "place two, brown, stop, it should be black",
+              "place three, green with white tracer, blade six point three, careful, it looks like place one",
+              "step one, two times screw, M five, sixteen millimetres, note, shim of zero point five "
+              "millimetres "
+              "behind it",
+              "step two, refit take the rear wheel off, bag seven, one flange nut, M fourteen",
+              "flange nut, torque one hundred and four newton metres",
+              "that was the last one",
+          });
+}
+
+TEST_CASE("the wire alone can be repeated") {
+    const auto sentences = readBackSentences(sampleJob(), Answer::AsItShouldBe);
+    REQUIRE(sentences.size() > 2);
+    CHECK(english(sentences[2]) == "place two, black, stop, it was found with brown");
+    CHECK(english(wireOnly(sentences[2])) == "black");
+    CHECK(wireOnly(sentences[0]).phrases.empty());
+}
+
+TEST_CASE("a job without anything to read back says so") {
+    const auto sentences = readBackSentences({}, Answer::AsFound);
+    REQUIRE(sentences.size() == 1);
+    CHECK(english(sentences.front()) == "nothing to read back");
+}
+
+TEST_CASE("a step that is refitted is not read again, one that waits says what for") {
+    job::Job job = sampleJob();
+    job.gatherings.clear();
+    job.steps[1].refitted = job::Refitted{};
+    job.tasks[0].waiting = true;
+    job.tasks[0].waitingFor = "2 bearings";
+    const auto sentences = readBackSentences(job, Answer::AsFound);
+    REQUIRE(sentences.size() == 3);
+    CHECK(english(sentences[0]) ==
+          "step one, refit take the rear wheel off, wait, this task waits for two bearings, bag "
+          "seven, one flange nut, M fourteen");
+}
+
+TEST_CASE("numbers and units are said as a mechanic says them") {
+    CHECK(spoken(job::TypedValue{"9.3", "N.m"}) == "nine point three newton metres");
+    CHECK(spoken(job::TypedValue{"1", "N.m"}) == "one newton metre");
+    CHECK(spoken(job::TypedValue{"32", "psi"}) == "thirty two p s i");
+    CHECK(spoken(job::TypedValue{"2.3", "mm"}) == "two point three millimetres");
+    CHECK(spoken(job::TypedValue{"3", "thumbs"}) == "three thumbs");
+    CHECK(spokenText("M5 x 16 mm") == "M five by sixteen millimetres");
+    CHECK(spokenText("1 mm too much, 2mm") == "one millimetre too much, two millimetres");
+    CHECK(spokenText("in the bag") == "in the bag");
+    CHECK(spokenText("") == "");
+}
+
+TEST_CASE("every key has one pattern") {
+    std::set<std::string_view> keys;
+    for (const Pattern& pattern : patterns())
+        CHECK(keys.insert(pattern.key).second);
+    for (const Sentence& sentence : readBackSentences(sampleJob(), Answer::AsFound))
+        for (const Phrase& phrase : sentence.phrases)
+            CHECK(keys.count(phrase.key) == 1);
+}
