@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace undercowl::talk {
@@ -63,11 +64,11 @@ tl::expected<Intent, Refusal> reading(Measured what, Words words) {
         const double value = units::parseNumber(*digits).value().value;
         if (value < unit.low || value > unit.high) {
             const std::string symbol{unit.symbol};
-            return tl::unexpected(
-                Refusal{Refusal::Kind::Implausible, std::string{name(what)} + " " + *digits + " " + symbol +
-                                                        " is not believed (" + units::formatExact(unit.low) +
-                                                        " to " + units::formatExact(unit.high) + " " +
-                                                        symbol + "): say it again"});
+            std::string message{name(what)};
+            message.append(" ").append(*digits).append(" ").append(symbol).append(" is not believed (");
+            message.append(units::formatExact(unit.low)).append(" to ").append(units::formatExact(unit.high));
+            message.append(" ").append(symbol).append("): say it again");
+            return tl::unexpected(Refusal{Refusal::Kind::Implausible, std::move(message)});
         }
         return SpokenReading{what, {*digits, std::string{unit.symbol}}};
     }

@@ -68,13 +68,36 @@ const std::vector<SpokenTerminal>& terminals() {
 
 constexpr std::array colourWords{ColourWord{"purple", colour::Insulation::VT}};
 
-constexpr std::array<std::string_view, 28> functions{
-    "battery positive",  "charging coil",  "dipped beam", "earth",         "flasher unit",
-    "fuel gauge",        "horn",           "ignition",    "ignition coil", "instrument lamp",
-    "kill switch",       "left indicator", "main beam",   "neutral lamp",  "number plate lamp",
-    "oil pressure",      "parking lamp",   "pickup coil", "regulator",     "right indicator",
-    "side lamp",         "side stand",     "starter",     "starter relay", "stop lamp",
-    "switched positive", "tail lamp",      "temperature",
+constexpr std::array<std::string_view, 29> functions{
+    "battery positive",
+    "charging coil",
+    "dipped beam",
+    "earth",
+    "flasher unit",
+    "fuel gauge",
+    "horn",
+    "ignition",
+    "ignition coil",
+    "ignition feed",
+    "instrument lamp",
+    "kill switch",
+    "left indicator",
+    "main beam",
+    "neutral lamp",
+    "number plate lamp",
+    "oil pressure",
+    "parking lamp",
+    "pickup coil",
+    "regulator",
+    "right indicator",
+    "side light",
+    "side stand",
+    "starter",
+    "starter relay",
+    "stop lamp",
+    "switched positive",
+    "tail lamp",
+    "temperature",
 };
 
 } // namespace

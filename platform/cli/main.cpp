@@ -7,6 +7,7 @@
 #include "platform/cli/handover.h"
 #include "platform/cli/instrument.h"
 #include "platform/cli/job.h"
+#include "platform/cli/speech.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
 #include "platform/cli/wires_command.h"
@@ -42,6 +43,7 @@ int run(int argc, char** argv) {
     addHandoverCommand(app, context);
     addInstrumentCommand(app, context);
     addJobCommand(app, context);
+    addSpeechCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);
     addWiresCommand(app, context);
