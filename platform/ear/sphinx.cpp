@@ -6,7 +6,6 @@
 #include <err.h>
 #include <pocketsphinx.h>
 
-#include <array>
 #include <cstdlib>
 #include <map>
 #include <string_view>
@@ -14,9 +13,7 @@
 namespace undercowl::platform {
 namespace {
 
-constexpr std::array phones{"AA", "AE", "AH", "AO", "AW", "AY", "B",  "CH", "D", "DH", "EH", "ER", "EY",
-                            "F",  "G",  "HH", "IH", "IY", "JH", "K",  "L",  "M", "N",  "NG", "OW", "OY",
-                            "P",  "R",  "S",  "SH", "T",  "TH", "UH", "UW", "V", "W",  "Y",  "Z",  "ZH"};
+constexpr const char* wholeGrammar = "said";
 
 std::string modelFolder() {
     const char* given = std::getenv("UNDERCOWL_EAR_MODEL");
@@ -29,13 +26,17 @@ tl::unexpected<std::string> cannotOpen() {
         ": install the package pocketsphinx-en-us, or name its folder in UNDERCOWL_EAR_MODEL");
 }
 
+bool search(ps_decoder_t* decoder, const char* name, const std::string& jsgf) {
+    return ps_set_jsgf_string(decoder, name, jsgf.c_str()) == 0 && ps_set_search(decoder, name) == 0;
+}
+
 } // namespace
 
 void Sphinx::Free::operator()(ps_decoder_s* decoder) const {
     ps_free(decoder);
 }
 
-tl::expected<Sphinx, std::string> Sphinx::open() {
+tl::expected<Sphinx, std::string> Sphinx::open(const talk::Expression& grammar) {
     err_set_logfp(nullptr); // it writes pages to standard error
     // Beams wide enough for noise: a phrase is short and the grammar small.
     cmd_ln_t* config =
@@ -47,42 +48,17 @@ tl::expected<Sphinx, std::string> Sphinx::open() {
     cmd_ln_free_r(config);
     if (decoder == nullptr)
         return cannotOpen();
-    return Sphinx{decoder};
-}
-
-tl::expected<Sphinx, std::string> Sphinx::forGrammar(const talk::Expression& grammar) {
-    auto sphinx = open();
-    if (!sphinx)
-        return sphinx;
+    Sphinx sphinx{decoder};
     std::map<std::string_view, int> ways;
     for (const Pronunciation& way : pronunciations()) {
         std::string name{way.word};
         if (const int number = ++ways[way.word]; number > 1)
             name += "(" + std::to_string(number) + ")";
-        if (ps_add_word(sphinx->decoder_.get(), name.c_str(), std::string{way.phones}.c_str(), FALSE) < 0)
+        if (ps_add_word(decoder, name.c_str(), std::string{way.phones}.c_str(), FALSE) < 0)
             return tl::unexpected("the acoustic model has no sounds for '" + name + "'");
     }
-    if (ps_set_jsgf_string(sphinx->decoder_.get(), "said", talk::grammarText(grammar).c_str()) != 0 ||
-        ps_set_search(sphinx->decoder_.get(), "said") != 0)
+    if (!search(decoder, wholeGrammar, talk::grammarText(grammar)))
         return tl::unexpected(std::string{"the grammar does not fit the acoustic model"});
-    return sphinx;
-}
-
-tl::expected<Sphinx, std::string> Sphinx::forPhones() {
-    auto sphinx = open();
-    if (!sphinx)
-        return sphinx;
-    std::string loop = "#JSGF V1.0;\ngrammar phones;\npublic <said> = (";
-    for (const char* phone : phones) {
-        const std::string name = std::string{"phone"} + phone;
-        if (ps_add_word(sphinx->decoder_.get(), name.c_str(), phone, FALSE) < 0)
-            return tl::unexpected(std::string{"the acoustic model has no phone "} + phone);
-        loop += (loop.back() == '(' ? " " : " | ") + name;
-    }
-    loop += " )+;\n";
-    if (ps_set_jsgf_string(sphinx->decoder_.get(), "phones", loop.c_str()) != 0 ||
-        ps_set_search(sphinx->decoder_.get(), "phones") != 0)
-        return tl::unexpected(std::string{"the row of phones does not fit the acoustic model"});
     return sphinx;
 }
 
@@ -97,6 +73,14 @@ Sphinx::Best Sphinx::decode(std::span<const short> samples) {
         best.text = text;
     best.score = score;
     best.frames = ps_get_n_frames(decoder);
+    return best;
+}
+
+Sphinx::Best Sphinx::fit(std::span<const short> samples, const std::string& sentence) {
+    Best best;
+    if (search(decoder_.get(), "only", talk::grammarText(talk::phrase(sentence))))
+        best = decode(samples);
+    ps_set_search(decoder_.get(), wholeGrammar);
     return best;
 }
 

@@ -1,4 +1,4 @@
-// One PocketSphinx decoder with one grammar.
+// A PocketSphinx decoder with the grammar: an acoustic model that was trained with human voices.
 #pragma once
 
 #include "core/talk/expression.h"
@@ -16,23 +16,26 @@ class Sphinx {
 public:
     struct Best {
         std::string text; // empty when nothing fits
-        int score{};      // logarithm to the base 1.0001 of the likelihood of the whole
+        int score{};      // of the whole, in the library's unit: about a tenth of a natural logarithm
         int frames{};     // of 10 ms
     };
 
-    // For the sentences of the grammar.
-    [[nodiscard]] static tl::expected<Sphinx, std::string> forGrammar(const talk::Expression& grammar);
-    // For any row of phones: what speech in general scores, whatever it says.
-    [[nodiscard]] static tl::expected<Sphinx, std::string> forPhones();
+    // The error says what is missing.
+    [[nodiscard]] static tl::expected<Sphinx, std::string> open(const talk::Expression& grammar);
 
+    // The sentence of the grammar that fits best. Its score has a penalty for every choice of the grammar,
+    // and can only be compared with scores of the same.
     [[nodiscard]] Best decode(std::span<const short> samples);
+
+    // How well exactly these words fit, without a penalty: to compare sentences with each other. Without text
+    // when they do not fit at all.
+    [[nodiscard]] Best fit(std::span<const short> samples, const std::string& sentence);
 
 private:
     struct Free {
         void operator()(ps_decoder_s* decoder) const;
     };
     explicit Sphinx(ps_decoder_s* decoder) : decoder_(decoder) {}
-    [[nodiscard]] static tl::expected<Sphinx, std::string> open();
 
     std::unique_ptr<ps_decoder_s, Free> decoder_;
 };

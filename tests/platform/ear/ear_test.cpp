@@ -45,7 +45,7 @@ TEST_CASE("every word of the grammar has a pronunciation, and no other word") {
 
 TEST_CASE("commands, readings, bags and wires are heard") {
     const auto ear = anEar();
-    for (const char* words : {"does not match", "slower", "torque twenty five newton metres",
+    for (const char* words : {"does not match", "slower", "torque two five newton metres",
                               "front tyre one point eight bar", "battery twelve point six volts", "bag seven",
                               "grey with red tracer blade six point three stop lamp", "orange bullet horn"}) {
         const Heard heard = ear->hear(said(words));
@@ -75,6 +75,7 @@ TEST_CASE("silence, noise and a blip are no speech") {
     for (float& sample : noise)
         sample = white(random);
     CHECK_FALSE(ear->hear(Samples(2 * earRate)).accepted());
+    CHECK_FALSE(ear->hear(noise).accepted());
     CHECK_FALSE(ear->hear(Samples(10)).accepted());
     CHECK_FALSE(ear->hear({}).accepted());
 }
