@@ -29,6 +29,8 @@ public:
     // Precondition: the bytes are what learn.py wrote. They are read, not kept.
     explicit Network(std::span<const unsigned char> bytes);
 
+    [[nodiscard]] std::size_t classes() const { return classes_; }
+
     // Without frames for a sound that has none.
     [[nodiscard]] Likely listen(const Features& features) const;
 

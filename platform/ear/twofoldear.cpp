@@ -55,6 +55,43 @@ std::vector<short> prepared(std::span<const float> samples) {
     return out;
 }
 
+// Where the quietest stretch of so many samples begins, by steps of 10 ms.
+std::size_t quietest(std::span<const float> samples, std::size_t length) {
+    constexpr std::size_t step = earRate / 100;
+    std::size_t best = 0;
+    double least = std::numeric_limits<double>::max();
+    for (std::size_t at = 0; at + length <= samples.size(); at += step) {
+        double power = 0;
+        for (const float sample : samples.subspan(at, length))
+            power += static_cast<double>(sample) * sample;
+        if (power < least) {
+            least = power;
+            best = at;
+        }
+    }
+    return best;
+}
+
+// The sentence with a quarter of a second more before and after it: the words at its ends are heard better
+// with a pause round them. The pause is made of the quietest 60 ms to and fro, so that the noise of the place
+// goes on.
+Samples widened(std::span<const float> samples) {
+    constexpr std::size_t pause = earRate / 4;
+    constexpr std::size_t piece = earRate * 6 / 100;
+    if (samples.size() < piece)
+        return {samples.begin(), samples.end()};
+    const auto quiet = samples.subspan(quietest(samples, piece), piece);
+    Samples gap(pause);
+    for (std::size_t i = 0; i < pause; ++i) {
+        const std::size_t at = i % (2 * piece);
+        gap[i] = quiet[at < piece ? at : 2 * piece - 1 - at];
+    }
+    Samples out{gap};
+    out.insert(out.end(), samples.begin(), samples.end());
+    out.insert(out.end(), gap.begin(), gap.end());
+    return out;
+}
+
 class TwofoldEar : public Ear {
 public:
     explicit TwofoldEar(Sphinx sphinx) : sphinx_(std::move(sphinx)), lattice_(talk::grammar()) {
@@ -62,7 +99,14 @@ public:
             networks_.emplace_back(earWeights(i));
     }
 
-    Heard hear(std::span<const float> samples) override;
+    Heard hear(std::span<const float> given) override;
+
+    // Whether the networks were made with the words of this grammar.
+    [[nodiscard]] bool fits() const {
+        return std::all_of(networks_.begin(), networks_.end(), [this](const Network& network) {
+            return network.classes() == lattice_.words().size() + 2;
+        });
+    }
 
 private:
     [[nodiscard]] std::vector<Candidate> candidates(const std::vector<Likely>& likely) const;
@@ -115,8 +159,9 @@ Heard rejected(Heard heard, NotHeard why, std::string message) {
     return heard;
 }
 
-Heard TwofoldEar::hear(std::span<const float> samples) {
+Heard TwofoldEar::hear(std::span<const float> given) {
     Heard heard;
+    const Samples samples = widened(given);
     const Features seen = features(samples);
     std::vector<Likely> likely;
     likely.reserve(networks_.size());
@@ -159,7 +204,12 @@ tl::expected<std::unique_ptr<Ear>, std::string> openEar() {
     auto sphinx = Sphinx::open(talk::grammar());
     if (!sphinx)
         return tl::unexpected(sphinx.error());
-    return std::make_unique<TwofoldEar>(std::move(*sphinx));
+    auto ear = std::make_unique<TwofoldEar>(std::move(*sphinx));
+    if (!ear->fits())
+        return tl::unexpected(
+            std::string{"the ear's networks were made with other words than the grammar has: make "
+                        "them anew (tests/platform/ear/train/README.md)"});
+    return ear;
 }
 
 } // namespace undercowl::platform
