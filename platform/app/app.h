@@ -20,6 +20,7 @@ class ShopSession;
 namespace undercowl::platform {
 
 class Camera;
+class DeviceSpeaker;
 
 struct AppWanted {
     std::filesystem::path store; // folder of the shop, made where there is none
@@ -45,6 +46,7 @@ public:
 private:
     std::unique_ptr<ui::ShopSession> session_;
     std::unique_ptr<Camera> camera_;
+    std::unique_ptr<DeviceSpeaker> speaker_;
     QQmlApplicationEngine engine_; // after those that its screens use, so that the screens end first
 };
 

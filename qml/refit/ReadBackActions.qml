@@ -1,4 +1,4 @@
-// Read-back: the wire matches, or it does not.
+// Read-back: the wire matches, or it does not. While it is read aloud, the second row is the voice's.
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -7,6 +7,8 @@ Column {
     id: root
 
     required property ReadBackView wire
+    property Speaker speaker
+    property bool aloud: false
 
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
@@ -42,8 +44,16 @@ Column {
         }
     }
 
+    ReadAloud {
+        on: root.aloud
+        speaker: root.speaker
+        width: root.width
+        wire: root.wire
+    }
+
     Row {
         spacing: Theme.targetGap
+        visible: !root.aloud
 
         ActionButton {
             enabled: root.wire.index > 0

@@ -1,6 +1,7 @@
 // The wiring read back, one wire to a screen. It says which answer it reads, and stops where two answers differ.
 //
 //   gathering, half   what is read back
+//   speaker           the device's voice; null where there is none
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -10,11 +11,15 @@ ShopPage {
 
     required property string gathering
     property string half: "loom"
+    property Speaker speaker
+    property bool aloud: false
 
     aside: wire.over || wire.count === 0 ? "" : (wire.index + 1) + " / " + wire.count
     title: wire.title
     footer: [
         ReadBackActions {
+            aloud: root.aloud
+            speaker: root.speaker
             visible: wire.count > 0 && !wire.over && !wire.mustChoose && !wire.mismatch
             width: parent.width
             wire: wire
@@ -48,12 +53,21 @@ ShopPage {
             onFinished: root.leaves()
         }
     ]
-    tools: IconButton {
-        iconName: "swap"
-        text: wire.half === "loom" ? qsTr("Read the unit half") : qsTr("Read the loom half")
+    tools: [
+        IconButton {
+            iconName: root.aloud ? "pause" : "listen"
+            text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
+            visible: root.speaker !== null
 
-        onTriggered: wire.half = wire.half === "loom" ? "unit" : "loom"
-    }
+            onTriggered: root.aloud = !root.aloud
+        },
+        IconButton {
+            iconName: "swap"
+            text: wire.half === "loom" ? qsTr("Read the unit half") : qsTr("Read the loom half")
+
+            onTriggered: wire.half = wire.half === "loom" ? "unit" : "loom"
+        }
+    ]
 
     ReadBackView {
         id: wire

@@ -1,8 +1,8 @@
 undercowl_screen_files(
     QML
-        ReadBackActions.qml ReadBackChoice.qml ReadBackEnd.qml ReadBackMismatch.qml ReadBackPage.qml ReadBackWire.qml RefitPage.qml
+        ReadAloud.qml ReadBackActions.qml ReadBackChoice.qml ReadBackEnd.qml ReadBackMismatch.qml ReadBackPage.qml ReadBackWire.qml RefitPage.qml
         RefitStepsPage.qml
-    SOURCES readbackview.cpp readbackview.h refitview.cpp refitview.h)
+    SOURCES readbackview.cpp readbackview.h refitview.cpp refitview.h speakerforeign.h voice.cpp voice.h)
 # Comparing photos needs the reader of wires.
 if(TARGET undercowl::sight)
     undercowl_screen_files(QML ComparePage.qml SOURCES compareview.cpp compareview.h)

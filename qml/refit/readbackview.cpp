@@ -1,6 +1,7 @@
 #include "qml/refit/readbackview.h"
 
 #include "core/journal/say.h"
+#include "core/talk/readback.h"
 #include "qml/wiring/gatherings.h"
 #include "qml/wiring/words.h"
 
@@ -131,6 +132,17 @@ QString ReadBackView::otherWords() const {
 
 QString ReadBackView::otherReads() const {
     return mustChoose() ? ui::words(otherOf(item()->reads)) : QString();
+}
+
+QString ReadBackView::sentence() const {
+    return item() == nullptr ? QString()
+                             : text(talk::english(talk::wireSentence(*item(), gatheringId_.toStdString())));
+}
+
+QString ReadBackView::colourSentence() const {
+    return item() == nullptr
+               ? QString()
+               : text(talk::english(talk::wireOnly(talk::wireSentence(*item(), gatheringId_.toStdString()))));
 }
 
 QString ReadBackView::twin() const {

@@ -19,6 +19,7 @@ namespace undercowl::ui {
 // reads             which answer is read: "as found", "as it should be"
 // mustChoose        the two answers differ: nothing may be confirmed before one was chosen
 // other*            the other answer, while one must be chosen
+// sentence, colourSentence   the wire as it is said aloud, English; the colour alone
 // twin              what tells it from its twins; empty without a twin
 // photo, marks, centre   the photo with the place marked
 // checked           "matches", "does not match" or empty: what was said of it on an earlier pass
@@ -45,6 +46,8 @@ class ReadBackView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString otherTracer READ otherTracer NOTIFY changed)
     Q_PROPERTY(QString otherWords READ otherWords NOTIFY changed)
     Q_PROPERTY(QString otherReads READ otherReads NOTIFY changed)
+    Q_PROPERTY(QString sentence READ sentence NOTIFY changed)
+    Q_PROPERTY(QString colourSentence READ colourSentence NOTIFY changed)
     Q_PROPERTY(QString twin READ twin NOTIFY changed)
     Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed)
@@ -77,6 +80,8 @@ public:
     [[nodiscard]] QString otherTracer() const;
     [[nodiscard]] QString otherWords() const;
     [[nodiscard]] QString otherReads() const;
+    [[nodiscard]] QString sentence() const;
+    [[nodiscard]] QString colourSentence() const;
     [[nodiscard]] QString twin() const;
     [[nodiscard]] QUrl photo() const;
     [[nodiscard]] QVariantList marks() const;

@@ -9,6 +9,7 @@ AppWindow {
 
     required property ShopSession session
     required property Camera camera
+    property Speaker speaker
     property string pictures: ""
 
     function show(page: string, properties: var) {
@@ -19,6 +20,8 @@ AppWindow {
             all.camera = camera;
             all.pictures = pictures;
         }
+        if (page === "ReadBackPage")
+            all.speaker = speaker;
         const item = stack.push("qrc:/qt/qml/Undercowl/" + page + ".qml", all, T.StackView.Immediate) as ShopPage;
         if (item === null)
             return;

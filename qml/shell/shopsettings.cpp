@@ -15,4 +15,8 @@ double ShopSettings::textScale() const {
     return ok ? std::clamp(scale, 1.0, 2.0) : 1.0;
 }
 
+double ShopSettings::slowness() const {
+    return std::clamp(setting("slowness").toDouble(), 0.0, 1.0); // 0 where nothing is set
+}
+
 } // namespace undercowl::ui

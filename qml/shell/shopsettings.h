@@ -17,6 +17,7 @@ class ShopSettings : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
+    Q_PROPERTY(double slowness READ slowness WRITE setSlowness NOTIFY changed)
     Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
 
 public:
@@ -35,6 +36,10 @@ public:
     [[nodiscard]] bool leftHanded() const { return setting("hand") == u"left"; }
     void setLeftHanded(bool left) {
         session_->set(QStringLiteral("hand"), left ? QStringLiteral("left") : QStringLiteral("right"));
+    }
+    [[nodiscard]] double slowness() const; // of the voice, 0 to 1
+    void setSlowness(double slowness) {
+        session_->set(QStringLiteral("slowness"), QString::number(slowness));
     }
     [[nodiscard]] bool calm() const { return setting("motion") == u"none"; } // no movement on the screen
     void setCalm(bool calm) {

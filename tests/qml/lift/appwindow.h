@@ -1,6 +1,7 @@
 // The app's own window on a shop, driven by touch at what is visible on it.
 #pragma once
 
+#include "heardspeaker.h"
 #include "liftshop.h"
 
 #include "platform/camera/filecamera.h"
@@ -23,6 +24,7 @@ public:
         engine_.setInitialProperties(
             {{QStringLiteral("session"), QVariant::fromValue(&session)},
              {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera_))},
+             {QStringLiteral("speaker"), QVariant::fromValue(static_cast<platform::Speaker*>(&speaker_))},
              {QStringLiteral("width"), size.width()},
              {QStringLiteral("height"), size.height()}});
         engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
@@ -34,6 +36,7 @@ public:
         (void)QTest::qWaitForWindowExposed(window_);
     }
 
+    [[nodiscard]] const HeardSpeaker& speaker() const { return speaker_; }
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
 
     void show(const char* page, const QVariantMap& properties = {}) {
@@ -131,6 +134,7 @@ private:
     }
 
     platform::FileCamera camera_;
+    HeardSpeaker speaker_;
     std::unique_ptr<QPointingDevice> finger_;
     QQmlApplicationEngine engine_;
     QQuickWindow* window_{};

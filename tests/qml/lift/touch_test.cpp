@@ -145,6 +145,37 @@ private slots:
         QTRY_VERIFY(app.view<ReadBackView>() == nullptr);
     }
 
+    void theWiresAreReadAloud() {
+        const LiftShop shop;
+        shop.answer();
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("ReadBackPage", of(shop));
+        const QStringList& said = app.speaker().said;
+        QVERIFY(said.isEmpty()); // silent until it is asked
+        QVERIFY(app.button(QStringLiteral("Say again")) == nullptr);
+        QVERIFY(app.touch(QStringLiteral("Read aloud")));
+        QTRY_COMPARE(said.size(), 1);
+        QCOMPARE(said.back(), QStringLiteral("place one, green with white tracer"));
+        QVERIFY(app.touch(QStringLiteral("Wire only")));
+        QCOMPARE(said.back(), QStringLiteral("green with white tracer"));
+        QVERIFY(app.touch(QStringLiteral("Slower")));
+        QCOMPARE(said.back(), QStringLiteral("place one, green with white tracer"));
+        QVERIFY(app.speaker().slownesses.back() > app.speaker().slownesses.front());
+        QVERIFY(app.touch(QStringLiteral("Say again")));
+        QVERIFY(app.speaker().slownesses.back() > app.speaker().slownesses.front());
+        QVERIFY(!session->setting(QStringLiteral("slowness")).isEmpty());
+        // Done speaks the next one by itself, with the warning of its twin.
+        QVERIFY(app.touch(QStringLiteral("Done")));
+        QTRY_COMPARE(said.back(), QStringLiteral("place two, grey, careful, it looks like place three"));
+        QVERIFY(app.speaker().speaking());
+        const qsizetype count = said.size();
+        QVERIFY(app.touch(QStringLiteral("Read silently")));
+        QVERIFY(!app.speaker().speaking());
+        QVERIFY(app.touch(QStringLiteral("Skip")));
+        QCOMPARE(said.size(), count);
+    }
+
     void fromTheStripStepToTheWiresAndBack() {
         const LiftShop shop;
         const auto session = shop.session();
