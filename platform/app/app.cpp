@@ -2,6 +2,7 @@
 
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
+#include "platform/listener/devicelistener.h"
 #include "platform/speaker/devicespeaker.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
@@ -28,9 +29,12 @@ App::App(const AppWanted& wanted)
     else
         camera_ = std::make_unique<FileCamera>(wanted.camera);
     speaker_ = std::make_unique<DeviceSpeaker>();
+    listener_ = std::make_unique<DeviceListener>();
     QVariantMap properties = wanted.look;
     properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
     properties.insert(QStringLiteral("camera"), QVariant::fromValue(camera_.get()));
+    properties.insert(QStringLiteral("listener"),
+                      QVariant::fromValue(static_cast<Listener*>(listener_.get())));
     properties.insert(QStringLiteral("speaker"), QVariant::fromValue(static_cast<Speaker*>(speaker_.get())));
     properties.insert(QStringLiteral("pictures"), wanted.pictures);
     engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));

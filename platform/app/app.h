@@ -20,6 +20,7 @@ class ShopSession;
 namespace undercowl::platform {
 
 class Camera;
+class DeviceListener;
 class DeviceSpeaker;
 
 struct AppWanted {
@@ -47,6 +48,7 @@ private:
     std::unique_ptr<ui::ShopSession> session_;
     std::unique_ptr<Camera> camera_;
     std::unique_ptr<DeviceSpeaker> speaker_;
+    std::unique_ptr<DeviceListener> listener_;
     QQmlApplicationEngine engine_; // after those that its screens use, so that the screens end first
 };
 

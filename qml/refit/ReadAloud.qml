@@ -1,8 +1,11 @@
-// The wire said aloud, each as its turn comes, while 'on': again, slower, or its colour alone.
+// The wire said aloud, each as its turn comes, while 'on': again, slower, or its colour alone. Whoever holds the button
+// answers by voice: done, does not match, next, back, again, slower, undo, stop.
 //
 //   wire      what is read back
 //   speaker   the device's voice; null where there is none
+//   listener  the device's microphone and ear; null where there is none
 //   on        whether it speaks
+//   silenced()   'stop' was said
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -12,9 +15,17 @@ Column {
 
     required property ReadBackView wire
     property Speaker speaker
+    property Listener listener
     property bool on: false
 
     readonly property real third: (width - 2 * Theme.targetGap) / 3
+
+    signal silenced
+
+    function slower() {
+        settings.slowness = settings.slowness >= 0.9 ? 0 : settings.slowness + 0.3;
+        voice.say(wire.sentence);
+    }
 
     spacing: Theme.targetGap
     visible: on
@@ -27,6 +38,18 @@ Column {
         speaker: root.speaker
     }
 
+    ReadBackEar {
+        id: ear
+
+        listener: root.listener
+        wire: root.wire
+
+        onAgain: voice.say(root.wire.sentence)
+        onRefused: voice.say("say it again")
+        onSlower: root.slower()
+        onStop: root.silenced()
+    }
+
     ShopSettings {
         id: settings
 
@@ -35,7 +58,7 @@ Column {
 
     Label {
         kind: Label.Aside
-        text: voice.problem
+        text: voice.problem !== "" ? voice.problem : ear.told
         tone: Theme.caution
         visible: text !== ""
         width: parent.width
@@ -58,10 +81,7 @@ Column {
             text: qsTr("Slower")
             width: root.third
 
-            onTriggered: {
-                settings.slowness = settings.slowness >= 0.9 ? 0 : settings.slowness + 0.3;
-                voice.say(root.wire.sentence);
-            }
+            onTriggered: root.slower()
         }
 
         ActionButton {
@@ -71,6 +91,25 @@ Column {
             width: root.third
 
             onTriggered: voice.say(root.wire.colourSentence)
+        }
+    }
+
+    ActionButton {
+        busy: ear.thinking
+        busyText: qsTr("Hearing")
+        description: qsTr("While it is held, say done, does not match, next, back, again, slower, undo or stop")
+        iconName: "record"
+        kind: ear.listening ? ActionButton.Refuse : ActionButton.Other
+        lift: true
+        text: ear.listening ? qsTr("Listening") : qsTr("Hold and speak")
+        visible: root.listener !== null
+        width: root.width
+
+        onDownChanged: {
+            if (down)
+                ear.press();
+            else
+                ear.release();
         }
     }
 }

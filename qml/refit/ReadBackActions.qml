@@ -8,7 +8,10 @@ Column {
 
     required property ReadBackView wire
     property Speaker speaker
+    property Listener listener
     property bool aloud: false
+
+    signal silenced
 
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
@@ -45,10 +48,13 @@ Column {
     }
 
     ReadAloud {
+        listener: root.listener
         on: root.aloud
         speaker: root.speaker
         width: root.width
         wire: root.wire
+
+        onSilenced: root.silenced()
     }
 
     Row {

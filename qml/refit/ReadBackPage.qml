@@ -2,6 +2,7 @@
 //
 //   gathering, half   what is read back
 //   speaker           the device's voice; null where there is none
+//   listener          the device's microphone and ear; null where there is none
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -12,6 +13,7 @@ ShopPage {
     required property string gathering
     property string half: "loom"
     property Speaker speaker
+    property Listener listener
     property bool aloud: false
 
     aside: wire.over || wire.count === 0 ? "" : (wire.index + 1) + " / " + wire.count
@@ -19,10 +21,13 @@ ShopPage {
     footer: [
         ReadBackActions {
             aloud: root.aloud
+            listener: root.listener
             speaker: root.speaker
             visible: wire.count > 0 && !wire.over && !wire.mustChoose && !wire.mismatch
             width: parent.width
             wire: wire
+
+            onSilenced: root.aloud = false
         },
         ReadBackChoice {
             visible: wire.mustChoose

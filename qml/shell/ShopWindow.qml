@@ -10,6 +10,7 @@ AppWindow {
     required property ShopSession session
     required property Camera camera
     property Speaker speaker
+    property Listener listener
     property string pictures: ""
 
     function show(page: string, properties: var) {
@@ -20,8 +21,10 @@ AppWindow {
             all.camera = camera;
             all.pictures = pictures;
         }
-        if (page === "ReadBackPage")
+        if (page === "ReadBackPage") {
             all.speaker = speaker;
+            all.listener = listener;
+        }
         const item = stack.push("qrc:/qt/qml/Undercowl/" + page + ".qml", all, T.StackView.Immediate) as ShopPage;
         if (item === null)
             return;

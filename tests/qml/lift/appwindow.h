@@ -3,6 +3,7 @@
 
 #include "heardspeaker.h"
 #include "liftshop.h"
+#include "toldlistener.h"
 
 #include "platform/camera/filecamera.h"
 
@@ -24,6 +25,7 @@ public:
         engine_.setInitialProperties(
             {{QStringLiteral("session"), QVariant::fromValue(&session)},
              {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera_))},
+             {QStringLiteral("listener"), QVariant::fromValue(static_cast<platform::Listener*>(&listener_))},
              {QStringLiteral("speaker"), QVariant::fromValue(static_cast<platform::Speaker*>(&speaker_))},
              {QStringLiteral("width"), size.width()},
              {QStringLiteral("height"), size.height()}});
@@ -37,6 +39,7 @@ public:
     }
 
     [[nodiscard]] const HeardSpeaker& speaker() const { return speaker_; }
+    [[nodiscard]] ToldListener& listener() { return listener_; }
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
 
     void show(const char* page, const QVariantMap& properties = {}) {
@@ -135,6 +138,7 @@ private:
 
     platform::FileCamera camera_;
     HeardSpeaker speaker_;
+    ToldListener listener_;
     std::unique_ptr<QPointingDevice> finger_;
     QQmlApplicationEngine engine_;
     QQuickWindow* window_{};

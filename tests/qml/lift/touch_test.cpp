@@ -176,6 +176,50 @@ private slots:
         QCOMPARE(said.size(), count);
     }
 
+    void theWiresAreReadBackByVoice() {
+        using State = platform::Listener::State;
+        const LiftShop shop;
+        shop.answer();
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("ReadBackPage", of(shop));
+        auto* view = app.view<ReadBackView>();
+        QVERIFY(view != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Read aloud")));
+        // Holding listens, letting go hears.
+        QVERIFY(app.button(QStringLiteral("Hold and speak")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Hold and speak")));
+        QCOMPARE(app.listener().state(), State::Thinking);
+        app.listener().say("done");
+        QTRY_COMPARE(view->index(), 1);
+        QCOMPARE(shop.stored().wireChecks.size(), std::size_t{1});
+        QCOMPARE(app.speaker().said.back(),
+                 QStringLiteral("place two, grey, careful, it looks like place three"));
+        // What is not understood, and what has no meaning here, changes nothing and says so.
+        for (const char* words : {"pass me the hammer", "bag seven", "photo", "grey with red tracer"}) {
+            app.listener().say(words);
+            QCOMPARE(app.speaker().said.back(), QStringLiteral("say it again"));
+            QCOMPARE(view->index(), 1);
+            QCOMPARE(shop.stored().wireChecks.size(), std::size_t{1});
+        }
+        app.listener().say("next");
+        QCOMPARE(view->index(), 2);
+        app.listener().say("back");
+        QCOMPARE(view->index(), 1);
+        app.listener().say("does not match");
+        QTRY_VERIFY(!view->saying());
+        QVERIFY(view->mismatch());
+        QCOMPARE(shop.stored().wireChecks.size(), std::size_t{2});
+        app.listener().say("undo");
+        QTRY_COMPARE(shop.stored().wireChecks.size(), std::size_t{1});
+        const qsizetype count = app.speaker().said.size();
+        app.listener().say("slower");
+        QCOMPARE(app.speaker().said.size(), count + 1);
+        QVERIFY(app.speaker().slownesses.back() > 0);
+        app.listener().say("stop");
+        QTRY_VERIFY(!app.speaker().speaking());
+    }
+
     void fromTheStripStepToTheWiresAndBack() {
         const LiftShop shop;
         const auto session = shop.session();

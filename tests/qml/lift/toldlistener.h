@@ -1,0 +1,31 @@
+// A listener that hears what the test says.
+#pragma once
+
+#include "core/talk/parse.h"
+#include "platform/listener/listener.h"
+
+namespace undercowl::ui {
+
+class ToldListener : public platform::Listener {
+public:
+    using Listener::Listener;
+
+    void start() override { setState(State::Listening); }
+    void stop() override {
+        if (state() == State::Listening)
+            setState(State::Thinking);
+    }
+
+    // As if the words had been said into the microphone; what the grammar does not have is not understood.
+    void say(const std::string& words) {
+        platform::Heard what;
+        what.text = words;
+        what.why = platform::NotHeard::Unsure;
+        if (const auto meant = talk::parse(words))
+            what.intent = *meant;
+        setState(State::Idle);
+        emit heard(what);
+    }
+};
+
+} // namespace undercowl::ui
