@@ -7,7 +7,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
 #include <filesystem>
+#include <numbers>
 #include <random>
 #include <set>
 
@@ -67,13 +69,20 @@ TEST_CASE("speech that is no sentence of the grammar is rejected") {
     }
 }
 
-TEST_CASE("silence, noise and a blip are no speech") {
+TEST_CASE("silence, noise, tones and a blip are no speech") {
     const auto ear = anEar();
     std::mt19937 random{3};
     std::normal_distribution<float> white{0, 0.1F};
     Samples noise(2 * earRate);
     for (float& sample : noise)
         sample = white(random);
+    for (const int hertz : {97, 300, 1000, 2500}) {
+        Samples tone(2 * earRate);
+        for (std::size_t i = 0; i < tone.size(); ++i)
+            tone[i] = static_cast<float>(
+                0.5 * std::sin(2 * std::numbers::pi * hertz * static_cast<double>(i) / earRate));
+        CHECK_FALSE(ear->hear(tone).accepted());
+    }
     CHECK_FALSE(ear->hear(Samples(2 * earRate)).accepted());
     CHECK_FALSE(ear->hear(noise).accepted());
     CHECK_FALSE(ear->hear(Samples(10)).accepted());
