@@ -4,10 +4,13 @@
 #include "platform/camera/filecamera.h"
 #include "platform/listener/devicelistener.h"
 #include "platform/speaker/devicespeaker.h"
+#include "platform/plugins/plugin.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
+#include "qml/style/typefaces.h"
 
 #include <QQuickWindow>
+#include <QThreadPool>
 #include <QtQml/qqmlextensionplugin.h>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
@@ -30,6 +33,7 @@ App::App(const AppWanted& wanted)
         camera_ = std::make_unique<FileCamera>(wanted.camera);
     speaker_ = std::make_unique<DeviceSpeaker>();
     listener_ = std::make_unique<DeviceListener>();
+    ui::Typefaces::load();
     QVariantMap properties = wanted.look;
     properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
     properties.insert(QStringLiteral("camera"), QVariant::fromValue(camera_.get()));
@@ -40,6 +44,16 @@ App::App(const AppWanted& wanted)
     engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine_.setInitialProperties(properties);
     engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
+    if (QQuickWindow* shown = window(); shown != nullptr) {
+        // While the mechanic looks at the list: the first photo then need not wait for its libraries.
+        QObject::connect(
+            shown, &QQuickWindow::frameSwapped, shown,
+            [] {
+                for (const char* name : {"eye", "camera", "speaker"})
+                    QThreadPool::globalInstance()->start([name] { warmPlugin(QString::fromLatin1(name)); });
+            },
+            Qt::SingleShotConnection);
+    }
 }
 
 App::~App() = default;

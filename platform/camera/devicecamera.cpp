@@ -1,113 +1,42 @@
 #include "platform/camera/devicecamera.h"
 
-#include <QCamera>
-#include <QCameraDevice>
-#include <QCoreApplication>
-#include <QImageCapture>
-#include <QMediaCaptureSession>
-#include <QMediaDevices>
-#include <QPointer>
-#include <QThreadPool>
-#include <QVideoFrame>
-#include <QVideoSink>
+#include "platform/plugins/plugin.h"
 
 namespace undercowl::platform {
 
-namespace {
-
-constexpr int previewWidth = 1024;
-
-} // namespace
-
-struct DeviceCamera::Session {
-    explicit Session(const QCameraDevice& device) : camera(device) {
-        capture.setFileFormat(QImageCapture::JPEG);
-        capture.setQuality(QImageCapture::VeryHighQuality);
-        joined.setCamera(&camera);
-        joined.setImageCapture(&capture);
-        joined.setVideoSink(&sink);
+bool DeviceCamera::load() {
+    if (driver_ != nullptr)
+        return true;
+    QString problem;
+    const auto* maker = pluginFor<CameraMaker>(QStringLiteral("camera"), problem);
+    if (maker == nullptr) {
+        setState(State::Failed, problem);
+        return false;
     }
-    QCamera camera;
-    QImageCapture capture;
-    QVideoSink sink;
-    QMediaCaptureSession joined; // last: it lets go of the others before they end
-    QString file;
-};
-
-DeviceCamera::DeviceCamera(QObject* parent)
-    : Camera(parent), converting_(std::make_shared<std::atomic_bool>(false)) {}
-
-DeviceCamera::~DeviceCamera() = default;
+    driver_ = maker->deviceCamera();
+    connect(driver_.get(), &Camera::stateChanged, this,
+            [this] { setState(driver_->state(), driver_->problem()); });
+    connect(driver_.get(), &Camera::frame, this, &Camera::frame);
+    connect(driver_.get(), &Camera::captured, this, &Camera::captured);
+    connect(driver_.get(), &Camera::captureFailed, this, &Camera::captureFailed);
+    return true;
+}
 
 void DeviceCamera::start() {
-    if (session_ != nullptr)
-        return;
-    setState(State::Starting);
-    QCameraDevice device = QMediaDevices::defaultVideoInput();
-    for (const auto& other : QMediaDevices::videoInputs()) {
-        if (other.position() == QCameraDevice::BackFace)
-            device = other; // the work is in front of the phone, not the mechanic
-    }
-    if (device.isNull()) {
-        setState(State::NoCamera);
-        return;
-    }
-    session_ = std::make_unique<Session>(device);
-    connect(&session_->camera, &QCamera::errorOccurred, this, [this](QCamera::Error, const QString& why) {
-        setState(State::Failed, tr("The camera does not answer: %1. Close other programs that use it, or "
-                                   "take the photo from a file.")
-                                    .arg(why));
-    });
-    connect(&session_->capture, &QImageCapture::readyForCaptureChanged, this, [this](bool ready) {
-        if (ready && state() == State::Starting)
-            setState(State::Ready);
-    });
-    connect(&session_->capture, &QImageCapture::imageSaved, this, [this](int, const QString& file) {
-        setState(State::Ready);
-        emit captured(file);
-    });
-    connect(&session_->capture, &QImageCapture::errorOccurred, this,
-            [this](int, QImageCapture::Error, const QString& why) {
-                setState(State::Ready);
-                emit captureFailed(session_->file, tr("The photo was not taken: %1. Try again.").arg(why));
-            });
-    connect(&session_->sink, &QVideoSink::videoFrameChanged, this, &DeviceCamera::show);
-    session_->camera.start();
-    if (session_->capture.isReadyForCapture())
-        setState(State::Ready);
+    if (load())
+        driver_->start();
 }
 
 void DeviceCamera::stop() {
-    session_.reset();
-    setState(State::Off);
+    if (driver_ != nullptr)
+        driver_->stop();
+    else
+        setState(State::Off);
 }
 
 void DeviceCamera::capture(const QString& file) {
-    if (state() != State::Ready)
-        return;
-    setState(State::Busy);
-    session_->file = file;
-    session_->capture.captureToFile(file);
-}
-
-// Turning a frame into a picture takes milliseconds: it is done elsewhere, one at a time.
-void DeviceCamera::show(const QVideoFrame& frame) {
-    if (converting_->exchange(true))
-        return;
-    QThreadPool::globalInstance()->start([frame, busy = converting_, camera = QPointer(this)] {
-        QImage picture = frame.toImage();
-        if (picture.width() > previewWidth)
-            picture = picture.scaledToWidth(previewWidth);
-        *busy = false;
-        // By way of the application: only there may it be asked whether the camera still lives.
-        QMetaObject::invokeMethod(
-            QCoreApplication::instance(),
-            [camera, picture] {
-                if (camera != nullptr)
-                    emit camera->frame(picture);
-            },
-            Qt::QueuedConnection);
-    });
+    if (driver_ != nullptr)
+        driver_->capture(file);
 }
 
 } // namespace undercowl::platform

@@ -1,33 +1,37 @@
-// The device's own camera, through Qt Multimedia. Nothing of Qt Multimedia is touched before start().
+// The device's own camera. What drives it is loaded with the first start(), not with the program.
 #pragma once
 
 #include "platform/camera/camera.h"
 
-#include <atomic>
+#include <QtPlugin>
+
 #include <memory>
 
-class QVideoFrame;
-
 namespace undercowl::platform {
+
+// The plugin "camera".
+class CameraMaker {
+public:
+    virtual ~CameraMaker() = default;
+    [[nodiscard]] virtual std::unique_ptr<Camera> deviceCamera() const = 0;
+};
 
 class DeviceCamera : public Camera {
     Q_OBJECT
 
 public:
-    explicit DeviceCamera(QObject* parent = nullptr);
-    ~DeviceCamera() override;
+    using Camera::Camera;
 
-    void start() override;
+    void start() override; // Failed, with the way on, where the plugin is missing
     void stop() override;
     void capture(const QString& file) override;
 
 private:
-    struct Session;
-    void show(const QVideoFrame& frame);
+    bool load();
 
-    std::unique_ptr<Session> session_;
-    std::shared_ptr<std::atomic_bool>
-        converting_; // a frame is on its way: those that come meanwhile are passed over
+    std::unique_ptr<Camera> driver_; // null before the first start()
 };
 
 } // namespace undercowl::platform
+
+Q_DECLARE_INTERFACE(undercowl::platform::CameraMaker, "undercowl.camera")

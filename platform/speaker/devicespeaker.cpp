@@ -1,40 +1,22 @@
 #include "platform/speaker/devicespeaker.h"
 
-#include <QTextToSpeech>
-
-#include <algorithm>
+#include "platform/plugins/plugin.h"
 
 namespace undercowl::platform {
 
-DeviceSpeaker::DeviceSpeaker(QObject* parent) : Speaker(parent) {}
-
-DeviceSpeaker::~DeviceSpeaker() = default;
-
-void DeviceSpeaker::open() {
-    // Named, since the speech dispatcher that Qt would prefer on Linux waits seconds for modules that are not
-    // there.
-    const QString offline = QStringLiteral("flite");
-    const QStringList engines = QTextToSpeech::availableEngines();
-    voice_ = engines.contains(offline) ? std::make_unique<QTextToSpeech>(offline)
-                                       : std::make_unique<QTextToSpeech>();
-    connect(voice_.get(), &QTextToSpeech::stateChanged, this, [this](QTextToSpeech::State state) {
-        if (state == QTextToSpeech::Error)
-            tell(false, tr("The voice failed. Read it on the screen."));
-        else
-            tell(state == QTextToSpeech::Speaking);
-    });
-}
-
 void DeviceSpeaker::say(const QString& sentence, double slowness) {
-    if (voice_ == nullptr)
-        open();
-    if (voice_->state() == QTextToSpeech::Error || voice_->availableVoices().isEmpty()) {
-        tell(false, tr("This device has no voice. Install one in its settings, or read it on the screen."));
-        return;
+    if (voice_ == nullptr) {
+        QString missing;
+        const auto* maker = pluginFor<SpeakerMaker>(QStringLiteral("speaker"), missing);
+        if (maker == nullptr) {
+            tell(false, missing);
+            return;
+        }
+        voice_ = maker->systemVoice();
+        connect(voice_.get(), &Speaker::changed, this,
+                [this] { tell(voice_->speaking(), voice_->problem()); });
     }
-    voice_->stop();
-    voice_->setRate(-std::clamp(slowness, 0.0, 1.0));
-    voice_->say(sentence);
+    voice_->say(sentence, slowness);
 }
 
 void DeviceSpeaker::stop() {

@@ -83,14 +83,17 @@ Pressable {
         }
 
         Item {
-            height: Math.max(time.implicitHeight, unsafe.visible ? unsafe.height : 0)
+            height: Math.max(time.implicitHeight, unsafe.height)
             width: parent.width
 
-            SeverityMark {
+            Loader {
                 id: unsafe
 
-                severity: "unsafe"
-                visible: root.mark === "unsafe"
+                active: root.mark === "unsafe"
+
+                sourceComponent: SeverityMark {
+                    severity: "unsafe"
+                }
             }
 
             Label {

@@ -8,27 +8,31 @@ Item {
 
     required property ShopSession session
 
-    height: panel.visible ? panel.height + Theme.margin : 0
+    height: panel.active ? panel.height + Theme.margin : 0
 
-    Panel {
+    Loader {
         id: panel
 
+        active: root.session.problem !== ""
         anchors.horizontalCenter: parent.horizontalCenter
-        tone: Theme.stop
-        visible: root.session.problem !== ""
         width: Math.min(parent.width - 2 * Theme.margin, Theme.readingWidth)
 
-        Label {
-            text: root.session.problem
+        sourceComponent: Panel {
             tone: Theme.stop
-            width: parent.width
-        }
 
-        ActionButton {
-            text: root.session.state === ShopSession.Failed ? qsTr("Try again") : qsTr("Read")
-            width: parent.width
+            Label {
+                text: root.session.problem
+                tone: Theme.stop
+                width: parent.width
+            }
 
-            onTriggered: root.session.state === ShopSession.Failed ? root.session.tryAgain() : root.session.clearProblem()
+            ActionButton {
+                text: root.session.state === ShopSession.Failed ? qsTr("Try again") : qsTr("Read")
+                width: parent.width
+
+                onTriggered: root.session.state === ShopSession.Failed ? root.session.tryAgain()
+                                                                       : root.session.clearProblem()
+            }
         }
     }
 }

@@ -110,9 +110,12 @@ AppWindow {
         width: parent.width
     }
 
-    FirstStart {
+    Loader {
+        active: root.session.state === ShopSession.NoMechanic
         anchors.fill: parent
-        session: root.session
-        visible: root.session.state === ShopSession.NoMechanic
+
+        sourceComponent: FirstStart {
+            session: root.session
+        }
     }
 }

@@ -8,19 +8,27 @@ Item {
 
     required property ShopSession session
 
-    height: line.visible ? line.height + Theme.margin : 0
+    height: loader.item?.visible ? loader.height + Theme.margin : 0
 
-    Snackbar {
-        id: line
+    Loader {
+        id: loader
 
+        active: false // until there is something to say
         anchors.horizontalCenter: parent.horizontalCenter
         width: Math.min(parent.width - 2 * Theme.margin, Theme.readingWidth)
 
-        onUndoRequested: root.session.undoLast()
+        sourceComponent: Snackbar {
+            onUndoRequested: root.session.undoLast()
+        }
     }
 
     Connections {
         function onUndoChanged() {
+            if (root.session.undoText !== "")
+                loader.active = true;
+            const line = loader.item as Snackbar;
+            if (line === null)
+                return;
             line.nextAction();
             if (root.session.undoText !== "")
                 line.show(root.session.undoText, "last");

@@ -69,7 +69,7 @@ Pressable {
         }
     }
     contentItem: Item {
-        implicitHeight: Math.max(metrics.height, pictogram.visible ? pictogram.height : 0) + (object.visible ? object.height : 0)
+        implicitHeight: Math.max(line.height, pictogram.visible ? pictogram.height : 0) + (object.visible ? object.height : 0)
         implicitWidth: words.implicitWidth + (root.iconName !== "" ? pictogram.width + Theme.grid * 2 : 0)
 
         Icon {
@@ -80,7 +80,7 @@ Pressable {
             height: width
             name: root.iconName
             // Large text needs the room more than the icon does.
-            visible: root.iconName !== "" && metrics.width + width + Theme.grid * 2 <= root.availableWidth
+            visible: root.iconName !== "" && metrics.advanceWidth + width + Theme.grid * 2 <= root.availableWidth
             width: root.lift && root.kind === ActionButton.Main ? Theme.bigIcon : Theme.icon
             x: Math.max(0, (parent.width - words.paintedWidth - words.shift) / 2)
         }
@@ -92,8 +92,8 @@ Pressable {
 
             font.pixelSize: root.lift ? (root.kind === ActionButton.Main ? Theme.mainActionSize : Theme.actionSize)
                                       : Theme.textSize
-            // Onto a second line before it becomes smaller.
-            fontSizeMode: Text.Fit
+            // Onto a second line before it becomes smaller. Trying sizes is dear: only for words that need it.
+            fontSizeMode: metrics.advanceWidth > width ? Text.Fit : Text.FixedSize
             height: parent.height - (object.visible ? object.height : 0)
             horizontalAlignment: Text.AlignHCenter
             minimumPixelSize: Theme.asideSize
@@ -104,6 +104,12 @@ Pressable {
             width: parent.width - shift
             wrapMode: Text.WordWrap
             x: shift
+        }
+
+        FontMetrics {
+            id: line
+
+            font: words.font
         }
 
         TextMetrics {

@@ -4,38 +4,41 @@
 //   tone      its colour
 import QtQuick
 
-Item {
+Loader {
     id: root
 
     property bool running: false
     property color tone: Theme.ink
 
+    active: running // every button has one, and few are ever busy
     clip: true
-    implicitHeight: Theme.grid
+    height: Theme.grid
     visible: running
 
-    Rectangle {
-        id: bar
+    sourceComponent: Item {
+        Rectangle {
+            id: bar
 
-        color: root.tone
-        height: parent.height
-        radius: height / 2
-        width: parent.width / 3
-        x: (parent.width - width) / 2
+            color: root.tone
+            height: parent.height
+            radius: height / 2
+            width: parent.width / 3
+            x: (parent.width - width) / 2
 
-        SequentialAnimation on x {
-            loops: Animation.Infinite
-            running: root.visible && !Theme.reduceMotion
+            SequentialAnimation on x {
+                loops: Animation.Infinite
+                running: root.visible && !Theme.reduceMotion
 
-            NumberAnimation {
-                duration: 4 * Theme.calm
-                from: 0
-                to: root.width - bar.width
-            }
-            NumberAnimation {
-                duration: 4 * Theme.calm
-                from: root.width - bar.width
-                to: 0
+                NumberAnimation {
+                    duration: 4 * Theme.calm
+                    from: 0
+                    to: root.width - bar.width
+                }
+                NumberAnimation {
+                    duration: 4 * Theme.calm
+                    from: root.width - bar.width
+                    to: 0
+                }
             }
         }
     }

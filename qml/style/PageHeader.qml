@@ -42,7 +42,7 @@ Item {
         anchors.rightMargin: Theme.grid * 2
         anchors.verticalCenter: parent.verticalCenter
         // A long name takes a second line of smaller words, not a higher head.
-        font.pixelSize: metrics.width > width ? Theme.textSize : Theme.titleSize
+        font.pixelSize: metrics.advanceWidth > width ? Theme.textSize : Theme.titleSize
         kind: Label.Title
         text: root.title
     }

@@ -101,8 +101,8 @@ QtObject {
     readonly property color sleeve: "#FFFFFF"
     readonly property color sleeveInk: "#0A0A0A"
 
-    readonly property string family: regularFace.name
-    readonly property string monoFamily: monoFace.name
+    readonly property string family: Typefaces.sans
+    readonly property string monoFamily: Typefaces.mono
 
     // What is read from a metre away: capitals of 6 mm for codes and values, 4 mm for names.
     readonly property int valueSize: scaled(64)
@@ -147,19 +147,6 @@ QtObject {
     readonly property int quick: reduceMotion ? 0 : 120
     readonly property int calm: reduceMotion ? 0 : 180
     readonly property int undoTime: 8000
-
-    readonly property FontLoader regularFace: FontLoader {
-        source: "qrc:/undercowl/fonts/UndercowlSans-Regular.otf"
-    }
-    readonly property FontLoader boldFace: FontLoader {
-        source: "qrc:/undercowl/fonts/UndercowlSans-Bold.otf"
-    }
-    readonly property FontLoader monoFace: FontLoader {
-        source: "qrc:/undercowl/fonts/UndercowlMono-Regular.otf"
-    }
-    readonly property FontLoader monoBoldFace: FontLoader {
-        source: "qrc:/undercowl/fonts/UndercowlMono-Bold.otf"
-    }
 
     function scaled(size: real): int {
         return Math.round(size * Math.max(1, Math.min(2, textScale)));

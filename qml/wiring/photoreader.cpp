@@ -1,9 +1,9 @@
 #include "qml/wiring/photoreader.h"
 
-#include "core/sight/reader.h"
+#include "platform/eye/eye.h"
+#include "platform/plugins/plugin.h"
 
 #include <algorithm>
-#include <optional>
 #include <utility>
 
 namespace undercowl::ui {
@@ -23,7 +23,7 @@ sight::Card cardAt(QPointF at, QSize photo, double reflectance) {
 
 // Touched by the worker thread only, but for its construction.
 struct PhotoReader::Bench {
-    std::optional<sight::Reader> reader;
+    std::unique_ptr<platform::SeenPhoto> photo;
 };
 
 PhotoReader::PhotoReader(QObject* parent)
@@ -71,20 +71,20 @@ void PhotoReader::open() {
         if (request < *newest) {
             return;
         }
-        bench->reader.reset();
-        auto photo = sight::Photo::read(path);
+        bench->photo.reset();
         QString problem;
         QSize size;
-        if (photo) {
-            size = {photo->width(), photo->height()};
-            if (request == *newest) {
-                sight::ReadOptions options;
+        if (const auto* eye = platform::pluginFor<platform::Eye>(QStringLiteral("eye"), problem);
+            eye != nullptr) {
+            if (auto photo = eye->open(path); photo) {
+                size = {(*photo)->width(), (*photo)->height()};
                 if (!card.isNull())
-                    options.card = cardAt(card, size, reflectance);
-                bench->reader.emplace(*std::move(photo), std::move(options));
+                    (*photo)->setCard(cardAt(card, size, reflectance));
+                if (request == *newest)
+                    bench->photo = *std::move(photo);
+            } else {
+                problem = QString::fromStdString(photo.error());
             }
-        } else {
-            problem = QString::fromStdString(photo.error().message);
         }
         QMetaObject::invokeMethod(this, [this, request, problem, size] {
             if (request != *newest_) {
@@ -94,8 +94,8 @@ void PhotoReader::open() {
             setState(problem.isEmpty() ? State::Ready : State::Failed, problem);
         });
         // While the mechanic looks at the photo; a tap or a stroke comes first.
-        if (bench->reader)
-            bench->reader->lookOver([newest, request] { return request != *newest; });
+        if (bench->photo)
+            bench->photo->lookOver([newest, request] { return request != *newest; });
     });
 }
 
@@ -127,10 +127,10 @@ void PhotoReader::sweep(const QList<QPointF>& along) {
     setState(State::Reading);
     QMetaObject::invokeMethod(
         seat_.get(), [this, request, bench = bench_, newest = newest_, stroke = std::move(stroke)] {
-            if (!bench->reader || request < *newest) {
+            if (!bench->photo || request < *newest) {
                 return;
             }
-            auto wires = bench->reader->sweep(stroke, [newest, request] { return request < *newest; });
+            auto wires = bench->photo->sweep(stroke, [newest, request] { return request < *newest; });
             QMetaObject::invokeMethod(this, [this, request, wires = std::move(wires)] {
                 if (request != *newest_) {
                     return;
@@ -151,10 +151,10 @@ void PhotoReader::tap(QPointF at) {
     setState(State::Reading);
     QMetaObject::invokeMethod(
         seat_.get(), [this, request, bench = bench_, newest = newest_, point = pixel(at)] {
-            if (!bench->reader || request < *newest) {
+            if (!bench->photo || request < *newest) {
                 return;
             }
-            auto wire = bench->reader->tap(point);
+            auto wire = bench->photo->tap(point);
             QMetaObject::invokeMethod(this, [this, request, wire = std::move(wire)] {
                 if (request != *newest_) {
                     return;
@@ -172,8 +172,8 @@ void PhotoReader::confirm(QPointF at, const colour::WireColour& wire) {
         return;
     }
     QMetaObject::invokeMethod(seat_.get(), [bench = bench_, known = sight::Confirmed{pixel(at), wire}] {
-        if (bench->reader) {
-            bench->reader->confirm(known);
+        if (bench->photo) {
+            bench->photo->confirm(known);
         }
     });
 }

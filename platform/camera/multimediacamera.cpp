@@ -1,0 +1,113 @@
+#include "platform/camera/multimediacamera.h"
+
+#include <QCamera>
+#include <QCameraDevice>
+#include <QCoreApplication>
+#include <QImageCapture>
+#include <QMediaCaptureSession>
+#include <QMediaDevices>
+#include <QPointer>
+#include <QThreadPool>
+#include <QVideoFrame>
+#include <QVideoSink>
+
+namespace undercowl::platform {
+
+namespace {
+
+constexpr int previewWidth = 1024;
+
+} // namespace
+
+struct MultimediaCamera::Session {
+    explicit Session(const QCameraDevice& device) : camera(device) {
+        capture.setFileFormat(QImageCapture::JPEG);
+        capture.setQuality(QImageCapture::VeryHighQuality);
+        joined.setCamera(&camera);
+        joined.setImageCapture(&capture);
+        joined.setVideoSink(&sink);
+    }
+    QCamera camera;
+    QImageCapture capture;
+    QVideoSink sink;
+    QMediaCaptureSession joined; // last: it lets go of the others before they end
+    QString file;
+};
+
+MultimediaCamera::MultimediaCamera(QObject* parent)
+    : Camera(parent), converting_(std::make_shared<std::atomic_bool>(false)) {}
+
+MultimediaCamera::~MultimediaCamera() = default;
+
+void MultimediaCamera::start() {
+    if (session_ != nullptr)
+        return;
+    setState(State::Starting);
+    QCameraDevice device = QMediaDevices::defaultVideoInput();
+    for (const auto& other : QMediaDevices::videoInputs()) {
+        if (other.position() == QCameraDevice::BackFace)
+            device = other; // the work is in front of the phone, not the mechanic
+    }
+    if (device.isNull()) {
+        setState(State::NoCamera);
+        return;
+    }
+    session_ = std::make_unique<Session>(device);
+    connect(&session_->camera, &QCamera::errorOccurred, this, [this](QCamera::Error, const QString& why) {
+        setState(State::Failed, tr("The camera does not answer: %1. Close other programs that use it, or "
+                                   "take the photo from a file.")
+                                    .arg(why));
+    });
+    connect(&session_->capture, &QImageCapture::readyForCaptureChanged, this, [this](bool ready) {
+        if (ready && state() == State::Starting)
+            setState(State::Ready);
+    });
+    connect(&session_->capture, &QImageCapture::imageSaved, this, [this](int, const QString& file) {
+        setState(State::Ready);
+        emit captured(file);
+    });
+    connect(&session_->capture, &QImageCapture::errorOccurred, this,
+            [this](int, QImageCapture::Error, const QString& why) {
+                setState(State::Ready);
+                emit captureFailed(session_->file, tr("The photo was not taken: %1. Try again.").arg(why));
+            });
+    connect(&session_->sink, &QVideoSink::videoFrameChanged, this, &MultimediaCamera::show);
+    session_->camera.start();
+    if (session_->capture.isReadyForCapture())
+        setState(State::Ready);
+}
+
+void MultimediaCamera::stop() {
+    session_.reset();
+    setState(State::Off);
+}
+
+void MultimediaCamera::capture(const QString& file) {
+    if (state() != State::Ready)
+        return;
+    setState(State::Busy);
+    session_->file = file;
+    session_->capture.captureToFile(file);
+}
+
+// Turning a frame into a picture takes milliseconds: it is done elsewhere, one at a time.
+void MultimediaCamera::show(const QVideoFrame& frame) {
+    if (converting_->exchange(true))
+        return;
+    QThreadPool::globalInstance()->start([frame, busy = converting_, camera = QPointer(this)] {
+        QImage picture = frame.toImage();
+        if (picture.width() > previewWidth)
+            picture = picture.scaledToWidth(previewWidth);
+        *busy = false;
+        // By way of the application: only there may it be asked whether the camera still lives.
+        QMetaObject::invokeMethod(
+            QCoreApplication::instance(),
+            [camera, picture] {
+                if (camera != nullptr)
+                    emit camera->frame(picture);
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+} // namespace undercowl::platform
