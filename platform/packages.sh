@@ -6,7 +6,7 @@
 packages_run="
 build-essential cmake ninja-build pkg-config
 libexpected-dev nlohmann-json3-dev libfmt-dev libcli11-dev
-libsqlitecpp-dev libsqlite3-dev libsodium-dev libarchive-dev
+libsqlitecpp-dev libsqlite3-dev libsodium-dev libarchive-dev libfontconfig-dev
 libpocketsphinx-dev libsphinxbase-dev pocketsphinx-en-us flite1-dev libkissfft-dev libsndfile1-dev libsamplerate0-dev
 libopencv-core-dev libopencv-imgproc-dev libopencv-dnn-dev libturbojpeg0-dev libpng-dev
 qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools

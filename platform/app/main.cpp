@@ -8,8 +8,10 @@
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <memory>
+#include <string_view>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_GalleryPlugin)
 
@@ -29,6 +31,14 @@ struct Options {
                                 "DIR"};
     QCommandLineOption shot{"shot", "Save a picture of the window and quit.", "FILE"};
 };
+
+bool wantsHelp(int argc, char** argv) {
+    return std::any_of(argv + 1, argv + argc, [](const char* argument) {
+        const std::string_view word(argument);
+        return word == "--help" || word == "-h" || word == "-?" || word == "--help-all" ||
+               word == "--version" || word == "-v";
+    });
+}
 
 // What was asked for about the window, as initial properties of its QML; nothing where an option is
 // malformed.
@@ -62,9 +72,12 @@ bool readLook(const QCommandLineParser& parser, const Options& options, QVariant
 } // namespace
 
 int main(int argc, char* argv[]) {
-    QGuiApplication app(argc, argv);
-    QGuiApplication::setApplicationName("undercowl");
-    QGuiApplication::setApplicationVersion(UNDERCOWL_VERSION);
+    QCoreApplication::setApplicationName("undercowl");
+    QCoreApplication::setApplicationVersion(UNDERCOWL_VERSION);
+    // Help is also for those who have no display.
+    const bool asks = wantsHelp(argc, argv);
+    const std::unique_ptr<QCoreApplication> app =
+        asks ? std::make_unique<QCoreApplication>(argc, argv) : std::make_unique<QGuiApplication>(argc, argv);
 
     const Options options;
     QCommandLineParser parser;
@@ -73,7 +86,7 @@ int main(int argc, char* argv[]) {
     parser.addVersionOption();
     parser.addOptions({options.gallery, options.store, options.size, options.theme, options.textScale,
                        options.page, options.camera, options.pictures, options.shot});
-    parser.process(app);
+    parser.process(*app);
 
     QVariantMap look;
     if (!readLook(parser, options, look))

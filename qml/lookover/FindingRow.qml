@@ -33,6 +33,7 @@ Panel {
 
     PhotoFrame {
         description: root.title
+        enlarges: true
         ground: Theme.panel
         height: width * 9 / 16
         source: root.picture

@@ -131,6 +131,7 @@ ShopPage {
     PhotoFrame {
         crop: false
         description: qsTr("Photo before")
+        enlarges: true
         marks: view.marksBefore
         source: view.before
         visible: source.toString() !== ""

@@ -20,6 +20,7 @@ Column {
     PhotoFrame {
         centre: root.wire.centre
         description: qsTr("Photo, %1 marked").arg(root.wire.place)
+        enlarges: true
         height: Math.max(Theme.touch + Theme.grid * 4, Math.min(width * 0.5, root.room - root.words))
         marks: root.wire.marks
         source: root.wire.photo

@@ -100,6 +100,7 @@ ShopPage {
 
     PhotoFrame {
         description: qsTr("Photo of %1 when it was stripped").arg(refit.title)
+        enlarges: true
         height: Math.round(width * 0.5)
         source: refit.photo
         visible: source.toString() !== ""

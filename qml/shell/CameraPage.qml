@@ -11,6 +11,7 @@ ShopPage {
     property string pictures: ""
     property string purpose: "other"
     property string about: ""
+    property string last: "" // the photo kept last, which a note would be about
 
     canGoBack: true
     footer: CaptureFooter {
@@ -18,6 +19,10 @@ ShopPage {
         width: parent.width
 
         onFinished: root.leaves()
+        onNoted: root.opens("MemoPage", {
+            "about": root.last,
+            "machine": root.title
+        })
     }
 
     PhotoCapture {
@@ -29,6 +34,8 @@ ShopPage {
         jobId: root.jobId
         purpose: root.purpose
         session: root.session
+
+        onKept: id => root.last = id
     }
 
     CameraView {

@@ -9,6 +9,7 @@ Column {
     required property PhotoCapture capture
 
     signal finished
+    signal noted
 
     spacing: Theme.targetGap
 
@@ -24,6 +25,16 @@ Column {
         width: parent.width
 
         onTriggered: root.capture.shoot()
+    }
+
+    ActionButton {
+        iconName: "edit"
+        lift: true
+        text: qsTr("Note to this photo")
+        visible: root.capture.taken.count > 0
+        width: parent.width
+
+        onTriggered: root.noted()
     }
 
     ActionButton {

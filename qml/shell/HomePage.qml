@@ -16,6 +16,9 @@ ShopPage {
         });
     }
 
+    // The window shows itself before the list, which grows with the shop.
+    property bool shown: false
+
     canGoBack: false
     title: qsTr("In the shop")
     footer: [
@@ -119,8 +122,17 @@ ShopPage {
         width: parent.width
     }
 
+    Connections {
+        function onFrameSwapped() {
+            root.shown = true;
+        }
+
+        enabled: !root.shown
+        target: root.Window.window
+    }
+
     Repeater {
-        model: home.jobs
+        model: root.shown ? home.jobs : null
 
         JobRow {
             width: parent?.width ?? 0
@@ -140,7 +152,7 @@ ShopPage {
     }
 
     Repeater {
-        model: home.done
+        model: root.shown ? home.done : null
 
         JobRow {
             done: true

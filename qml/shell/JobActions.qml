@@ -7,21 +7,31 @@ Column {
 
     property string moment: ""
 
+    readonly property bool arriving: moment === "take in" || moment === "look over"
     readonly property bool refitting: moment === "refit"
     readonly property bool ending: moment === "hand over" || moment === "prove" || moment === "done"
+    readonly property bool stripNext: !arriving && !refitting && !ending
 
     signal opens(page: string, properties: var)
-    signal photo
+    signal photo(purpose: string)
 
     spacing: Theme.targetGap
 
     ActionButton {
         kind: ActionButton.Main
         lift: true
-        text: root.ending ? qsTr("Hand over") : root.refitting ? qsTr("Refit") : qsTr("Strip")
+        iconName: root.moment === "take in" ? "camera" : ""
+        text: root.moment === "take in" ? qsTr("Photos as found") : root.arriving ? qsTr("Look over")
+                                        : root.ending ? qsTr("Hand over") : root.refitting ? qsTr("Refit") : qsTr("Strip")
         width: parent.width
 
-        onTriggered: root.opens(root.ending ? "HandOverPage" : root.refitting ? "RefitPage" : "StripPage", {})
+        onTriggered: {
+            if (root.moment === "take in")
+                root.photo("as found");
+            else
+                root.opens(root.arriving ? "LookOverPage" : root.ending ? "HandOverPage" : root.refitting ? "RefitPage"
+                                                                                                          : "StripPage", {});
+        }
     }
 
     Grid {
@@ -34,20 +44,25 @@ Column {
         width: parent.width
 
         ActionButton {
-            iconName: "camera"
+            iconName: root.moment === "take in" ? "" : "camera"
             lift: true
-            text: qsTr("Photo")
+            text: root.moment === "take in" ? qsTr("Look over") : qsTr("Photo")
             width: grid.cell
 
-            onTriggered: root.photo()
+            onTriggered: {
+                if (root.moment === "take in")
+                    root.opens("LookOverPage", {});
+                else
+                    root.photo("other");
+            }
         }
 
         ActionButton {
             lift: true
-            text: root.refitting || root.ending ? qsTr("Strip") : qsTr("Refit")
+            text: root.stripNext ? qsTr("Refit") : qsTr("Strip")
             width: grid.cell
 
-            onTriggered: root.opens(root.refitting || root.ending ? "StripPage" : "RefitPage", {})
+            onTriggered: root.opens(root.stripNext ? "RefitPage" : "StripPage", {})
         }
 
         ActionButton {

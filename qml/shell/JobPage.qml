@@ -15,9 +15,9 @@ ShopPage {
         width: parent.width
 
         onOpens: (page, properties) => root.opens(page, properties)
-        onPhoto: root.opens("CameraPage", {
+        onPhoto: purpose => root.opens("CameraPage", {
             "jobId": root.session.jobId,
-            "purpose": "other",
+            "purpose": purpose,
             "title": job.machine
         })
     }

@@ -1,6 +1,7 @@
 // Two touches from home to a memo that is kept: open, type, keep.
 //
 //   machine   that it is about, for the head
+//   about     the photo that it is a note to; empty: the job
 // Qt 6.4 knows no members of a url, a map or a list:
 // qmllint disable type
 import QtQuick
@@ -11,6 +12,7 @@ ShopPage {
     id: root
 
     property string machine: ""
+    property string about: ""
 
     title: machine
     footer: ActionButton {
@@ -22,7 +24,7 @@ ShopPage {
 
         onTriggered: {
             field.commit();
-            memos.keep(draft);
+            memos.keep(draft, root.about);
         }
     }
 
@@ -39,16 +41,16 @@ ShopPage {
     FormDraft {
         id: draft
 
-        form: "memo/" + root.session.jobId
+        form: "memo/" + root.session.jobId + (root.about === "" ? "" : "/" + root.about)
         jobId: root.session.jobId
         session: root.session
-        title: qsTr("Memo")
+        title: root.about === "" ? qsTr("Memo") : qsTr("Note to a photo")
     }
 
     TextEntryArea {
         id: field
 
-        label: qsTr("Memo")
+        label: root.about === "" ? qsTr("Memo") : qsTr("Note to this photo")
         lines: 4
         placeholder: qsTr("what must not be forgotten")
         value: draft.values.text ?? ""

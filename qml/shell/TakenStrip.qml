@@ -27,6 +27,7 @@ ListView {
 
         PhotoFrame {
             description: cell.title
+            enlarges: true
             height: Theme.liftMain
             source: cell.picture
             width: parent.width

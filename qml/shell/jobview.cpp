@@ -16,6 +16,9 @@ constexpr std::size_t mostPhotos = 12;
 QString whatItShows(const job::Job& job, const job::Photo& photo) {
     if (!photo.note.empty())
         return text(photo.note);
+    const auto note = std::ranges::find(job.memos.rbegin(), job.memos.rend(), photo.id, &job::Memo::about);
+    if (note != job.memos.rend() && !note->text.empty())
+        return text(note->text);
     if (const auto* step = job::findStep(job, photo.about))
         return text(step->title);
     if (const auto* gathering = job::findGathering(job, photo.about))

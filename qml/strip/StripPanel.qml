@@ -18,6 +18,7 @@ Column {
 
     PhotoFrame {
         description: qsTr("Photo of this step")
+        enlarges: true
         height: Math.round(width * 0.36)
         source: root.strip.photo
         visible: root.strip.photos.count > 0

@@ -4,6 +4,7 @@
 //   zoom       1 shows as much as `crop` allows; more shows the part round `centre`
 //   centre     in parts of the photo, 0 to 1
 //   crop       fills the frame instead of showing all
+//   enlarges   a tap shows it as large as the window, with buttons to go closer
 //   marks      list of { x, y, label }, in parts of the photo
 //   ground     what lies around the frame, for its rounded corners
 //   ready, failed
@@ -12,6 +13,7 @@
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
 // qmllint disable unqualified deferred-property-id
 import QtQuick
+import QtQuick.Templates as T
 import Undercowl.Style
 
 Item {
@@ -21,6 +23,7 @@ Item {
     property real zoom: 1
     property point centre: Qt.point(0.5, 0.5)
     property bool crop: true
+    property bool enlarges: false
     property var marks: []
     property color ground: Theme.ground
     property string description: qsTr("Photo")
@@ -86,6 +89,27 @@ Item {
             const place = root.toPhoto(point.position.x, point.position.y);
             if (place.x >= 0 && place.x <= 1 && place.y >= 0 && place.y <= 1)
                 root.tapped(place.x, place.y);
+            if (root.enlarges)
+                viewer.show();
+        }
+    }
+
+    Loader {
+        id: viewer
+
+        // By its address: a viewer is made of a frame again.
+        function show() {
+            setSource("PhotoViewer.qml", {
+                "description": root.description,
+                "marks": root.marks,
+                "source": root.source
+            });
+        }
+
+        onLoaded: {
+            const large = item as T.Popup;
+            large.closed.connect(() => Qt.callLater(() => viewer.source = ""));
+            large.open();
         }
     }
 

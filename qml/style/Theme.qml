@@ -10,6 +10,7 @@
 pragma Singleton
 
 import QtQuick
+import Undercowl.Style
 
 QtObject {
     id: root

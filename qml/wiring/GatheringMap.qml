@@ -26,6 +26,7 @@ Column {
     PhotoFrame {
         crop: false
         description: qsTr("Photo of %1").arg(root.view.title)
+        enlarges: !root.marking
         height: root.marking ? width * 3 / 4 : Math.round(width / 2)
         marks: root.view.first
         source: root.view.photo
