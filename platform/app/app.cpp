@@ -3,8 +3,8 @@
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
 #include "platform/listener/devicelistener.h"
-#include "platform/speaker/devicespeaker.h"
 #include "platform/plugins/plugin.h"
+#include "platform/speaker/devicespeaker.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
 #include "qml/style/typefaces.h"
@@ -49,7 +49,7 @@ App::App(const AppWanted& wanted)
         QObject::connect(
             shown, &QQuickWindow::frameSwapped, shown,
             [] {
-                for (const char* name : {"eye", "camera", "speaker"})
+                for (const char* name : {"eye", "camera", "speaker", "listener"})
                     QThreadPool::globalInstance()->start([name] { warmPlugin(QString::fromLatin1(name)); });
             },
             Qt::SingleShotConnection);

@@ -1,39 +1,35 @@
-// The device's microphone and the ear of this system. Sound stays in memory and goes when it was heard.
+// The device's microphone and ear. What drives them is loaded when the button is pressed first, not with the
+// program.
 #pragma once
 
 #include "platform/listener/listener.h"
 
-#include <QByteArray>
+#include <QtPlugin>
 
 #include <memory>
 
-class QAudioSource;
-class QIODevice;
-class QThread;
-
 namespace undercowl::platform {
+
+// The plugin "listener".
+class ListenerMaker {
+public:
+    virtual ~ListenerMaker() = default;
+    [[nodiscard]] virtual std::unique_ptr<Listener> microphone() const = 0;
+};
 
 class DeviceListener : public Listener {
     Q_OBJECT
 
 public:
-    explicit DeviceListener(QObject* parent = nullptr);
-    ~DeviceListener() override;
+    using Listener::Listener;
 
-    void start() override;
+    void start() override; // Failed where the plugin is missing
     void stop() override;
 
 private:
-    class Worker; // on its own thread: opens the ear and hears
-
-    void take();
-    void hear(const QByteArray& sound);
-
-    std::unique_ptr<QThread> thread_;
-    Worker* worker_{}; // owned by the thread's event loop
-    std::unique_ptr<QAudioSource> source_;
-    QIODevice* device_{}; // of the source
-    QByteArray sound_;
+    std::unique_ptr<Listener> driver_; // null before the first start()
 };
 
 } // namespace undercowl::platform
+
+Q_DECLARE_INTERFACE(undercowl::platform::ListenerMaker, "undercowl.listener")

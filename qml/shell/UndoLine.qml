@@ -1,4 +1,6 @@
 // The line that says what was done and offers to undo it, fed by the session: after the sync, never before.
+// Qt 6.4 cannot bind a component to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
