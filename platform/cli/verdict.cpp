@@ -34,6 +34,24 @@ tl::unexpected<Exit> wrong(std::string_view message) {
     return tl::unexpected(complain(Exit::WrongUse, message));
 }
 
+// "--measured '9.3 N.m' --low 9": what has no unit is meant in the first reading's.
+Wanted withUnits(Wanted wanted) {
+    const auto first = units::splitQuantity(wanted.measured.front());
+    if (!first || first->unitText.empty())
+        return wanted;
+    const auto complete = [&first](std::string& text) {
+        const auto split = units::splitQuantity(text);
+        if (split && split->unitText.empty())
+            text += " " + first->unitText;
+    };
+    for (std::string* text : {&wanted.low, &wanted.high, &wanted.uncertainty})
+        if (!text->empty())
+            complete(*text);
+    for (std::string& text : wanted.measured)
+        complete(text);
+    return wanted;
+}
+
 using Kept = std::vector<journal::KeptInstrument>;
 
 // The shop's own instruments. A verdict needs no store: without one there are the ordinary instruments alone.
@@ -203,8 +221,8 @@ void addVerdictCommand(CLI::App& root, Context& context) {
                      "Reading with its unit; several times for repeated readings")
         ->required()
         ->allow_extra_args(false);
-    command->add_option("--low", wanted->low, "Lower limit");
-    command->add_option("--high", wanted->high, "Upper limit");
+    command->add_option("--low", wanted->low, "Lower limit; without a unit the reading's holds");
+    command->add_option("--high", wanted->high, "Upper limit; without a unit the reading's holds");
     auto* uncertainty =
         command->add_option("--uncertainty", wanted->uncertainty, "Expanded uncertainty, k = 2");
     command
@@ -214,8 +232,9 @@ void addVerdictCommand(CLI::App& root, Context& context) {
     command->add_option("--rule", wanted->rule, "guard: guard band of ISO 14253-1; simple: the bare limits")
         ->check(CLI::IsMember({"guard", "simple"}))
         ->capture_default_str();
-    command->callback(
-        [&context, wanted] { context.action = [&context, wanted] { return judge(context, *wanted); }; });
+    command->callback([&context, wanted] {
+        context.action = [&context, wanted] { return judge(context, withUnits(*wanted)); };
+    });
 }
 
 } // namespace undercowl::platform

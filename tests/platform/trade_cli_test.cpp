@@ -21,6 +21,9 @@ TEST_CASE("verdict answers in the promised shape and exits by its answer") {
     const auto zero = ctl("verdict --measured '9.3 N.m' --low '9 N.m' --uncertainty '0 N.m'");
     CHECK(zero.exit == 2);
     CHECK(zero.err.find("--uncertainty") != std::string::npos);
+    const auto plain = ctl("verdict --measured '9.3 N.m' --low 9 --high 11 --uncertainty 0.4 --json");
+    CHECK(plain.json()["accept_from"] == close.json()["accept_from"]);
+    CHECK(plain.json()["probability"] == close.json()["probability"]);
     CHECK(ctl("verdict --measured '9.3 N.m' --low '9 J' --uncertainty '0.4 N.m'").err.find("N.m, cN.m") !=
           std::string::npos);
 }
