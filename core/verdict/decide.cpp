@@ -20,7 +20,8 @@ double intervalIn(Unit unit, double base) {
     return Quantity{base, baseUnit}.in(unit)-Quantity{0, baseUnit}.in(unit);
 }
 
-// The unit for an uncertainty of a value in UNIT: the plain pressure beside a gauge one, K beside degC.
+} // namespace
+
 Unit intervalUnit(Unit unit) {
     const auto dimension = units::intervalOf(unit.dimension());
     if (dimension == unit.dimension())
@@ -28,8 +29,6 @@ Unit intervalUnit(Unit unit) {
     const std::string symbol = unit.symbol().substr(0, unit.symbol().find(' '));
     return units::findUnit(symbol, dimension).value_or(units::baseUnit(dimension));
 }
-
-} // namespace
 
 double normalDistribution(double x) {
     return std::erfc(-x / std::numbers::sqrt2) / 2;

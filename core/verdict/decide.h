@@ -47,6 +47,9 @@ struct NoVerdict {
                                                       const std::optional<units::Quantity>& expanded,
                                                       Rule rule = Rule::GuardBand);
 
+// The unit for an uncertainty of a value in UNIT: the plain pressure beside a gauge one, K beside degC.
+[[nodiscard]] units::Unit intervalUnit(units::Unit unit);
+
 // Phi, the normal distribution function.
 [[nodiscard]] double normalDistribution(double x);
 

@@ -34,24 +34,6 @@ tl::unexpected<Exit> wrong(std::string_view message) {
     return tl::unexpected(complain(Exit::WrongUse, message));
 }
 
-// "--measured '9.3 N.m' --low 9": what has no unit is meant in the first reading's.
-Wanted withUnits(Wanted wanted) {
-    const auto first = units::splitQuantity(wanted.measured.front());
-    if (!first || first->unitText.empty())
-        return wanted;
-    const auto complete = [&first](std::string& text) {
-        const auto split = units::splitQuantity(text);
-        if (split && split->unitText.empty())
-            text += " " + first->unitText;
-    };
-    for (std::string* text : {&wanted.low, &wanted.high, &wanted.uncertainty})
-        if (!text->empty())
-            complete(*text);
-    for (std::string& text : wanted.measured)
-        complete(text);
-    return wanted;
-}
-
 using Kept = std::vector<journal::KeptInstrument>;
 
 // The shop's own instruments. A verdict needs no store: without one there are the ordinary instruments alone.
@@ -69,20 +51,55 @@ const verdict::Instrument* instrument(const Kept& kept, const std::string& name,
     return own != nullptr ? own : verdict::ordinaryInstrument(name, dimension);
 }
 
+// A value as it was typed, with the option that it stood behind.
+struct Field {
+    std::string_view option;
+    std::string* text;
+};
+
+std::vector<Field> fieldsOf(Wanted& wanted) {
+    std::vector<Field> fields;
+    for (std::string& measured : wanted.measured)
+        fields.push_back({"--measured", &measured});
+    if (!wanted.low.empty())
+        fields.push_back({"--low", &wanted.low});
+    if (!wanted.high.empty())
+        fields.push_back({"--high", &wanted.high});
+    return fields;
+}
+
+// A number beside the reading is meant in the reading's unit, as elsewhere a number is meant in its field's
+// declared one. The first reading itself has nothing to take a unit from: a limit's is not lent to it,
+// since what a gauge shows is the one thing that nobody may guess.
+tl::expected<Wanted, Exit> withUnits(Wanted wanted) {
+    std::string unit;
+    for (const Field& field : fieldsOf(wanted)) {
+        const auto split = units::splitQuantity(*field.text);
+        if (!split)
+            return wrong(fmt::format("{}: {}", field.option, split.error().message));
+        const bool first = field.text == wanted.measured.data();
+        if (first)
+            unit = split->unitText;
+        else if (unit.empty() && !split->unitText.empty())
+            return wrong(fmt::format("--measured: \"{0}\" has no unit, and {1} has {2}: write the unit that "
+                                     "the reading was taken in, such as \"{0} {2}\"",
+                                     wanted.measured.front(), field.option, split->unitText));
+        else if (split->unitText.empty() && !unit.empty())
+            *field.text += " " + unit;
+    }
+    return wanted;
+}
+
 // A plain "psi" may be gauge, absolute or a difference: what fits all the values that were given is meant,
 // and an instrument's own dimension before others.
-tl::expected<Dimension, Exit> dimensionOf(const Wanted& wanted, const Kept& kept) {
-    std::vector<std::string> texts = wanted.measured;
-    for (const std::string& limit : {wanted.low, wanted.high})
-        if (!limit.empty())
-            texts.push_back(limit);
-    std::string firstError;
+tl::expected<Dimension, Exit> dimensionOf(Wanted& wanted, const Kept& kept) {
+    const std::vector<Field> fields = fieldsOf(wanted);
     std::optional<Dimension> found;
     for (int index = 0; index < units::dimensionCount; ++index) {
         const auto dimension = static_cast<Dimension>(index);
         bool fits = true;
-        for (const std::string& text : texts)
-            fits = fits && units::parseQuantity(text, dimension).has_value();
+        for (const Field& field : fields)
+            fits = fits && units::parseQuantity(*field.text, dimension).has_value();
         if (!fits)
             continue;
         if (!found || instrument(kept, wanted.instrument, dimension) != nullptr)
@@ -90,23 +107,22 @@ tl::expected<Dimension, Exit> dimensionOf(const Wanted& wanted, const Kept& kept
     }
     if (found)
         return *found;
-    for (const std::string& text : texts) {
-        const auto split = units::splitQuantity(text);
-        if (!split)
-            return wrong("--measured, --low, --high: " + split.error().message);
-        if (const auto trap = units::knownAmbiguity(split->unitText))
-            return wrong(fmt::format("\"{}\": {}", text, *trap));
-        if (units::findUnits(split->unitText).empty())
-            return wrong(
-                fmt::format("\"{}\" has no unit that is known here: write one, such as 9.3 N.m", text));
+    for (const Field& field : fields) {
+        const auto unitText = units::splitQuantity(*field.text)->unitText;
+        if (const auto trap = units::knownAmbiguity(unitText))
+            return wrong(fmt::format("{}: \"{}\": {}", field.option, *field.text, *trap));
+        if (units::findUnits(unitText).empty())
+            return wrong(fmt::format("{}: \"{}\" has no unit that is known here: write one, such as 9.3 N.m",
+                                     field.option, *field.text));
     }
     // Each can be read, but not as the same kind of thing.
-    const auto first = units::findUnits(units::splitQuantity(texts.front())->unitText).front().dimension();
-    for (const std::string& text : texts)
-        if (const auto read = units::parseQuantity(text, first); !read)
-            return wrong(
-                fmt::format("\"{}\" does not fit \"{}\": {}", text, texts.front(), read.error().message));
-    return wrong("the units given do not fit each other");
+    const std::string& measured = wanted.measured.front();
+    const auto first = units::findUnits(units::splitQuantity(measured)->unitText).front().dimension();
+    for (const Field& field : fields)
+        if (const auto read = units::parseQuantity(*field.text, first); !read)
+            return wrong(fmt::format("{}: \"{}\" does not fit --measured \"{}\": {}", field.option,
+                                     *field.text, measured, read.error().message));
+    return wrong("--measured, --low, --high: the units given do not fit each other");
 }
 
 struct Read {
@@ -116,7 +132,11 @@ struct Read {
     const verdict::Instrument* instrument = nullptr;
 };
 
-tl::expected<Read, Exit> read(const Wanted& wanted, const Kept& kept) {
+tl::expected<Read, Exit> read(const Wanted& typed, const Kept& kept) {
+    auto filled = withUnits(typed);
+    if (!filled)
+        return tl::unexpected(filled.error());
+    Wanted& wanted = *filled;
     const auto dimension = dimensionOf(wanted, kept);
     if (!dimension)
         return tl::unexpected(dimension.error());
@@ -130,7 +150,8 @@ tl::expected<Read, Exit> read(const Wanted& wanted, const Kept& kept) {
     result.limits.source = {verdict::Trust::ShopRecord, "as given"};
     if (!wanted.uncertainty.empty()) {
         const Dimension interval = units::intervalOf(*dimension);
-        const auto uncertainty = units::parseQuantity(wanted.uncertainty, interval);
+        const auto uncertainty = units::parseQuantity(wanted.uncertainty, interval,
+                                                      verdict::intervalUnit(result.measured.front().unit));
         if (!uncertainty)
             return wrong("--uncertainty: " + uncertainty.error().message);
         result.uncertainty = uncertainty->quantity();
@@ -221,10 +242,10 @@ void addVerdictCommand(CLI::App& root, Context& context) {
                      "Reading with its unit; several times for repeated readings")
         ->required()
         ->allow_extra_args(false);
-    command->add_option("--low", wanted->low, "Lower limit; without a unit the reading's holds");
-    command->add_option("--high", wanted->high, "Upper limit; without a unit the reading's holds");
+    command->add_option("--low", wanted->low, "Lower limit; without a unit, in that of the reading");
+    command->add_option("--high", wanted->high, "Upper limit; likewise");
     auto* uncertainty =
-        command->add_option("--uncertainty", wanted->uncertainty, "Expanded uncertainty, k = 2");
+        command->add_option("--uncertainty", wanted->uncertainty, "Expanded uncertainty, k = 2; likewise");
     command
         ->add_option("--instrument", wanted->instrument,
                      "One of the shop's own (see: instrument list) or an ordinary one, by name")
@@ -232,9 +253,8 @@ void addVerdictCommand(CLI::App& root, Context& context) {
     command->add_option("--rule", wanted->rule, "guard: guard band of ISO 14253-1; simple: the bare limits")
         ->check(CLI::IsMember({"guard", "simple"}))
         ->capture_default_str();
-    command->callback([&context, wanted] {
-        context.action = [&context, wanted] { return judge(context, withUnits(*wanted)); };
-    });
+    command->callback(
+        [&context, wanted] { context.action = [&context, wanted] { return judge(context, *wanted); }; });
 }
 
 } // namespace undercowl::platform

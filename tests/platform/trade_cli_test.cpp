@@ -28,6 +28,27 @@ TEST_CASE("verdict answers in the promised shape and exits by its answer") {
           std::string::npos);
 }
 
+TEST_CASE("A limit without a unit is meant in the reading's, never the other way round") {
+    const auto bare = ctl("verdict --measured '9.3 N.m' --low 9 --high 11 --uncertainty 0.4 --json");
+    CHECK(bare.exit == 0);
+    CHECK(bare.json() ==
+          ctl("verdict --measured '9.3 N.m' --low '9 N.m' --high '11 N.m' --uncertainty '0.4 N.m' --json")
+              .json());
+    // Beside degrees Fahrenheit a width is one in degrees Fahrenheit: 1.8 degF are 1 K, by definition.
+    const auto warm = ctl("verdict --measured '68 F' --low 64.4 --uncertainty 1.8 --json").json();
+    const auto kelvin = ctl("verdict --measured '20 C' --low 18 --uncertainty '1 K' --json").json();
+    CHECK(warm["probability"].get<double>() == Approx(kelvin["probability"].get<double>()).epsilon(1e-9));
+    CHECK(ctl("verdict --measured '2.4 bar' --measured 2.5 --low '29 psi' --uncertainty 0.1").exit == 0);
+    const auto reading = ctl("verdict --measured 9.3 --low '9 N.m' --uncertainty 0.4");
+    CHECK(reading.exit == 2);
+    CHECK(reading.err.find("--measured: \"9.3\" has no unit") != std::string::npos);
+    CHECK(reading.err.find("\"9.3 N.m\"") != std::string::npos);
+    CHECK(ctl("verdict --measured '9.3 N.m' --high eleven").err.find("--high: \"eleven\"") !=
+          std::string::npos);
+    CHECK(ctl("verdict --measured '9.3 N.m' --low '9 J'").err.find("--low: \"9 J\" does not fit") !=
+          std::string::npos);
+}
+
 TEST_CASE("calc lists, shows and runs, and names the input at fault") {
     CHECK(ctl("calc list --json").json()["calculations"].size() == 32);
     CHECK(ctl("calc show premix --json").json()["inputs"][0]["key"] == "fuel");
