@@ -59,6 +59,7 @@ Outcome work(const Declaration& declaration, const Given& given) {
                              "one of voltage and specific_gravity");
     Result result(declaration);
     double charge = 0;
+    bool rested = true;
     if (given.has("specific_gravity")) {
         if (!flooded)
             return given.problem("specific_gravity", "cannot be read in a sealed AGM battery", "voltage");
@@ -78,7 +79,8 @@ Outcome work(const Declaration& declaration, const Given& given) {
             result.say(
                 fmt::format("a 6 V battery has half the voltage of the table: {:.4g} V counts as {:.4g} V",
                             given.number("voltage"), volts));
-        if (volts > 13)
+        rested = volts <= 13;
+        if (!rested)
             result.warn("above 13 V it is charging or has not rested: wait an hour or two after charging, "
                         "then measure again");
         if (volts < 10.5)
@@ -89,7 +91,8 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.say(
         fmt::format("between the points of the {} table: {:.1f} %", flooded ? "flooded" : "AGM", charge));
     result.put("charge", charge, 3);
-    result.put("next_step", nextStep(charge, flooded));
+    result.put("next_step", rested ? nextStep(charge, flooded)
+                                   : "no charge can be told yet: let it rest an hour or two, measure again");
     return result;
 }
 

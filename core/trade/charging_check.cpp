@@ -91,6 +91,12 @@ Outcome work(const Declaration& declaration, const Given& given) {
             causes = {"battery: it rests as low as with a dead cell; charge and test it, then measure again"};
         else if (rest < 12.2 * scale)
             result.warn("it charges, but the battery was low at rest: charge and test it");
+    } else if (!high && rest < 12.2 * scale) {
+        // The system may be sound: an empty battery takes all that it gives.
+        causes = {"battery: it was low at rest, and an empty one holds the voltage down; charge and test it, "
+                  "then measure again"};
+        const auto more = revs - rest < rise ? noCharge(system) : tooLow(system);
+        causes.insert(causes.end(), more.begin(), more.end());
     } else if (high) {
         causes = {"regulator, or its earth or sensing lead", "battery with an open cell or loose terminal"};
         if (system == "dynamo")

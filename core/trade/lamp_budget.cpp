@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 
 namespace undercowl::trade {
@@ -52,6 +53,29 @@ struct Lamp {
     bool memory = false;
 };
 
+// "60/55 W": two filaments. Two that are alike are main and dipped beam, of which one burns; a small one
+// beside a large one is the tail lamp beside the stop lamp, and both do.
+std::optional<Lamp> twoFilaments(const std::string& item, int count) {
+    const auto slash = item.find('/');
+    if (slash == std::string::npos)
+        return std::nullopt;
+    const units::Unit watt = units::unit(Dimension::Power, "W");
+    const auto one = units::parseQuantity(item.substr(0, slash), Dimension::Power, watt);
+    const auto other = units::parseQuantity(item.substr(slash + 1), Dimension::Power, watt);
+    if (!one || !other)
+        return std::nullopt;
+    const double larger = std::max(one->quantity().base(), other->quantity().base());
+    const double smaller = std::min(one->quantity().base(), other->quantity().base());
+    if (smaller <= 0 || larger > 1000)
+        return std::nullopt;
+    const bool both = smaller < larger / 2;
+    const double load = count * (both ? larger + smaller : larger);
+    return Lamp{load,
+                fmt::format("{} x {} = {:g} W, {}", count, item, load,
+                            both ? "tail and stop together" : "one filament at a time"),
+                false};
+}
+
 std::optional<Lamp> readLamp(std::string item) {
     int count = 1;
     item = units::plainBlanks(item);
@@ -82,6 +106,8 @@ std::optional<Lamp> readLamp(std::string item) {
         return Lamp{count * each, fmt::format("{} x {} = {:g} W", count, bulb.type, count * each),
                     !bulb.published};
     }
+    if (auto two = twoFilaments(item, count))
+        return two;
     const auto watts = units::parseQuantity(item, Dimension::Power, units::unit(Dimension::Power, "W"));
     if (!watts || watts->number.value < 0 || watts->quantity().base() > 1000)
         return std::nullopt;
@@ -98,7 +124,7 @@ Outcome work(const Declaration& declaration, const Given& given) {
         if (!lamp)
             return given.problem("lamps",
                                  "\"" + units::plainBlanks(item) + "\" is neither a bulb type nor a power",
-                                 "watts such as 5 W, or one of " + typeList() + "; \"2 x P21W\" for two");
+                                 "watts such as 5 W or 35/35 W, or one of " + typeList() + "; \"2 x P21W\" for two");
         load += lamp->watts;
         memory = memory || lamp->memory;
         result.say(lamp->text);

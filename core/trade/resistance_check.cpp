@@ -41,11 +41,7 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.warn(fmt::format(
         "no uncertainty was given: {:.3g} ohm is assumed, 2 % and 0.02 ohm (common practice, no source)",
         ordinary));
-    const auto decided = verdict::decide({at20, ohm}, limits, units::Quantity{ordinary, ohm});
-    if (decided) {
-        result.verdict = *decided;
-        result.decide(decided->answer);
-    }
+    result.judge({at20, ohm}, limits, {ordinary, ohm});
     return result;
 }
 

@@ -69,7 +69,12 @@ void Result::judge(const Given& given, const units::Quantity& measured, const ve
     if (!given.typed("uncertainty"))
         warn("no uncertainty was given: " + units::format(given.quantity("uncertainty")) +
              " is assumed for an ordinary instrument (common practice, no source)");
-    const auto decided = verdict::decide(measured, limits, given.quantity("uncertainty"));
+    judge(measured, limits, given.quantity("uncertainty"));
+}
+
+void Result::judge(const units::Quantity& measured, const verdict::Limits& limits,
+                   const units::Quantity& expanded) {
+    const auto decided = verdict::decide(measured, limits, expanded);
     if (!decided) {
         warn("no verdict: " + decided.error().message);
         return;

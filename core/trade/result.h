@@ -55,6 +55,9 @@ public:
     // Judges MEASURED by guard band against limits in its own base dimension and notes working and advice.
     // The input "uncertainty" of GIVEN is taken; where it is a default, a caution says so.
     void judge(const Given& given, const units::Quantity& measured, const verdict::Limits& limits);
+    // The same with an expanded uncertainty (k = 2) that the calculation itself knows.
+    void judge(const units::Quantity& measured, const verdict::Limits& limits,
+               const units::Quantity& expanded);
     // A verdict that rests on no single measurement.
     void decide(verdict::Answer answer);
 

@@ -13,7 +13,9 @@ using units::Dimension;
 Outcome work(const Declaration& declaration, const Given& given) {
     const double length = given.number("wrench_length");
     const double angle = given.number("angle");
-    const double along = given.number("adapter_length") * std::cos(angle * std::numbers::pi / 180);
+    // At a right angle the cosine leaves a rounding error, which would be shown as a length.
+    const double cosine = std::fabs(angle) == 90 ? 0 : std::cos(angle * std::numbers::pi / 180);
+    const double along = given.number("adapter_length") * cosine;
     if (length + along < length / 10)
         return given.problem(
             "adapter_length", "turned back so far the adapter leaves no arm",

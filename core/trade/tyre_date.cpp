@@ -50,7 +50,7 @@ Outcome threeDigits(const Declaration& declaration, const Given& given, int week
     const double youngest = ageYears(firstDay(week, years.back()) + days{6}, given.date("today"));
     const double oldest = ageYears(firstDay(week, years.front()), given.date("today"));
     result.put("years", years);
-    result.put("age_years", youngest);
+    result.put("age_years", youngest, 3);
     result.warn("age is that of the youngest possible year: the tyre may be ten or twenty years older");
     judgeAge(result, given, youngest, oldest);
     return result;
@@ -81,7 +81,7 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.put("week", week);
     result.put("year", std::to_string(inYear));
     result.values.back().second.value = units::Quantity{static_cast<double>(inYear), units::Unit()};
-    result.put("age_years", age);
+    result.put("age_years", age, 3);
     result.put("made_from", units::formatDate(Date{from}));
     result.put("made_to", units::formatDate(Date{to}));
     result.say(fmt::format("week {} of {}: {} to {}", week, inYear, units::formatDate(Date{from}),

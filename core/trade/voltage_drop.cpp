@@ -48,7 +48,9 @@ Outcome work(const Declaration& declaration, const Given& given) {
     Result result(declaration);
     const units::Unit volt = units::unit(Dimension::Voltage, "V");
     double limit = circuit->volts;
-    verdict::LimitSource source{verdict::Trust::Standard, circuit->source};
+    verdict::LimitSource source{std::string_view(circuit->source) == practice ? verdict::Trust::WorkedOutHere
+                                                                              : verdict::Trust::Standard,
+                                circuit->source};
     if (std::string_view(circuit->key) == "cranking") {
         if (!given.has("current"))
             return given.problem("current", "is needed: this limit is 0.20 V for each 100 A",

@@ -65,7 +65,8 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.put("current", amperes);
     result.put("drop", drop);
     result.put("drop_share", drop / volts);
-    result.put("resistance_per_metre", hot, 5);
+    result.put("resistance_per_metre", {hot, units::unit(Dimension::Number, "1")},
+               fmt::format("{:.5g} mohm/m", hot));
     const double largest = largestFuse(area);
     for (const BladeFuse& fuse : blades) {
         if (fuse.amperes < 1.25 * amperes)

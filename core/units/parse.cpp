@@ -62,7 +62,12 @@ tl::expected<Typed, UnitError> parseFraction(std::string_view text, std::string_
     const double denominator = classicDouble(std::string(denominatorText));
     if (denominator == 0)
         return refuse(Kind::NotANumber, quoted(whole) + " divides by zero");
-    return Typed{std::string(whole), whole1 + classicDouble(std::string(front)) / denominator,
+    const double numerator = classicDouble(std::string(front));
+    // "35/35" on a bulb is two filaments and "120/80" on a gauge two readings, not 1 and 1.5.
+    if (numerator >= denominator)
+        return refuse(Kind::AmbiguousNumber, quoted(whole) + " could be a fraction or two values: write one "
+                                                             "number, a fraction above one as 1 1/4");
+    return Typed{std::string(whole), whole1 + numerator / denominator,
                  1 / denominator};
 }
 

@@ -216,6 +216,9 @@ TEST_CASE("Lamps, drains and resistances") {
     const Result lamps = ran("lamp-budget", {{"lamps", "H4; P21/5W + 2,3W"}, {"generator", "70"}});
     CHECK(number(lamps, "load") == Approx(60 + 26 + 2.3));
     CHECK(verdictOf(lamps) == "outside");
+    // Two filaments as a bulb's base shows them; which burn together is common practice, no source.
+    CHECK(number(ran("lamp-budget", {{"lamps", "35/35W, 2 x 10 W, 5W"}, {"generator", "90"}}), "load") == 60);
+    CHECK(number(ran("lamp-budget", {{"lamps", "60/55 W; 21/5 W"}, {"generator", "90"}}), "load") == 86);
     CHECK(number(ran("lamp-budget", {{"lamps", "P21W x2, 5"}, {"generator", "100"}}), "load") == 47);
     const Result drain = ran("standing-drain", {{"current", "50 mA"}, {"capacity", "6"}, {"days", "30"}});
     CHECK(number(drain, "charge_lost") == 100);
@@ -228,4 +231,32 @@ TEST_CASE("Lamps, drains and resistances") {
                  "resistance_20") == 5);
     CHECK(verdictOf(ran("resistance-check", {{"measured", "6"}, {"limit_low", "3"}, {"limit_high", "5"}})) ==
           "outside");
+}
+
+// Facts of the trade, common practice, no source: what a mechanic would be misled by.
+TEST_CASE("An answer never claims what the reading cannot tell") {
+    const Result charging = ran("battery-charge-state", {{"voltage", "14.2"}});
+    CHECK(shown(charging, "next_step").find("let it rest") != std::string::npos);
+    CHECK(shown(ran("battery-charge-state", {{"voltage", "12.9"}}), "next_step").find("ready") !=
+          std::string::npos);
+    const Typed flat{{"rest", "11.2"}, {"idle", "11"}, {"revs", "11"}, {"system", "single-phase"}};
+    CHECK(shown(ran("charging-check", flat), "causes").find("battery: it was low at rest") == 0);
+    const Typed rested{{"rest", "12.6"}, {"idle", "12.6"}, {"revs", "12.6"}, {"system", "single-phase"}};
+    CHECK(shown(ran("charging-check", rested), "causes").find("fuse and connectors") == 0);
+    // A habit of the trade is no standard.
+    CHECK(ran("voltage-drop", {{"circuit", "lighting"}, {"drop", "0.3"}}).limitSource.find("standard") ==
+          std::string::npos);
+    CHECK(
+        ran("voltage-drop", {{"circuit", "solenoid-switch"}, {"drop", "0.1"}}).limitSource.find("standard") ==
+        0);
+    // A resistance without a given uncertainty shows how it was judged, as every other reading does.
+    const Result coil =
+        ran("resistance-check", {{"measured", "0.5"}, {"limit_low", "0.4"}, {"limit_high", "0.6"}});
+    CHECK(coil.limitSource == "manual, as given");
+    CHECK(coil.working.size() > 3);
+    for (const std::string& line :
+         ran("torque-adapter",
+             {{"torque", "60"}, {"wrench_length", "350"}, {"adapter_length", "80"}, {"angle", "90"}})
+             .working)
+        CHECK(line.find("e-") == std::string::npos);
 }

@@ -100,6 +100,9 @@ TEST_CASE("A wrong unit is an error that lists what would fit") {
     CHECK(refusal("", Dimension::Length).find("not a number") != std::string::npos);
     CHECK(refusal("abc", Dimension::Length).find("not a number") != std::string::npos);
     CHECK(refusal("1/0 in", Dimension::Length).find("divides by zero") != std::string::npos);
+    // Two filaments, not one watt.
+    for (const char* two : {"35/35 W", "60/55 W", "21/5 W"})
+        CHECK(refusal(two, Dimension::Power).find("two values") != std::string::npos);
     CHECK(refusal("1e999 mm", Dimension::Length).find("1e999") != std::string::npos);
     CHECK(refusal("--5 mm", Dimension::Length).find("not a number") != std::string::npos);
 }
