@@ -122,9 +122,9 @@ Outcome work(const Declaration& declaration, const Given& given) {
     for (const std::string& item : items(given.text("lamps"))) {
         const auto lamp = readLamp(item);
         if (!lamp)
-            return given.problem("lamps",
-                                 "\"" + units::plainBlanks(item) + "\" is neither a bulb type nor a power",
-                                 "watts such as 5 W or 35/35 W, or one of " + typeList() + "; \"2 x P21W\" for two");
+            return given.problem(
+                "lamps", "\"" + units::plainBlanks(item) + "\" is neither a bulb type nor a power",
+                "watts such as 5 W or 35/35 W, or one of " + typeList() + "; \"2 x P21W\" for two");
         load += lamp->watts;
         memory = memory || lamp->memory;
         result.say(lamp->text);

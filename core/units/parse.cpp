@@ -67,8 +67,7 @@ tl::expected<Typed, UnitError> parseFraction(std::string_view text, std::string_
     if (numerator >= denominator)
         return refuse(Kind::AmbiguousNumber, quoted(whole) + " could be a fraction or two values: write one "
                                                              "number, a fraction above one as 1 1/4");
-    return Typed{std::string(whole), whole1 + numerator / denominator,
-                 1 / denominator};
+    return Typed{std::string(whole), whole1 + numerator / denominator, 1 / denominator};
 }
 
 tl::expected<Typed, UnitError> parseDecimal(std::string_view text, std::string_view whole, Comma comma) {

@@ -1,24 +1,9 @@
 // What must hold for any numbers.
-#include "tests/trade/running.h"
+#include "tests/trade/other_routes.h"
 
 #include <cmath>
-#include <random>
 
 using namespace undercowl::trade;
-
-namespace {
-
-class Random {
-public:
-    double between(double low, double high) {
-        return std::uniform_real_distribution<double>(low, high)(engine_);
-    }
-
-private:
-    std::mt19937 engine_{12345};
-};
-
-} // namespace
 
 TEST_CASE("There and back again") {
     Random random;
