@@ -6,6 +6,8 @@
 #include <array>
 #include <cstddef>
 #include <functional>
+#include <optional>
+#include <utility>
 
 namespace undercowl::job {
 namespace {
@@ -14,11 +16,13 @@ bool startsWith(const std::string& text, std::string_view head) {
     return text.rfind(head, 0) == 0;
 }
 
+bool inForce(const HistoryLine& line) {
+    return !line.withdrawn && line.kind != "entry.withdrawn";
+}
+
 const HistoryLine* lastInForce(const Job& job) {
-    for (auto line = job.history.rbegin(); line != job.history.rend(); ++line)
-        if (!line->withdrawn && line->kind != "entry.withdrawn")
-            return &*line;
-    return nullptr;
+    const auto last = std::find_if(job.history.rbegin(), job.history.rend(), inForce);
+    return last == job.history.rend() ? nullptr : &*last;
 }
 
 template<typename T>
@@ -27,29 +31,36 @@ const T* subjectOf(const std::vector<T>& items, const Id& id) {
     return found == items.end() ? nullptr : &*found;
 }
 
-Message stoppedAfter(const Job& job) {
-    const HistoryLine* last = lastInForce(job);
-    if (last == nullptr || startsWith(last->kind, "job.opened") || startsWith(last->kind, "job.described"))
-        return {"standing.stopped.nothing", {}};
-    if (startsWith(last->kind, "job.handed-over"))
-        return {"standing.stopped.handed-over", {}};
-    if (const auto* step = subjectOf(job.steps, last->subject))
-        return {step->refitted && last->kind == "step.refitted" ? "standing.stopped.refit"
-                                                                : "standing.stopped.strip",
-                {step->title}};
-    if (const auto* finding = subjectOf(job.findings, last->subject))
-        return {"standing.stopped.finding", {finding->text}};
-    if (const auto* gathering = subjectOf(job.gatherings, last->subject))
-        return {"standing.stopped.wire", {gathering->title}};
-    if (const auto* reading = subjectOf(job.readings, last->subject))
-        return {"standing.stopped.reading", {reading->what}};
-    if (const auto* part = subjectOf(job.parts, last->subject))
-        return {"standing.stopped.part", {part->name}};
-    if (const auto* photo = subjectOf(job.photos, last->subject)) {
+// None for what is no work on the machine: a memo, a description, a task.
+std::optional<Message> workOf(const Job& job, const HistoryLine& line) {
+    if (startsWith(line.kind, "job.handed-over"))
+        return Message{"standing.stopped.handed-over", {}};
+    if (const auto* step = subjectOf(job.steps, line.subject))
+        return Message{step->refitted && line.kind == "step.refitted" ? "standing.stopped.refit"
+                                                                      : "standing.stopped.strip",
+                       {step->title}};
+    if (const auto* finding = subjectOf(job.findings, line.subject))
+        return Message{"standing.stopped.finding", {finding->text}};
+    if (const auto* gathering = subjectOf(job.gatherings, line.subject))
+        return Message{"standing.stopped.wire", {gathering->title}};
+    if (const auto* reading = subjectOf(job.readings, line.subject))
+        return Message{"standing.stopped.reading", {reading->what}};
+    if (const auto* part = subjectOf(job.parts, line.subject))
+        return Message{"standing.stopped.part", {part->name}};
+    if (const auto* photo = subjectOf(job.photos, line.subject)) {
         if (const auto* step = findStep(job, photo->about))
-            return {"standing.stopped.strip", {step->title}};
-        return {"standing.stopped.photo", {}};
+            return Message{"standing.stopped.strip", {step->title}};
+        return Message{"standing.stopped.photo", {}};
     }
+    return std::nullopt;
+}
+
+// A memo after three steps does not mean that nothing was done: the last work is looked for.
+Message stoppedAfter(const Job& job) {
+    for (auto line = job.history.rbegin(); line != job.history.rend(); ++line)
+        if (inForce(*line))
+            if (auto work = workOf(job, *line))
+                return *std::move(work);
     return {"standing.stopped.nothing", {}};
 }
 

@@ -9,14 +9,24 @@
 #include "qml/shell/session.h"
 #include "qml/style/typefaces.h"
 
+#include <QCoreApplication>
 #include <QQuickWindow>
 #include <QThreadPool>
+#include <QTimer>
 #include <QtQml/qqmlextensionplugin.h>
+
+#include <chrono>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
 Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
 
 namespace undercowl::platform {
+
+namespace {
+
+constexpr auto untilWarming = std::chrono::milliseconds(500);
+
+} // namespace
 
 App::App(const AppWanted& wanted)
     : session_(std::make_unique<ui::ShopSession>(ui::shopInFolder(wanted.store, wanted.clock), wanted.store,
@@ -45,12 +55,17 @@ App::App(const AppWanted& wanted)
     engine_.setInitialProperties(properties);
     engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
     if (QQuickWindow* shown = window(); shown != nullptr) {
-        // While the mechanic looks at the list: the first photo then need not wait for its libraries.
+        // While the mechanic looks at the list: the first photo then need not wait for its libraries. One
+        // after the other and not at once, since the list itself is still being drawn.
         QObject::connect(
             shown, &QQuickWindow::frameSwapped, shown,
             [] {
-                for (const char* name : {"eye", "camera", "speaker", "listener"})
-                    QThreadPool::globalInstance()->start([name] { warmPlugin(QString::fromLatin1(name)); });
+                QTimer::singleShot(untilWarming, qApp, [] {
+                    QThreadPool::globalInstance()->start([] {
+                        for (const char* name : {"camera", "eye", "speaker", "listener"})
+                            warmPlugin(QString::fromLatin1(name));
+                    });
+                });
             },
             Qt::SingleShotConnection);
     }

@@ -87,6 +87,11 @@ int main(int argc, char* argv[]) {
     parser.addOptions({options.gallery, options.store, options.size, options.theme, options.textScale,
                        options.page, options.camera, options.pictures, options.shot});
     parser.process(*app);
+    if (asks) { // taken for the value of another option: there is no display to go on with
+        std::fprintf(stderr,
+                     "undercowl: --help and --version stand alone; an option before them wants a value\n");
+        return wrongUse;
+    }
 
     QVariantMap look;
     if (!readLook(parser, options, look))

@@ -108,7 +108,15 @@ ShopPage {
                 const job = home.draftJob(form);
                 if (job !== "")
                     root.session.openJob(job);
-                root.opens(job === "" ? "TakeInPage" : "JobPage", {});
+                // A note to a photo is typed on a page of its own: "memo/", the job, the photo.
+                const note = form.match(/^memo\/[^/]+\/(.+)$/);
+                if (note !== null)
+                    root.opens("MemoPage", {
+                        "about": note[1],
+                        "machine": detail
+                    });
+                else
+                    root.opens(job === "" ? "TakeInPage" : "JobPage", {});
             }
             onDiscarded: form => home.discardDraft(form)
         }

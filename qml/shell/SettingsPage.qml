@@ -20,7 +20,7 @@ ShopPage {
     }
 
     Choice {
-        current: root.themes.indexOf(settings.theme)
+        current: root.themes.indexOf(Theme.mode)
         label: qsTr("Light")
         options: [qsTr("Night"), qsTr("Day"), qsTr("Sun")]
         width: parent.width

@@ -6,7 +6,7 @@ namespace undercowl::ui {
 
 QString ShopSettings::theme() const {
     const QString chosen = setting("theme");
-    return chosen == u"day" || chosen == u"sun" ? chosen : QStringLiteral("night");
+    return chosen == u"night" || chosen == u"day" || chosen == u"sun" ? chosen : QString();
 }
 
 double ShopSettings::textScale() const {

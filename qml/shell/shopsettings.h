@@ -29,7 +29,7 @@ public:
         emit changed();
     }
 
-    [[nodiscard]] QString theme() const; // "night", "day" or "sun"
+    [[nodiscard]] QString theme() const; // "night", "day" or "sun"; empty until one is chosen
     void setTheme(const QString& theme) { session_->set(QStringLiteral("theme"), theme); }
     [[nodiscard]] double textScale() const; // 1 to 2
     void setTextScale(double scale) { session_->set(QStringLiteral("text-scale"), QString::number(scale)); }

@@ -16,8 +16,8 @@ T.Popup {
 
     readonly property real most: 6
 
-    function closer(factor: real) {
-        frame.zoom = Math.max(1, Math.min(most, frame.zoom * factor));
+    function show(zoom: real) {
+        frame.zoom = Math.max(1, Math.min(most, zoom));
     }
 
     closePolicy: T.Popup.CloseOnEscape
@@ -31,11 +31,7 @@ T.Popup {
     background: Rectangle {
         color: Theme.ground
     }
-    contentItem: FocusScope {
-        focus: true
-
-        Keys.onBackPressed: root.close()
-
+    contentItem: Item {
         PhotoFrame {
             id: frame
 
@@ -58,7 +54,7 @@ T.Popup {
                 target: null
 
                 onActiveChanged: begun = frame.zoom
-                onActiveScaleChanged: frame.zoom = Math.max(1, Math.min(root.most, begun * activeScale))
+                onActiveScaleChanged: root.show(begun * activeScale)
             }
         }
 
@@ -78,7 +74,7 @@ T.Popup {
                 text: qsTr("Closer")
                 width: actions.cell
 
-                onTriggered: root.closer(1.6)
+                onTriggered: root.show(frame.zoom * 1.6)
             }
 
             ActionButton {
@@ -88,7 +84,7 @@ T.Popup {
                 width: actions.cell
 
                 onTriggered: {
-                    frame.zoom = 1;
+                    root.show(1);
                     frame.centre = Qt.point(0.5, 0.5);
                 }
             }

@@ -2,7 +2,7 @@
 //
 //   label         what is asked; always visible
 //   quiet         the label is for screen readers alone: the placeholder tells the rest
-//   value         what the store holds; shown unless the field is being edited
+//   value         what the store holds; shown unless the user is typing another
 //   text          what the field shows now, with what the keyboard is still composing
 //   placeholder   an example, not the label
 //   error         names the field's fault and the remedy; empty when all is well
@@ -31,6 +31,7 @@ FocusScope {
 
     readonly property string text: current()
     property string reported: value
+    property bool touched: false // by the user, since it came into use
 
     signal edited(text: string)
     signal accepted(text: string)
@@ -53,6 +54,7 @@ FocusScope {
         if (now === reported)
             return;
         reported = now;
+        touched = field.activeFocus;
         edited(now);
     }
 
@@ -68,8 +70,8 @@ FocusScope {
 
     Component.onCompleted: field.text = value
     onValueChanged: {
-        // A field in use belongs to the user; what comes from the store waits until it is left.
-        if (!field.activeFocus && value !== text) {
+        // What is being typed belongs to the user; what comes from the store waits until the field is left.
+        if (!(field.activeFocus && touched) && value !== text) {
             reported = value;
             field.text = value;
         }
@@ -121,6 +123,7 @@ FocusScope {
                 if (!activeFocus) {
                     root.report();
                     root.accepted(root.current());
+                    root.touched = false;
                 }
             }
             onPreeditTextChanged: {

@@ -1,7 +1,7 @@
 // The one text field of several lines, as TextEntry in all else. Reports every change at once, so that a draft is kept while the cursor is still in it.
 //
 //   label         what is asked; always visible
-//   value         what the store holds; shown unless the field is being edited
+//   value         what the store holds; shown unless the user is typing another
 //   text          what the field shows now, with what the keyboard is still composing
 //   placeholder   an example, not the label
 //   error         names the field's fault and the remedy; empty when all is well
@@ -30,6 +30,7 @@ FocusScope {
 
     readonly property string text: current()
     property string reported: value
+    property bool touched: false // by the user, since it came into use
 
     signal edited(text: string)
     signal accepted(text: string)
@@ -52,6 +53,7 @@ FocusScope {
         if (now === reported)
             return;
         reported = now;
+        touched = field.activeFocus;
         edited(now);
     }
 
@@ -67,8 +69,8 @@ FocusScope {
 
     Component.onCompleted: field.text = value
     onValueChanged: {
-        // A field in use belongs to the user; what comes from the store waits until it is left.
-        if (!field.activeFocus && value !== text) {
+        // What is being typed belongs to the user; what comes from the store waits until the field is left.
+        if (!(field.activeFocus && touched) && value !== text) {
             reported = value;
             field.text = value;
         }
@@ -125,6 +127,7 @@ FocusScope {
                 if (!activeFocus) {
                     root.report();
                     root.accepted(root.current());
+                    root.touched = false;
                 }
             }
             onPreeditTextChanged: {

@@ -4,6 +4,8 @@
 
 #include <QQuickWindow>
 
+#include <QTest>
+
 #include <catch2/catch.hpp>
 
 #include <filesystem>
@@ -37,6 +39,11 @@ void Phone::open(bool withCamera) {
                  {QStringLiteral("theme"), QString::fromLatin1(look_.theme)}},
         .clock = [since = since_, later = later_] { return noon + since.elapsed() + later->load(); }});
     REQUIRE(app_->window() != nullptr);
+    // As it was asked for, as long as nobody chose another in the settings.
+    REQUIRE(QTest::qWaitFor([this] {
+        return app_->window()->color() ==
+               QColor(std::string_view(look_.theme) == "day" ? 0xF3EFE6 : 0x14181B);
+    }));
     const QString name =
         QStringLiteral("%1x%2-%3%4")
             .arg(look_.width)

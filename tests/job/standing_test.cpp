@@ -66,6 +66,16 @@ TEST_CASE("A withdrawn entry is not where the job stopped") {
     CHECK(english(standing(job).stopped) == "stopped after: unplug 6-place connector");
 }
 
+TEST_CASE("What is no work leaves the last work standing") {
+    Job job = stripped();
+    happened(job, "memo.kept", "a memo", 3000);
+    CHECK(english(standing(job).stopped) == "stopped after: unplug 6-place connector");
+    CHECK(standing(job).lastAt == 3000);
+    Job fresh;
+    happened(fresh, "memo.kept", "a memo", 1000);
+    CHECK(english(standing(fresh).stopped) == english(standing(Job{}).stopped));
+}
+
 TEST_CASE("A job whose open steps all wait says for what") {
     Job job = stripped();
     job.tasks = {{"t", "handlebar", true, "switch from the supplier", 0}};

@@ -90,5 +90,21 @@ Item {
             compare(data.field.text, "x");
             data.field.value = "";
         }
+
+        function test_what_comes_late_is_shown_where_nobody_typed_data() {
+            return fields();
+        }
+        function test_what_comes_late_is_shown_where_nobody_typed(data) {
+            begin(data.field);
+            const before = spy.count;
+            data.field.value = "a draft";
+            compare(data.field.text, "a draft");
+            compare(spy.count, before); // nobody edited it
+            keyClick(Qt.Key_End);
+            keyClick("s");
+            compare(data.field.text, "a drafts");
+            data.field.value = "a drafts";
+            compare(data.field.text, "a drafts");
+        }
     }
 }
