@@ -22,10 +22,10 @@ struct Typed {
     double step = 0; // value of the last digit: 0.1 for "2,4"; of the denominator for "1/2"
 };
 
-// Point and comma are both decimal; there are no grouping separators. "1/2" and "1 1/2" are fractions, "35/35" is
-// none; "1e-3" is read. Refused, with the remedy: two kinds of separator, a repeated one, a comma before exactly three
-// digits (unless before it stands a plain 0), apostrophes and blanks inside a number, anything that is not
-// finite.
+// Point and comma are both decimal; there are no grouping separators. "1/2" and "1 1/2" are fractions,
+// "35/35" is none; "1e-3" is read. Refused, with the remedy: two kinds of separator, a repeated one, a comma
+// before exactly three digits (unless before it stands a plain 0), apostrophes and blanks inside a number,
+// anything that is not finite.
 [[nodiscard]] tl::expected<Typed, UnitError> parseNumber(std::string_view text,
                                                          Comma comma = Comma::MayGroup);
 
