@@ -62,7 +62,7 @@ App::App(const AppWanted& wanted)
             [] {
                 QTimer::singleShot(untilWarming, qApp, [] {
                     QThreadPool::globalInstance()->start([] {
-                        for (const char* name : {"camera", "eye", "speaker", "listener"})
+                        for (const char* name : {"camera", "eye", "speaker", "listener", "records"})
                             warmPlugin(QString::fromLatin1(name));
                     });
                 });

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "core/store/store.h"
-#include "platform/early_fonts.h"
 
 #include <QQmlApplicationEngine>
 #include <QString>
@@ -46,7 +45,6 @@ public:
     [[nodiscard]] QQuickWindow* window() const;
 
 private:
-    EarlyFonts fonts_; // first: under way while the rest is made
     std::unique_ptr<ui::ShopSession> session_;
     std::unique_ptr<Camera> camera_;
     std::unique_ptr<DeviceSpeaker> speaker_;

@@ -2,6 +2,7 @@
 #include "platform/app/app.h"
 #include "platform/app/shot.h"
 #include "platform/data_folder.h"
+#include "platform/early_fonts.h"
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -72,6 +73,7 @@ bool readLook(const QCommandLineParser& parser, const Options& options, QVariant
 } // namespace
 
 int main(int argc, char* argv[]) {
+    const undercowl::platform::EarlyFonts fonts; // before all else: under way while the rest is made
     QCoreApplication::setApplicationName("undercowl");
     QCoreApplication::setApplicationVersion(UNDERCOWL_VERSION);
     // Help is also for those who have no display.

@@ -1,3 +1,3 @@
 undercowl_screen_files(
     QML HandOverPage.qml RecordView.qml
-    SOURCES handoverview.cpp handoverview.h recordfiles.cpp recordfiles.h)
+    SOURCES handoverview.cpp handoverview.h)

@@ -4,7 +4,8 @@
 #include "core/handover/record.h"
 #include "core/job/refit.h"
 #include "core/journal/say.h"
-#include "qml/handover/recordfiles.h"
+#include "platform/plugins/plugin.h"
+#include "platform/records/recordfiles.h"
 #include "qml/shell/words.h"
 
 #include <QCoreApplication>
@@ -122,31 +123,35 @@ void HandOverView::writeFiles() {
     const auto post = [](auto work) {
         QMetaObject::invokeMethod(QCoreApplication::instance(), std::move(work));
     };
-    QThreadPool::globalInstance()->start(
-        [=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_] {
-            const auto told = [=, this](double share) {
-                post([=, this] {
-                    if (self != nullptr) {
-                        progress_ = share;
-                        emit progressed();
-                    }
-                });
-                return !cancelled->load();
-            };
-            auto result = writeRecord(store, job, folder, sayText, told);
-            post([=, this, result = std::move(result)] {
-                if (self == nullptr)
-                    return;
-                writing_ = false;
-                if (result) {
-                    folder_ = result->folder;
-                    files_ = result->names;
-                } else if (!cancelled->load()) {
-                    session()->report(result.error());
+    QThreadPool::globalInstance()->start([=, this, store = session()->folder(), job = jobId(),
+                                          cancelled = cancelled_] {
+        const auto told = [=, this](double share) {
+            post([=, this] {
+                if (self != nullptr) {
+                    progress_ = share;
+                    emit progressed();
                 }
-                emit progressed();
             });
+            return !cancelled->load();
+        };
+        QString missing;
+        const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
+        auto result = writer != nullptr
+                          ? writer->write(store, job, folder, sayText, told)
+                          : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
+        post([=, this, result = std::move(result)] {
+            if (self == nullptr)
+                return;
+            writing_ = false;
+            if (result) {
+                folder_ = result->folder;
+                files_ = result->names;
+            } else if (!cancelled->load()) {
+                session()->report(result.error());
+            }
+            emit progressed();
         });
+    });
 }
 
 void HandOverView::cancel() {

@@ -131,8 +131,9 @@ ShopPage {
     }
 
     Connections {
+        // Not within the frame: its rows would be made before it is over.
         function onFrameSwapped() {
-            root.shown = true;
+            Qt.callLater(() => root.shown = true); // qmllint disable
         }
 
         enabled: !root.shown

@@ -69,20 +69,24 @@ Pressable {
         }
     }
     contentItem: Item {
-        implicitHeight: Math.max(line.height, pictogram.visible ? pictogram.height : 0) + (object.visible ? object.height : 0)
+        implicitHeight: Math.max(line.height, pictogram.visible ? pictogram.height : 0) + object.height
         implicitWidth: words.implicitWidth + (root.iconName !== "" ? pictogram.width + Theme.grid * 2 : 0)
 
-        Icon {
+        Loader {
             id: pictogram
 
+            active: root.iconName !== "" // few buttons have one
             anchors.verticalCenter: words.verticalCenter
-            color: root.tone
             height: width
-            name: root.iconName
             // Large text needs the room more than the icon does.
-            visible: root.iconName !== "" && metrics.advanceWidth + width + Theme.grid * 2 <= root.availableWidth
+            visible: root.iconName !== "" && words.implicitWidth + width + Theme.grid * 2 <= root.availableWidth
             width: root.lift && root.kind === ActionButton.Main ? Theme.bigIcon : Theme.icon
             x: Math.max(0, (parent.width - words.paintedWidth - words.shift) / 2)
+
+            sourceComponent: Icon {
+                color: root.tone
+                name: root.iconName
+            }
         }
 
         Label {
@@ -93,8 +97,8 @@ Pressable {
             font.pixelSize: root.lift ? (root.kind === ActionButton.Main ? Theme.mainActionSize : Theme.actionSize)
                                       : Theme.textSize
             // Onto a second line before it becomes smaller. Trying sizes is dear: only for words that need it.
-            fontSizeMode: metrics.advanceWidth > width ? Text.Fit : Text.FixedSize
-            height: parent.height - (object.visible ? object.height : 0)
+            fontSizeMode: implicitWidth > width ? Text.Fit : Text.FixedSize
+            height: parent.height - object.height
             horizontalAlignment: Text.AlignHCenter
             minimumPixelSize: Theme.asideSize
             strong: true
@@ -112,23 +116,20 @@ Pressable {
             font: words.font
         }
 
-        TextMetrics {
-            id: metrics
-
-            font: words.font
-            text: words.text
-        }
-
-        Label {
+        Loader {
             id: object
 
+            active: root.aside !== ""
             anchors.bottom: parent.bottom
-            horizontalAlignment: Text.AlignHCenter
-            kind: Label.Aside
-            text: root.aside
-            tone: root.tone
-            visible: text !== ""
+            height: active ? implicitHeight : 0
             width: parent.width
+
+            sourceComponent: Label {
+                horizontalAlignment: Text.AlignHCenter
+                kind: Label.Aside
+                text: root.aside
+                tone: root.tone
+            }
         }
     }
 }

@@ -4,16 +4,20 @@
 import QtQuick
 import QtQuick.Templates as T
 
-Rectangle {
+Loader {
     id: root
 
     required property T.Control target
 
+    active: target.visualFocus // every control has one, and one at most is seen
     anchors.fill: parent
     anchors.margins: -Theme.ring - Theme.hairline
-    border.color: Theme.ink
-    border.width: Theme.ring
-    color: "transparent"
-    radius: Theme.corner + Theme.ring
-    visible: target.visualFocus
+    visible: active
+
+    sourceComponent: Rectangle {
+        border.color: Theme.ink
+        border.width: Theme.ring
+        color: "transparent"
+        radius: Theme.corner + Theme.ring
+    }
 }

@@ -5,6 +5,8 @@
 //   canGoBack  whether the arrow is shown
 //   tools      children stand at the far end, such as IconButtons
 //   back()     the arrow was tapped; the one way to leave, as the system's back
+// Qt 6.4 cannot bind a component to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 
 Item {
@@ -20,16 +22,20 @@ Item {
     implicitHeight: Math.max(Theme.touch, heading.implicitHeight) + Theme.grid * 2
     implicitWidth: Theme.liftKeyWidth * 3
 
-    IconButton {
+    Loader {
         id: arrow
 
+        active: root.canGoBack
         anchors.verticalCenter: parent.verticalCenter
-        iconName: "back"
-        text: qsTr("Back")
-        visible: root.canGoBack
+        visible: active
         x: Theme.grid
 
-        onTriggered: root.back()
+        sourceComponent: IconButton {
+            iconName: "back"
+            text: qsTr("Back")
+
+            onTriggered: root.back()
+        }
     }
 
     Label {

@@ -1,11 +1,13 @@
 // The app on the shop in the folder that is named, up to its first frame or, with "list", to the list of its
 // machines.
 #include "platform/app/app.h"
+#include "platform/early_fonts.h"
 #include "tests/bench/first_frame.h"
 
 #include <QGuiApplication>
 
 int main(int argc, char* argv[]) {
+    const undercowl::platform::EarlyFonts fonts; // as main.cpp of the app
     const QGuiApplication app(argc, argv);
     QGuiApplication::setApplicationName("undercowl");
     if (argc != 2 && argc != 3)

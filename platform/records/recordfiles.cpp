@@ -1,4 +1,4 @@
-#include "qml/handover/recordfiles.h"
+#include "platform/records/recordsplugin.h"
 
 #include "core/store/archive.h"
 #include "platform/printing.h"
@@ -8,20 +8,20 @@
 #include <QFileInfo>
 #include <QSaveFile>
 
-namespace undercowl::ui {
+namespace undercowl::platform {
 
 namespace {
 
 constexpr auto cancelled = "cancelled: the files that were written stay";
 
-store::Result<void> write(const QString& file, std::span<const std::byte> bytes) {
-    QSaveFile save(file);
+store::Result<void> save(const QString& file, std::span<const std::byte> bytes) {
+    QSaveFile whole(file);
     const auto size = static_cast<qint64>(bytes.size());
-    if (!save.open(QIODevice::WriteOnly) ||
-        save.write(reinterpret_cast<const char*>(bytes.data()), size) != size || !save.commit())
+    if (!whole.open(QIODevice::WriteOnly) ||
+        whole.write(reinterpret_cast<const char*>(bytes.data()), size) != size || !whole.commit())
         return tl::unexpected(store::Problem{
             store::Fault::InputOutput, file.toStdString() + ": cannot be written: " +
-                                           save.errorString().toStdString() + "; choose another folder"});
+                                           whole.errorString().toStdString() + "; choose another folder"});
     return {};
 }
 
@@ -46,9 +46,9 @@ QString safeName(const std::string& number) {
 
 } // namespace
 
-store::Result<RecordFiles> writeRecord(const std::filesystem::path& folderOfStore, const job::Id& id,
-                                       const QString& folder, const handover::Words& words,
-                                       const std::function<bool(double)>& told) {
+store::Result<RecordFiles> RecordsPlugin::write(const std::filesystem::path& folderOfStore, const job::Id& id,
+                                                const QString& folder, const handover::Words& words,
+                                                const std::function<bool(double)>& told) const {
     const auto stop = [] { return tl::unexpected(store::Problem{store::Fault::Refused, cancelled}); };
     auto store = store::Store::open(folderOfStore);
     if (!store)
@@ -72,18 +72,18 @@ store::Result<RecordFiles> writeRecord(const std::filesystem::path& folderOfStor
     const auto mediaFile = [&](const std::string& media) {
         return store->media(media).value_or(std::filesystem::path{});
     };
-    const auto pdf = platform::pdf(document, words, mediaFile);
-    if (!pdf)
-        return tl::unexpected(store::Problem{store::Fault::InputOutput, pdf.error()});
+    const auto paper = pdf(document, words, mediaFile);
+    if (!paper)
+        return tl::unexpected(store::Problem{store::Fault::InputOutput, paper.error()});
     if (!told(0.6))
         return stop();
     const QString stem = safeName(job->number);
     RecordFiles files{folder, {}};
     const auto keep = [&](const QString& name, std::span<const std::byte> bytes) {
         files.names << name;
-        return write(QDir(folder).filePath(name), bytes);
+        return save(QDir(folder).filePath(name), bytes);
     };
-    if (const auto done = keep(stem + QStringLiteral(".pdf"), *pdf); !done)
+    if (const auto done = keep(stem + QStringLiteral(".pdf"), *paper); !done)
         return tl::unexpected(done.error());
     const std::string page =
         handover::html(document, words, [&](const std::string& m) { return dataUri(*store, m); });
@@ -92,7 +92,7 @@ store::Result<RecordFiles> writeRecord(const std::filesystem::path& folderOfStor
     if (!told(0.8))
         return stop();
     const QString archive = stem + QStringLiteral(".zip");
-    const auto exported = store::exportJob(*store, id, QDir(folder).filePath(archive).toStdString(), *pdf);
+    const auto exported = store::exportJob(*store, id, QDir(folder).filePath(archive).toStdString(), *paper);
     if (!exported)
         return tl::unexpected(exported.error());
     files.names << archive;
@@ -100,4 +100,4 @@ store::Result<RecordFiles> writeRecord(const std::filesystem::path& folderOfStor
     return files;
 }
 
-} // namespace undercowl::ui
+} // namespace undercowl::platform

@@ -1,0 +1,38 @@
+// The files of a hand-over: the owner's record as PDF and HTML, and the job's archive. Behind an interface,
+// since what packs them is loaded with the first record and not with the program.
+#pragma once
+
+#include "core/handover/record.h"
+#include "core/store/store.h"
+
+#include <QString>
+#include <QStringList>
+#include <QtPlugin>
+
+#include <filesystem>
+#include <functional>
+
+namespace undercowl::platform {
+
+struct RecordFiles {
+    QString folder;
+    QStringList names; // what was written, in the order written
+};
+
+// The plugin "records".
+class RecordWriter {
+public:
+    virtual ~RecordWriter() = default;
+
+    // Opens its own store on the folder, so that it may run on any thread. Each file is written beside and
+    // renamed. 'told' is called with the share that is done, 0 to 1; it answers false to cancel. Files that
+    // were whole by then stay.
+    [[nodiscard]] virtual store::Result<RecordFiles> write(const std::filesystem::path& store,
+                                                           const job::Id& job, const QString& folder,
+                                                           const handover::Words& words,
+                                                           const std::function<bool(double)>& told) const = 0;
+};
+
+} // namespace undercowl::platform
+
+Q_DECLARE_INTERFACE(undercowl::platform::RecordWriter, "undercowl.records")

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "platform/records/recordfiles.h"
+
+#include <QObject>
+
+namespace undercowl::platform {
+
+class RecordsPlugin : public QObject, public RecordWriter {
+    Q_OBJECT
+    Q_PLUGIN_METADATA(IID "undercowl.records")
+    Q_INTERFACES(undercowl::platform::RecordWriter)
+
+public:
+    [[nodiscard]] store::Result<RecordFiles> write(const std::filesystem::path& store, const job::Id& job,
+                                                   const QString& folder, const handover::Words& words,
+                                                   const std::function<bool(double)>& told) const override;
+};
+
+} // namespace undercowl::platform
