@@ -1,10 +1,12 @@
 // Checking the store, and making its projections anew.
+#include "core/store/place.h"
+#include "core/store/readable.h"
 #include "core/store/state.h"
 
 #include "core/journal/fold.h"
 
 #include <algorithm>
-#include <unordered_set>
+#include <unordered_map>
 
 namespace undercowl::store {
 namespace {
@@ -56,20 +58,58 @@ public:
 
     // Preconditions: searchIndex() was called, and one transaction gives one view of everything.
     CheckReport run() {
-        report_.entries = countEntries(state_.database);
-        const auto streams = allStreams(state_.database);
+        std::vector<Id> streams;
+        part("the journal", [&] {
+            report_.entries = countEntries(state_.database);
+            streams = allStreams(state_.database);
+        });
         const auto names = state_.media.names();
         Steps steps(progress_, report_.entries + streams.size() + (names ? names->size() : 0) + 1);
-        database();
+        report_.faults.insert(report_.faults.end(), state_.unread.begin(), state_.unread.end());
+        part("the database", [&] { database(); });
         steps.next();
-        journal(steps);
-        media(names, steps);
-        projections(streams, steps);
+        part("the journal", [&] { journal(steps); });
+        if (damaged_) {
+            unread();
+        }
+        part("the media", [&] { media(names, steps); });
+        part("the tables", [&] { projections(streams, steps); });
         return std::move(report_);
     }
 
 private:
     void fault(std::string text) { report_.faults.push_back(std::move(text)); }
+
+    // A damaged page ends one part of the check, not all of it.
+    template<typename Work>
+    void part(const std::string& what, const Work& work) {
+        try {
+            work();
+        } catch (const SQLite::Exception& error) {
+            if (problemOf(error).fault != Fault::Damaged) {
+                throw;
+            }
+            damaged_ = true;
+            fault("database: " + what + " cannot be read to the end: " + error.what() +
+                  ". 'store salvage' brings what can be read into a new place, and the rest from backups.");
+        }
+    }
+
+    // Which entries lie on the damaged pages.
+    void unread() {
+        if (const auto read = readWhatCanBe(state_.folder / "shop.db")) {
+            for (const std::string& one : read->faults) {
+                fault(one);
+            }
+        }
+    }
+
+    // Where in the shop an entry belongs, as a mechanic would say it: " [job 2026-031, strip step 'unplug the
+    // switch connector', photo]".
+    std::string whereabouts(const Entry& entry) {
+        const StreamState& stream = state_.projector.stream(entry.stream);
+        return stream.state.job.id.empty() ? std::string{} : " [" + placeInJob(stream.state.job, entry) + "]";
+    }
 
     void database() {
         Using integrity(state_.database.prepared("PRAGMA integrity_check"));
@@ -91,7 +131,7 @@ private:
         forEachEntry(state_.database, [&](const Entry& entry) {
             steps.next();
             if (auto problem = journal::sealProblem(entry)) {
-                fault(*problem + " (" + entry.kind + " of " + entry.stream + ")");
+                fault(*problem + " (" + entry.kind + " of " + entry.stream + ")" + whereabouts(entry));
             }
             const bool sameDevice = before && before->device == entry.device;
             const std::uint64_t expected = sameDevice ? before->number + 1 : 1;
@@ -107,9 +147,9 @@ private:
                       std::to_string(entry.number - 1) + " are missing");
             }
             if (const auto file = journal::mediaNamed(entry); !file.empty()) {
-                namedFiles_.insert(file);
+                namedFiles_.emplace(file, entry);
                 if (auto found = state_.media.find(file); !found) {
-                    fault(named(entry) + ": " + found.error().message);
+                    fault(named(entry) + ": " + found.error().message + whereabouts(entry));
                 }
             }
             before = entry;
@@ -130,7 +170,9 @@ private:
             }
             ++report_.mediaFiles;
             if (auto problem = state_.media.problem(name)) {
-                fault(*problem + (namedFiles_.contains(name) ? "" : " (no entry names it)"));
+                const auto by = namedFiles_.find(name);
+                fault(*problem +
+                      (by != namedFiles_.end() ? whereabouts(by->second) : " (no entry names it)"));
             }
         }
     }
@@ -160,7 +202,8 @@ private:
     Store::State& state_;
     const Progress& progress_;
     CheckReport report_;
-    std::unordered_set<std::string> namedFiles_;
+    std::unordered_map<std::string, Entry> namedFiles_; // and the last entry that names each
+    bool damaged_{};
 };
 
 } // namespace

@@ -43,11 +43,11 @@ int pragma(SQLite::Database& database, const char* name) {
 }
 
 // Looks without changing anything, not even the journal mode.
-Result<int> schemaOf(const std::filesystem::path& file, int newest) {
-    SQLite::Database look(file.string(), SQLite::OPEN_READONLY, busyMs);
-    const int version = pragma(look, "user_version");
-    const int application = pragma(look, "application_id");
-    const int tables = look.execAndGet("SELECT count(*) FROM sqlite_master").getInt();
+Result<int> look(const std::filesystem::path& file, int newest, const std::string& vfs, int way) {
+    SQLite::Database database(file.string(), way, busyMs, vfs);
+    const int version = pragma(database, "user_version");
+    const int application = pragma(database, "application_id");
+    const int tables = database.execAndGet("SELECT count(*) FROM sqlite_master").getInt();
     if (application != applicationId && (tables != 0 || version != 0)) {
         return failed(Fault::CannotOpen,
                       file.string() + " is the database of another program. It was left as it is; name "
@@ -62,18 +62,31 @@ Result<int> schemaOf(const std::filesystem::path& file, int newest) {
     return version;
 }
 
-void copyBeside(SQLite::Database& database, const std::filesystem::path& file, int version) {
+Result<int> schemaOf(const std::filesystem::path& file, int newest, const std::string& vfs) {
+    try {
+        return look(file, newest, vfs, SQLite::OPEN_READONLY);
+    } catch (const SQLite::Exception& error) {
+        if (error.getErrorCode() != SQLITE_READONLY) {
+            throw;
+        }
+        // A cut while the database was being made left a journal that has to be rolled back first.
+        return look(file, newest, vfs, SQLite::OPEN_READWRITE);
+    }
+}
+
+void copyBeside(SQLite::Database& database, const std::filesystem::path& file, int version,
+                const std::string& vfs) {
     SQLite::Database copy(file.string() + ".schema-" + std::to_string(version),
-                          SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs);
+                          SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs, vfs);
     SQLite::Backup backup(copy, database);
     backup.executeStep(-1);
 }
 
-void migrate(SQLite::Database& database, const std::filesystem::path& file,
-             std::span<const Migration> steps) {
+void migrate(SQLite::Database& database, const std::filesystem::path& file, std::span<const Migration> steps,
+             const std::string& vfs) {
     const int found = pragma(database, "user_version");
     if (!steps.empty() && found > 0 && found < steps.back().to) {
-        copyBeside(database, file, found);
+        copyBeside(database, file, found, vfs);
     }
     for (const Migration& step : steps) {
         if (step.to <= found) {
@@ -97,23 +110,24 @@ Problem problemOf(const SQLite::Exception& error) {
     return {fault, std::string("database: ") + error.what() + ". " + remedy(fault)};
 }
 
-Result<Database> Database::open(const std::filesystem::path& file, std::span<const Migration> steps) {
+Result<Database> Database::open(const std::filesystem::path& file, std::span<const Migration> steps,
+                                const std::string& vfs) {
     return guarded([&]() -> Result<Database> {
         std::error_code error;
         if (std::filesystem::exists(file, error)) {
-            const auto version = schemaOf(file, steps.empty() ? 0 : steps.back().to);
+            const auto version = schemaOf(file, steps.empty() ? 0 : steps.back().to, vfs);
             if (!version) {
                 return tl::unexpected(version.error());
             }
         }
-        auto raw = std::make_unique<SQLite::Database>(file.string(),
-                                                      SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs);
+        auto raw = std::make_unique<SQLite::Database>(
+            file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs, vfs);
         raw->exec("PRAGMA cell_size_check = ON");
         raw->exec("PRAGMA journal_mode = WAL");
         raw->exec("PRAGMA synchronous = FULL");
         raw->exec("PRAGMA foreign_keys = ON");
         raw->exec("PRAGMA secure_delete = ON"); // what is redacted is overwritten, not only unlinked
-        migrate(*raw, file, steps);
+        migrate(*raw, file, steps, vfs);
         return Database(std::move(raw));
     });
 }

@@ -33,8 +33,10 @@ class Database {
 public:
     // Opens or creates, then migrates. A file of a newer schema, of another program or a damaged one is left
     // as it is. Before an older schema is migrated, the database is copied beside it: "shop.db.schema-1".
+    // 'vfs' is that of Files::vfs().
     [[nodiscard]] static Result<Database> open(const std::filesystem::path& file,
-                                               std::span<const Migration> steps = migrations());
+                                               std::span<const Migration> steps = migrations(),
+                                               const std::string& vfs = {});
 
     Database(Database&&) = default;
     Database& operator=(Database&&) = delete; // would close a file whose statements still stand

@@ -76,11 +76,29 @@ class PosixFiles final : public Files {
 public:
     Result<void> makeFolder(const path& folder) override {
         std::error_code error;
-        std::filesystem::create_directories(folder, error);
-        if (error) {
-            return systemProblem(error.value(), "cannot make the folder", folder);
+        path wanted = std::filesystem::absolute(folder, error).lexically_normal();
+        if (!wanted.has_filename()) { // a slash at its end
+            wanted = wanted.parent_path();
         }
-        return {};
+        if (error || std::filesystem::is_directory(wanted, error) || !wanted.has_relative_path()) {
+            return {};
+        }
+        const path parent = wanted.parent_path();
+        if (auto made = makeFolder(parent); !made) {
+            return made;
+        }
+        if (::mkdir(wanted.c_str(), 0777) != 0 && errno != EEXIST) {
+            return systemProblem(errno, "cannot make the folder", folder);
+        }
+        if (!std::filesystem::is_directory(wanted, error)) {
+            return systemProblem(ENOTDIR, "cannot make the folder", folder);
+        }
+        // Until its name is synced, a cut would take the folder with everything in it.
+        auto synced = syncFolder(parent);
+        if (!synced) {
+            (void)::rmdir(wanted.c_str()); // so that the next attempt syncs too
+        }
+        return synced;
     }
 
     Result<std::unique_ptr<OutFile>> create(const path& file) override {

@@ -1,5 +1,6 @@
 // What the store asks of the file system, behind an interface so that tests can fail, tear or forget any one
-// operation.
+// operation. The database goes through the same seam: whoever stands in for the file system names the SQLite
+// VFS that does so too.
 #pragma once
 
 #include "core/store/result.h"
@@ -39,7 +40,11 @@ public:
     Files& operator=(const Files&) = delete;
     virtual ~Files() = default;
 
-    // With the parents that are missing; no failure if it is there.
+    // The SQLite VFS through which the database beside these files goes; empty for SQLite's own.
+    [[nodiscard]] virtual std::string vfs() const { return {}; }
+
+    // With the parents that are missing, their names on the medium when this returns; no failure if it is
+    // there.
     virtual Result<void> makeFolder(const std::filesystem::path& folder) = 0;
     // Fails when the file exists.
     virtual Result<std::unique_ptr<OutFile>> create(const std::filesystem::path& file) = 0;

@@ -33,6 +33,18 @@ Result<void> mayCreate(const path& folder) {
     return {};
 }
 
+// An empty file is an empty database. Its name is on the medium before SQLite puts a log beside it: a log
+// whose database a cut has taken would look like a shop that was lost.
+Result<void> makeDatabase(const path& folder, Files& files) {
+    const auto there = files.size(folder / "shop.db");
+    if (!there || *there) {
+        return there ? Result<void>{} : tl::unexpected(there.error());
+    }
+    auto file = files.create(folder / "shop.db");
+    Result<void> done = file ? (*file)->close() : tl::unexpected(file.error());
+    return done ? files.syncFolder(folder) : done;
+}
+
 Problem asOpening(Problem problem) {
     if (problem.fault == Fault::NotFound || problem.fault == Fault::InputOutput) {
         problem.fault = Fault::CannotOpen;
@@ -111,7 +123,10 @@ Result<Store> Store::open(const std::filesystem::path& folder, WallClock clock,
     if (auto made = files->makeFolder(folder); !made) {
         return tl::unexpected(asOpening(made.error()));
     }
-    auto database = Database::open(folder / "shop.db");
+    if (auto made = makeDatabase(folder, *files); !made) {
+        return tl::unexpected(asOpening(made.error()));
+    }
+    auto database = Database::open(folder / "shop.db", migrations(), files->vfs());
     if (!database) {
         return tl::unexpected(database.error());
     }

@@ -12,12 +12,13 @@ namespace undercowl::store {
 
 struct Store::State {
     State(std::filesystem::path folderGiven, WallClock clockGiven, Database databaseGiven,
-          std::shared_ptr<Files> files)
-        : folder(std::move(folderGiven)), clock(std::move(clockGiven)), database(std::move(databaseGiven)),
-          media(folder / "media", std::move(files)), projector(database) {}
+          std::shared_ptr<Files> filesGiven)
+        : folder(std::move(folderGiven)), clock(std::move(clockGiven)), files(std::move(filesGiven)),
+          database(std::move(databaseGiven)), media(folder / "media", files), projector(database) {}
 
     std::filesystem::path folder;
     WallClock clock;
+    std::shared_ptr<Files> files;
     Database database;
     MediaFolder media;
     Projector projector;
@@ -26,6 +27,8 @@ struct Store::State {
     Head head;             // of this device
     journal::Clock newest; // of any entry that this store has seen
     std::int64_t dataVersion{-1};
+    std::string readOnly;            // why; empty for a store to be worked with
+    std::vector<std::string> unread; // what openReadable() could not read
 
     // --- all of these throw SQLite::Exception
     // Reads device, mechanic, head and clock anew when another connection has committed since the last time.
@@ -48,6 +51,9 @@ struct Store::State {
 // Runs the work in one write transaction, rolled back when it throws or answers a problem.
 template<typename State, typename Work>
 auto inTransaction(State& state, const Work& work) -> decltype(work()) {
+    if (!state.readOnly.empty()) {
+        return failed(Fault::CannotOpen, state.readOnly);
+    }
     auto result = guarded([&]() -> decltype(work()) {
         SQLite::Transaction transaction(state.database.raw(), SQLite::TransactionBehavior::IMMEDIATE);
         state.refresh();

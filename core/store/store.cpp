@@ -101,6 +101,15 @@ Id Store::newId() const {
 job::TimeMs Store::now() const {
     return state_->clock();
 }
+const std::filesystem::path& Store::folder() const {
+    return state_->folder;
+}
+std::shared_ptr<Files> Store::files() const {
+    return state_->files;
+}
+std::string Store::readOnly() const {
+    return state_->readOnly;
+}
 
 Result<void> Store::chooseMechanic(const Id& mechanic) {
     return inTransaction(*state_, [&]() -> Result<void> {
@@ -172,6 +181,9 @@ Result<Entry> Store::append(const Draft& draft) {
 }
 
 Result<Media> Store::keepMedia(std::span<const std::byte> bytes, std::string_view suffix) {
+    if (!state_->readOnly.empty()) {
+        return failed(Fault::CannotOpen, state_->readOnly);
+    }
     auto name = state_->media.keep(bytes, suffix, newId());
     if (!name) {
         return tl::unexpected(name.error());

@@ -18,6 +18,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 #include <string_view>
@@ -90,6 +91,12 @@ public:
     // The same with another file system below the media folder (core/store/files.h).
     [[nodiscard]] static Result<Store> open(const std::filesystem::path& folder, WallClock clock,
                                             std::shared_ptr<Files> files);
+    // What can be read of the store in the folder, for looking only: of a damaged database, or of one that a
+    // newer version wrote. The entries whose seals fit are read, and everything shown follows from them, in
+    // memory; the folder is not touched. check() tells what could not be read. Fails when not even the
+    // journal's table can be found.
+    [[nodiscard]] static Result<Store> openReadable(const std::filesystem::path& folder,
+                                                    WallClock clock = systemClock());
     ~Store();
     Store(Store&&) noexcept;
     Store& operator=(Store&&) noexcept;
@@ -103,6 +110,10 @@ public:
     Result<void> set(std::string_view name, std::string_view value);
     [[nodiscard]] Id newId() const;
     [[nodiscard]] job::TimeMs now() const;
+    [[nodiscard]] const std::filesystem::path& folder() const;
+    [[nodiscard]] std::shared_ptr<Files> files() const; // what the store was opened with
+    // Why nothing can be said here, with the remedy; empty for a store that was opened to be worked with.
+    [[nodiscard]] std::string readOnly() const;
 
     // --- saying something: one transaction for all drafts, synced on return. Refused as a whole when one of
     // them does not fit, when no mechanic has been chosen (but for 'mechanic.named'), or when it names a
@@ -127,9 +138,15 @@ public:
     [[nodiscard]] Result<std::vector<Hit>> find(std::string_view words, std::size_t most = 50) const;
     [[nodiscard]] Result<std::vector<journal::Entry>> entries(const Id& stream) const; // in order of effect
 
+    [[nodiscard]] Result<std::set<std::string>> mediaNamed() const; // by any entry
+
     // --- entries from elsewhere (an archive): verified, merged by set union, projections redone. Returns how
     // many were new.
     [[nodiscard]] Result<std::size_t> merge(std::span<const journal::Entry> entries);
+
+    // Brings in what was saved from a damaged store: every entry whose seal fits and that is not here yet,
+    // also when entries before it, or the media that it names, are lost. For a store that is new.
+    [[nodiscard]] Result<std::size_t> adopt(std::span<const journal::Entry> entries);
 
     // How many entries merge() would add, or why it would refuse them; looks at the entries alone, not at
     // media.

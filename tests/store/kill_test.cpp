@@ -1,5 +1,6 @@
 // A process that is killed at any moment: what it had confirmed is there, and nothing half said shows.
-#include "tests/store/shop.h"
+#include "tests/store/long.h"
+#include "tests/store/script.h"
 
 #include <signal.h>
 #include <sys/wait.h>
@@ -15,94 +16,80 @@ using namespace undercowl::store::test;
 
 namespace {
 
-// Takes photos and notes findings about them until it is killed; writes each entry's id to the pipe, as the
-// screen would say 'saved', once append has returned.
-[[noreturn]] void work(const std::filesystem::path& folder, const Id& job, int pipe) {
-    auto store = Store::open(folder);
-    for (int i = 0; store; ++i) {
-        const auto media = store->keepMedia(bytes("photo " + std::to_string(i) + store->newId()), "jpg");
-        if (!media) {
-            break;
-        }
-        const Id finding = store->newId();
-        const std::vector<journal::Draft> drafts{
-            journal::findingNoted(job, {finding, "finding " + std::to_string(i), {}, {}, false, {}, {}}),
-            journal::photoTaken(
-                job, {store->newId(), media->name, job::PhotoPurpose::Finding, finding, "", 4, 3, 0, {}})};
-        const auto entries = store->append(drafts);
-        if (!entries) {
-            break;
-        }
-        for (const auto& entry : *entries) {
-            if (::write(pipe, entry.id.data(), entry.id.size()) != static_cast<ssize_t>(entry.id.size())) {
-                break;
+// Works until it is killed, and says on the pipe what the store confirmed: the list of what must be there is
+// kept by the one who kills.
+[[noreturn]] void work(const std::filesystem::path& folder, const Id& job, int first, int pipe) {
+    if (auto store = Store::open(folder)) {
+        Script script(*store, job, [pipe](char what, const std::string& name) {
+            const std::string line = what + name + "\n"; // below PIPE_BUF: whole or not at all
+            if (::write(pipe, line.data(), line.size()) != static_cast<ssize_t>(line.size())) {
+                ::_exit(2);
             }
+        });
+        for (int turn = first; !script.act(turn); ++turn) {
         }
     }
     ::_exit(1);
 }
 
-std::vector<Id> confirmed(int pipe) {
+void readInto(Confirmed& confirmed, int pipe) {
     std::string all;
     char piece[4096];
     for (ssize_t got = 0; (got = ::read(pipe, piece, sizeof piece)) > 0;) {
         all.append(piece, static_cast<std::size_t>(got));
     }
-    std::vector<Id> ids;
-    for (std::size_t at = 0; at + 36 <= all.size(); at += 36) {
-        ids.push_back(all.substr(at, 36));
+    const Tell tell = into(confirmed);
+    for (std::size_t at = 0, end = 0; (end = all.find('\n', at)) != std::string::npos; at = end + 1) {
+        tell(all[at], all.substr(at + 1, end - at - 1));
     }
-    return ids;
 }
 
 } // namespace
 
 TEST_CASE("what was confirmed before a kill is there after it") {
-    constexpr int kills = 25;
+    const int kills = isLong() ? 500 : 40;
+    constexpr int killsOfOneStore = 25; // so that checking it stays short
     std::mt19937 random(
         20261125); // NOLINT(cert-msc51-cpp): the same moments each time, as far as a clock goes
-    Folder folder;
-    const auto path = folder.path() / "shop";
+    std::optional<Folder> folder;
     Id job;
-    {
-        Store store = must(Store::open(path));
-        const Id mechanic = store.newId();
-        must(store.append(journal::mechanicNamed({mechanic, "Ada"})));
-        must(store.chooseMechanic(mechanic));
-        job = store.newId();
-        must(store.append(journal::jobOpened(job, {})));
-    }
-    std::size_t said = 0;
-    // On a busy machine the first rounds may end before anything was said: later ones wait longer.
-    for (int round = 0; round < kills || (said == 0 && round < 5 * kills); ++round) {
+    Confirmed confirmed;
+    std::size_t entries = 0;
+    std::size_t media = 0;
+    int survived = 0;
+    for (int round = 0; round < kills; ++round) {
         INFO("round " << round);
+        if (round % killsOfOneStore == 0) {
+            entries += confirmed.entries.size();
+            media += confirmed.media.size();
+            confirmed = {};
+            folder.emplace();
+            job = beginJob(folder->path() / "shop");
+        }
         int pipe[2];
         REQUIRE(::pipe(pipe) == 0);
         const pid_t child = ::fork();
         if (child == 0) {
             ::close(pipe[0]);
-            work(path, job, pipe[1]);
+            work(folder->path() / "shop", job, confirmed.triedDraft + 1, pipe[1]);
         }
         ::close(pipe[1]);
-        std::this_thread::sleep_for(std::chrono::microseconds(2'000 + random() % 40'000) *
-                                    (1 + round / kills));
+        // From the opening of the store to the middle of its work.
+        std::this_thread::sleep_for(std::chrono::microseconds(random() % 40'000));
         ::kill(child, SIGKILL);
-        ::waitpid(child, nullptr, 0);
-        const auto ids = confirmed(pipe[0]);
+        int how = 0;
+        ::waitpid(child, &how, 0);
+        REQUIRE(WIFSIGNALED(how)); // it was still at work
+        readInto(confirmed, pipe[0]);
         ::close(pipe[0]);
-        said += ids.size();
-
-        Store store = must(Store::open(path));
-        const auto entries = must(store.entries(job));
-        for (const Id& id : ids) {
-            REQUIRE(std::any_of(entries.begin(), entries.end(),
-                                [&](const auto& entry) { return entry.id == id; }));
-        }
-        const auto known = must(store.job(job));
-        REQUIRE(known.unreadable.empty());
-        REQUIRE(known.photos.size() == known.findings.size()); // both were said at once
-        REQUIRE(must(store.check()).faults == std::vector<std::string>{});
+        const auto lost = losses(folder->path() / "shop", job, confirmed);
+        survived += lost.empty() ? 1 : 0;
+        CHECK(lost == std::vector<std::string>{});
     }
-    WARN("killed " << kills << " times or more; " << said << " confirmed entries, none lost");
-    CHECK(said > 0);
+    entries += confirmed.entries.size();
+    media += confirmed.media.size();
+    WARN("survived " << survived << " of " << kills << " kills; " << entries << " entries and " << media
+                     << " media files were confirmed, none lost");
+    CHECK(survived == kills);
+    CHECK(entries > 0);
 }

@@ -25,8 +25,8 @@ wiring::PlaceAnswer answer(std::string_view colour, std::string function) {
 
 } // namespace
 
-Folder::Folder() {
-    std::string pattern = (std::filesystem::temp_directory_path() / "undercowl-test-XXXXXX").string();
+Folder::Folder(const std::filesystem::path& parent) {
+    std::string pattern = (parent / "undercowl-test-XXXXXX").string();
     path_ = ::mkdtemp(pattern.data());
 }
 

@@ -20,7 +20,7 @@ namespace undercowl::store::test {
 // A new empty folder; removed at the end.
 class Folder {
 public:
-    Folder();
+    explicit Folder(const std::filesystem::path& parent = std::filesystem::temp_directory_path());
     Folder(const Folder&) = delete;
     Folder& operator=(const Folder&) = delete;
     ~Folder();

@@ -1,0 +1,236 @@
+// Whole-shop backups put into a new place, or used to mend the old one.
+#include "core/store/backupfile.h"
+#include "core/store/database.h"
+#include "core/store/media.h"
+
+#include "core/journal/fold.h"
+
+#include <algorithm>
+#include <map>
+
+namespace undercowl::store {
+namespace {
+
+using std::filesystem::path;
+
+Result<void> mayRestoreTo(const path& folder) {
+    std::error_code error;
+    if (std::filesystem::exists(std::filesystem::symlink_status(folder, error)) &&
+        (!std::filesystem::is_directory(folder, error) || !std::filesystem::is_empty(folder, error))) {
+        return failed(Fault::Refused, "restore: there is something in " + folder.string() +
+                                          " already; nothing is restored over it. Name a new folder.");
+    }
+    return {};
+}
+
+// The folder while it is being filled; gone unless it was kept.
+class Unpacking {
+public:
+    explicit Unpacking(const path& folder)
+        : folder_(folder.parent_path() / (".incoming-" + journal::newId(0))), files_(posixFiles()) {}
+    Unpacking(const Unpacking&) = delete;
+    Unpacking& operator=(const Unpacking&) = delete;
+    ~Unpacking() {
+        if (!folder_.empty()) {
+            std::error_code ignored;
+            std::filesystem::remove_all(folder_, ignored);
+        }
+    }
+
+    [[nodiscard]] const path& folder() const { return folder_; }
+    [[nodiscard]] const std::shared_ptr<Files>& files() const { return files_; }
+
+    Result<void> keepAs(const path& folder) {
+        if (auto renamed = files_->rename(folder_, folder); !renamed) {
+            return renamed;
+        }
+        folder_.clear();
+        return files_->syncFolder(folder.parent_path());
+    }
+
+private:
+    path folder_;
+    std::shared_ptr<Files> files_;
+};
+
+// A file of the restored store that is written as it comes.
+class Writer {
+public:
+    Writer(path file, std::shared_ptr<Files> files) : sink_(std::move(file), std::move(files)) {}
+    Result<void> put(std::span<const std::byte> piece) { return sink_.put(piece); }
+    Result<void> end() { return sink_.end(); }
+
+private:
+    FileSink sink_;
+};
+
+// The store gets a device id of its own when it is first opened: two copies that both went on as one device
+// could never be brought together again.
+Result<void> forgetDevice(const path& database) {
+    return guarded([&]() -> Result<void> {
+        SQLite::Database raw(database.string(), SQLite::OPEN_READWRITE);
+        raw.exec("DELETE FROM device_state WHERE name = 'device'");
+        return {};
+    });
+}
+
+class Restoring {
+public:
+    Restoring(const path& folder, std::string passphrase, const Progress& progress, std::uint64_t total)
+        : unpacking_(folder), passphrase_(std::move(passphrase)), progress_(progress), total_(total) {}
+
+    Result<void> run(const std::vector<path>& files) {
+        if (auto made = unpacking_.files()->makeFolder(unpacking_.folder() / "media"); !made) {
+            return made;
+        }
+        for (const path& file : files) {
+            if (auto taken = take(file); !taken) {
+                return taken;
+            }
+        }
+        for (const auto& [name, here] : newest_.media) {
+            if (!have_.contains(name)) {
+                missing_.push_back(name);
+            }
+        }
+        return {};
+    }
+
+    Result<Restored> finish(const path& folder) {
+        const path database = unpacking_.folder() / "shop.db";
+        Result<void> done = forgetDevice(database);
+        if (done) {
+            done = unpacking_.files()->syncFolder(unpacking_.folder() / "media");
+        }
+        Restored restored{summaryOf(newest_), missing_, {}};
+        if (done) {
+            auto store = Store::open(unpacking_.folder());
+            if (!store) {
+                return tl::unexpected(store.error());
+            }
+            auto report = store->check();
+            if (!report) {
+                return tl::unexpected(report.error());
+            }
+            restored.report = std::move(*report);
+        }
+        if (done) {
+            done = unpacking_.keepAs(folder);
+        }
+        return done ? Result<Restored>(std::move(restored)) : tl::unexpected(done.error());
+    }
+
+    [[nodiscard]] const std::vector<std::string>& missing() const { return missing_; }
+    [[nodiscard]] const BackupContent& newest() const { return newest_; }
+
+private:
+    Result<void> take(const path& file) {
+        const path database = unpacking_.folder() / "database";
+        std::error_code ignored;
+        std::filesystem::remove(database, ignored);
+        Writer writer(database, unpacking_.files());
+        BackupVisitor visitor;
+        visitor.database = [&](std::span<const std::byte> piece) { return writer.put(piece); };
+        visitor.media = [&](const std::string& name, std::span<const std::byte> content) -> Result<void> {
+            if (!have_.insert(name).second) {
+                return {};
+            }
+            Writer media(unpacking_.folder() / "media" / name, unpacking_.files());
+            auto put = media.put(content);
+            return put ? media.end() : put;
+        };
+        visitor.progress = [this](std::uint64_t bytes) {
+            done_ = std::min(done_ + bytes, total_);
+            return !progress_ || progress_(static_cast<std::size_t>(done_), static_cast<std::size_t>(total_));
+        };
+        auto content = readBackup(file, passphrase_, visitor);
+        if (!content) {
+            auto problem = content.error();
+            problem.message = file.string() + ": " + problem.message;
+            return tl::unexpected(problem);
+        }
+        if (auto ended = writer.end(); !ended) {
+            return ended;
+        }
+        if (newest_.id.empty() || newest_.at < content->at) {
+            newest_ = std::move(*content);
+            return unpacking_.files()->rename(database, unpacking_.folder() / "shop.db");
+        }
+        return unpacking_.files()->remove(database);
+    }
+
+    Unpacking unpacking_;
+    std::string passphrase_;
+    const Progress& progress_;
+    std::uint64_t total_;
+    std::uint64_t done_{};
+    BackupContent newest_;
+    std::set<std::string> have_;
+    std::vector<std::string> missing_;
+};
+
+} // namespace
+
+Result<Restored> restoreBackup(const std::vector<path>& files, const path& folderGiven,
+                               const std::string& passphrase, bool incomplete, const Progress& progress) {
+    std::error_code error;
+    path folder = std::filesystem::absolute(folderGiven, error).lexically_normal();
+    if (!folder.has_filename()) {
+        folder = folder.parent_path();
+    }
+    if (files.empty()) {
+        return failed(Fault::Refused, "restore: name at least one backup");
+    }
+    if (auto may = mayRestoreTo(folder); !may) {
+        return tl::unexpected(may.error());
+    }
+    std::uint64_t total = 0;
+    for (const path& file : files) {
+        const auto size = std::filesystem::file_size(file, error);
+        total += error ? 0 : size;
+    }
+    Restoring restoring(folder, passphrase, progress, total);
+    if (auto done = restoring.run(files); !done) {
+        return tl::unexpected(done.error());
+    }
+    if (!restoring.missing().empty() && !incomplete) {
+        return failed(
+            Fault::Refused,
+            "restore: " + std::to_string(restoring.missing().size()) +
+                " photos or memos are in earlier backups that were not named; name them too, or say "
+                "that it may be incomplete. Nothing was restored.");
+    }
+    return restoring.finish(folder);
+}
+
+Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std::string& passphrase) {
+    const MediaFolder media(store.folder() / "media", store.files());
+    auto named = store.mediaNamed();
+    if (!named) {
+        return tl::unexpected(named.error());
+    }
+    std::erase_if(*named, [&](const std::string& name) { return media.find(name) && !media.problem(name); });
+    Mended mended;
+    BackupVisitor visitor;
+    visitor.media = [&](const std::string& name, std::span<const std::byte> content) -> Result<void> {
+        if (!named->contains(name)) {
+            return {};
+        }
+        const auto kept = store.keepMedia(content, name.substr(name.find('.') + 1));
+        if (!kept) {
+            return tl::unexpected(kept.error());
+        }
+        named->erase(name);
+        mended.brought.push_back(name);
+        return {};
+    };
+    for (const path& file : files) {
+        if (const auto read = readBackup(file, passphrase, visitor); !read) {
+            return tl::unexpected(read.error());
+        }
+    }
+    mended.wanting.assign(named->begin(), named->end());
+    return mended;
+}
+
+} // namespace undercowl::store

@@ -1,0 +1,264 @@
+#include "core/store/salvage.h"
+
+#include "core/store/backupfile.h"
+#include "core/store/media.h"
+#include "core/store/readable.h"
+#include "core/store/state.h"
+
+#include "core/journal/fold.h"
+
+#include <algorithm>
+#include <map>
+
+namespace undercowl::store {
+namespace {
+
+using journal::Entry;
+using std::filesystem::path;
+
+// Entries by device and number. What was read first stays: a backup must not bring back what an owner had
+// redacted here.
+class Gathering {
+public:
+    std::size_t add(std::vector<Entry> entries) {
+        std::size_t fresh = 0;
+        for (Entry& entry : entries) {
+            std::pair key(entry.device, entry.number);
+            fresh += entries_.try_emplace(std::move(key), std::move(entry)).second ? 1 : 0;
+        }
+        return fresh;
+    }
+    [[nodiscard]] std::vector<Entry> all() {
+        std::vector<Entry> made;
+        made.reserve(entries_.size());
+        for (auto& [key, entry] : entries_) {
+            made.push_back(std::move(entry));
+        }
+        return made;
+    }
+
+private:
+    std::map<std::pair<Id, std::uint64_t>, Entry> entries_;
+};
+
+void addAll(std::vector<std::string>& to, const std::string& of, const std::vector<std::string>& more) {
+    for (const std::string& one : more) {
+        to.push_back(of + ": " + one);
+    }
+}
+
+// The file goes when the object does.
+struct Passing {
+    path file;
+    ~Passing() {
+        std::error_code ignored;
+        std::filesystem::remove(file, ignored);
+    }
+};
+
+} // namespace
+
+Result<Store> Store::openReadable(const path& folder, WallClock clock) {
+    auto read = readWhatCanBe(folder / "shop.db");
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    auto database = Database::open(":memory:");
+    if (!database) {
+        return tl::unexpected(database.error());
+    }
+    auto state = std::make_unique<State>(folder, std::move(clock), std::move(*database), posixFiles());
+    const auto ready = inTransaction(*state, [&]() -> Result<void> {
+        for (const Entry& entry : read->entries) {
+            insertEntry(state->database, entry);
+        }
+        for (const auto& [name, value] : read->device) {
+            state->setValue("device_state", name, value);
+        }
+        for (const auto& [name, value] : read->settings) {
+            state->setValue("setting", name, value);
+        }
+        state->rebuildAll({});
+        return {};
+    });
+    if (!ready) {
+        return tl::unexpected(ready.error());
+    }
+    state->forget();
+    state->unread = std::move(read->faults);
+    state->readOnly =
+        read->schema > migrations().back().to
+            ? "This shop was written by a newer version of the program and can only be looked at here. Bring "
+              "this program up to date to go on working in it."
+            : "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be "
+              "read "
+              "into a new place with 'undercowlctl store salvage --to NEWFOLDER'.";
+    return Store(std::move(state));
+}
+
+Result<std::size_t> Store::adopt(std::span<const Entry> entries) {
+    return inTransaction(*state_, [&]() -> Result<std::size_t> {
+        std::size_t count = 0;
+        journal::Clock newest = state_->newest;
+        for (const Entry& entry : entries) {
+            if (journal::sealProblem(entry) || entryById(state_->database, entry.id) ||
+                entryByNumber(state_->database, entry.device, entry.number)) {
+                continue;
+            }
+            insertEntry(state_->database, entry);
+            newest = std::max(newest, entry.clock);
+            ++count;
+        }
+        state_->newest = newest;
+        state_->setValue("device_state", "merged_ms", std::to_string(newest.wallMs));
+        state_->setValue("device_state", "merged_counter", std::to_string(newest.counter));
+        state_->rebuildAll({});
+        return count;
+    });
+}
+
+Result<std::set<std::string>> Store::mediaNamed() const {
+    return guarded([&]() -> Result<std::set<std::string>> {
+        std::set<std::string> names;
+        forEachEntry(state_->database, [&](const Entry& entry) {
+            if (auto name = journal::mediaNamed(entry); !name.empty()) {
+                names.insert(std::move(name));
+            }
+            return true;
+        });
+        return names;
+    });
+}
+
+namespace {
+
+// Settings, drafts and the mechanic at work, of this device.
+void carryOver(Store& store, const Readable& read) {
+    for (const auto& [name, value] : read.settings) {
+        (void)store.set(name, value);
+    }
+    for (const auto& [form, json] : read.drafts) {
+        (void)store.keepDraft(form, json);
+    }
+    if (const auto mechanic = read.device.find("mechanic"); mechanic != read.device.end()) {
+        (void)store.chooseMechanic(mechanic->second);
+    }
+}
+
+class Salvaging {
+public:
+    explicit Salvaging(const path& to) : passing_{to.string() + ".incoming-" + journal::newId(0)} {}
+
+    void database(const path& file, bool backup) {
+        auto read = readWhatCanBe(file);
+        if (!read) {
+            made_.faults.push_back(file.filename().string() + ": " + read.error().message);
+            return;
+        }
+        if (!backup) {
+            addAll(made_.faults, file.filename().string(), read->faults);
+        }
+        const std::size_t fresh = gathering_.add(std::move(read->entries));
+        made_.fromBackups += backup ? fresh : 0;
+        if (!first_) {
+            read->entries.clear();
+            first_ = std::move(*read);
+        }
+    }
+
+    Result<void> backup(const path& file, const std::string& passphrase) {
+        {
+            FileSink sink(passing_.file, posixFiles());
+            BackupVisitor visitor;
+            visitor.database = [&](std::span<const std::byte> piece) { return sink.put(piece); };
+            if (const auto read = readBackup(file, passphrase, visitor); !read) {
+                return tl::unexpected(read.error());
+            }
+            if (auto ended = sink.end(); !ended) {
+                return ended;
+            }
+        }
+        database(passing_.file, true);
+        return {};
+    }
+
+    Result<Salvaged> finish(const path& from, const path& to, const std::vector<path>& backups,
+                            const std::string& passphrase) {
+        auto store = Store::open(to);
+        if (!store) {
+            return tl::unexpected(store.error());
+        }
+        media(from, *store);
+        auto adopted = store->adopt(gathering_.all());
+        if (!adopted) {
+            return tl::unexpected(adopted.error());
+        }
+        made_.entries = *adopted;
+        if (first_) {
+            carryOver(*store, *first_);
+        }
+        const auto mended = mendMedia(*store, backups, passphrase);
+        if (!mended) {
+            return tl::unexpected(mended.error());
+        }
+        made_.media += mended->brought.size();
+        auto report = store->check();
+        if (!report) {
+            return tl::unexpected(report.error());
+        }
+        made_.report = std::move(*report);
+        return std::move(made_);
+    }
+
+private:
+    void media(const path& from, Store& store) {
+        const auto files = posixFiles();
+        const MediaFolder old(from / "media", files);
+        const auto names = old.names();
+        for (const std::string& name : names ? *names : std::vector<std::string>{}) {
+            if (!isMediaName(name) || old.problem(name)) {
+                made_.faults.push_back("media file " + name + ": is not what its name says");
+                continue;
+            }
+            std::vector<std::byte> bytes;
+            const auto read = files->read(from / "media" / name, [&](std::span<const std::byte> piece) {
+                bytes.insert(bytes.end(), piece.begin(), piece.end());
+            });
+            const auto kept = read ? store.keepMedia(bytes, name.substr(name.find('.') + 1))
+                                   : Result<Media>(tl::unexpected(read.error()));
+            if (!kept) {
+                made_.faults.push_back("media file " + name + ": " + kept.error().message);
+            }
+            made_.media += kept ? 1 : 0;
+        }
+    }
+
+    Passing passing_;
+    Gathering gathering_;
+    Salvaged made_;
+    std::optional<Readable> first_;
+};
+
+} // namespace
+
+Result<Salvaged> salvage(const path& from, const path& to, const std::vector<path>& backups,
+                         const std::string& passphrase) {
+    std::error_code error;
+    if (std::filesystem::exists(to, error) && !std::filesystem::is_empty(to, error)) {
+        return failed(Fault::Refused, "salvage: there is something in " + to.string() +
+                                          " already; nothing is written over it. Name a new folder.");
+    }
+    Salvaging salvaging(to);
+    salvaging.database(from / "shop.db", false);
+    for (const RollingBackup& rolling : rollingBackups(from)) {
+        salvaging.database(rolling.file, true);
+    }
+    for (const path& backup : backups) {
+        if (auto read = salvaging.backup(backup, passphrase); !read) {
+            return tl::unexpected(read.error());
+        }
+    }
+    return salvaging.finish(from, to, backups, passphrase);
+}
+
+} // namespace undercowl::store
