@@ -5,6 +5,7 @@
 #include "platform/listener/devicelistener.h"
 #include "platform/plugins/plugin.h"
 #include "platform/speaker/devicespeaker.h"
+#include "qml/backup/rollingcopy.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
 #include "qml/style/typefaces.h"
@@ -34,9 +35,16 @@ App::App(const AppWanted& wanted)
     // What a former run shot and could not keep is kept before anything new is shot.
     QObject::connect(session_.get(), &ui::ShopSession::stateChanged, session_.get(),
                      [session = session_.get()] {
-                         if (session->state() == ui::ShopSession::State::Ready)
+                         if (session->state() == ui::ShopSession::State::Ready && !session->readOnly())
                              ui::rescueTakenPhotos(*session);
                      });
+    // Nor is one lost that was taken when the disk had no room for it.
+    QObject::connect(session_.get(), &ui::ShopSession::diskFullChanged, session_.get(),
+                     [session = session_.get()] {
+                         if (!session->diskFull())
+                             ui::rescueTakenPhotos(*session);
+                     });
+    ui::keepRollingCopies(*session_);
     if (wanted.camera.isEmpty())
         camera_ = std::make_unique<DeviceCamera>();
     else

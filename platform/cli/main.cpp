@@ -1,5 +1,6 @@
 // undercowlctl: the same core without a screen.
 #include "platform/cli/archive.h"
+#include "platform/cli/backup.h"
 #include "platform/cli/calc.h"
 #include "platform/cli/command.h"
 #include "platform/cli/demo.h"
@@ -37,6 +38,7 @@ int run(int argc, char** argv) {
 
     using namespace undercowl::platform;
     addArchiveCommand(app, context);
+    addBackupCommand(app, context);
     addCalcCommand(app, context);
     addDemoCommand(app, context);
     addFindCommand(app, context);

@@ -55,6 +55,13 @@ ShopPage {
         onChosen: index => settings.calm = index === 1
     }
 
+    ActionButton {
+        text: qsTr("Backup")
+        width: parent.width
+
+        onTriggered: root.opens("BackupPage", {})
+    }
+
     TextEntry {
         id: name
 

@@ -10,6 +10,7 @@ class FolderStore : public ShopStore {
 public:
     explicit FolderStore(store::Store store) : store_(std::move(store)) {}
 
+    [[nodiscard]] std::string readOnly() const override { return store_.readOnly(); }
     [[nodiscard]] Id mechanic() const override { return store_.mechanic(); }
     Result<void> chooseMechanic(const Id& mechanic) override { return store_.chooseMechanic(mechanic); }
     [[nodiscard]] Result<std::vector<job::Mechanic>> mechanics() const override { return store_.mechanics(); }
@@ -53,6 +54,11 @@ private:
 OpenShop shopInFolder(std::filesystem::path folder, store::WallClock clock) {
     return [folder = std::move(folder), clock = std::move(clock)]() -> Result<std::unique_ptr<ShopStore>> {
         auto opened = store::Store::open(folder, clock);
+        if (!opened &&
+            (opened.error().fault == store::Fault::Damaged || opened.error().fault == store::Fault::TooNew)) {
+            if (auto looking = store::Store::openReadable(folder, clock))
+                opened = std::move(looking);
+        }
         if (!opened)
             return tl::unexpected(std::move(opened.error()));
         return std::make_unique<FolderStore>(std::move(*opened));

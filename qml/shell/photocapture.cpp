@@ -15,6 +15,7 @@ PhotoCapture::~PhotoCapture() {
 }
 
 void PhotoCapture::componentComplete() {
+    connect(session_, &ShopSession::diskFullChanged, this, &PhotoCapture::stateChanged);
     if (active_ && camera_ != nullptr)
         camera_->start();
 }
@@ -64,7 +65,7 @@ bool PhotoCapture::hasCamera() const {
 }
 
 bool PhotoCapture::ready() const {
-    return camera_ != nullptr && camera_->state() == State::Ready && busy_ == 0;
+    return camera_ != nullptr && camera_->state() == State::Ready && busy_ == 0 && !session_->diskFull();
 }
 
 QString PhotoCapture::stateWords() const {
@@ -80,9 +81,12 @@ QString PhotoCapture::stateWords() const {
                                             : camera_->problem();
     case State::Failed: return camera_->problem();
     case State::Ready:
-    case State::Busy: return {};
+    case State::Busy: break;
     }
-    return {};
+    return session_->diskFull()
+               ? tr("The disk is full: make room before you take more photos. Those that were "
+                    "taken are still here and are kept as soon as there is room.")
+               : QString();
 }
 
 PhotoToKeep PhotoCapture::wanted(const QString& file, bool ours) const {

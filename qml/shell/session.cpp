@@ -13,12 +13,13 @@ namespace undercowl::ui {
 namespace {
 
 // Settings that the shell reads at its start; each is an empty text until it is chosen.
-constexpr std::array settingNames{"theme", "text-scale", "hand", "motion", "pictures"};
+constexpr std::array settingNames{"theme", "text-scale", "hand", "motion", "pictures", "backup-place"};
 
 } // namespace
 
 struct ShopSession::Opened {
     std::optional<store::Problem> problem;
+    std::string readOnly;
     Id mechanic;
     std::vector<job::Mechanic> mechanics;
     std::map<QString, QString> settings;
@@ -32,6 +33,8 @@ ShopSession::ShopSession(OpenShop open, std::filesystem::path folder, store::Wal
     writeSoon_.setSingleShot(true);
     writeSoon_.setInterval(150);
     connect(&writeSoon_, &QTimer::timeout, this, &ShopSession::flush);
+    roomAgain_.setInterval(2000);
+    connect(&roomAgain_, &QTimer::timeout, this, &ShopSession::lookForRoom);
     start();
 }
 
@@ -46,6 +49,7 @@ void ShopSession::start() {
         auto opened = open();
         if (opened) {
             store = std::move(*opened);
+            result.readOnly = store->readOnly();
             result.mechanic = store->mechanic();
             if (auto mechanics = store->mechanics())
                 result.mechanics = std::move(*mechanics);
@@ -74,7 +78,12 @@ void ShopSession::opened(const Opened& opened) {
     emit mechanicChanged();
     emit settingsChanged();
     emit draftsChanged();
-    setState(mechanic_.empty() ? State::NoMechanic : State::Ready);
+    readOnly_ = !opened.readOnly.empty();
+    if (readOnly_) {
+        problem_ = text(opened.readOnly);
+        emit problemChanged();
+    }
+    setState(mechanic_.empty() && !readOnly_ ? State::NoMechanic : State::Ready);
 }
 
 void ShopSession::tryAgain() {
@@ -176,6 +185,20 @@ QUrl ShopSession::mediaUrl(const QString& name) const {
 void ShopSession::report(const store::Problem& problem) {
     problem_ = words(problem);
     emit problemChanged();
+}
+
+void ShopSession::setDiskFull(bool full) {
+    full ? roomAgain_.start() : roomAgain_.stop();
+    if (std::exchange(diskFull_, full) != full)
+        emit diskFullChanged();
+}
+
+void ShopSession::lookForRoom() {
+    constexpr std::uintmax_t enough = 32U << 20U; // a few photos, and the log of the database
+    std::error_code error;
+    const auto space = std::filesystem::space(folder_, error);
+    if (!error && space.available >= enough)
+        setDiskFull(false);
 }
 
 void ShopSession::clearProblem() {

@@ -68,6 +68,8 @@ class ShopSession : public QObject {
     QML_UNCREATABLE("The shell hands the session to each screen")
     Q_PROPERTY(State state READ state NOTIFY stateChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(bool readOnly READ readOnly NOTIFY stateChanged)
+    Q_PROPERTY(bool diskFull READ diskFull NOTIFY diskFullChanged)
     Q_PROPERTY(QString mechanicName READ mechanicName NOTIFY mechanicChanged)
     Q_PROPERTY(QString jobId READ jobId NOTIFY jobChanged)
     Q_PROPERTY(bool opening READ opening NOTIFY openingChanged)
@@ -88,6 +90,9 @@ public:
 
     [[nodiscard]] State state() const { return state_; }
     [[nodiscard]] QString problem() const { return problem_; } // of the last failure, with its remedy
+    [[nodiscard]] bool readOnly() const { return readOnly_; }  // damaged or too new: for looking only
+    // Something was refused for want of room, and there is none yet: no photos are taken meanwhile.
+    [[nodiscard]] bool diskFull() const { return diskFull_; }
     [[nodiscard]] QString mechanicName() const;
     [[nodiscard]] QString jobId() const;
     [[nodiscard]] bool opening() const { return opening_; }
@@ -162,6 +167,7 @@ public:
 
 signals:
     void stateChanged();
+    void diskFullChanged();
     void problemChanged();
     void mechanicChanged();
     void jobChanged();  // another snapshot, another job or none
@@ -181,6 +187,8 @@ private:
     void publish(SnapshotPtr snapshot);
     void setSaving(Saving saving);
     void setState(State state);
+    void setDiskFull(bool full);
+    void lookForRoom();
     void forgetDraft(const QString& form);
 
     OpenShop open_;
@@ -188,6 +196,9 @@ private:
     store::WallClock clock_;
     State state_{State::Opening};
     QString problem_;
+    bool readOnly_{};
+    bool diskFull_{};
+    QTimer roomAgain_;
     Id mechanic_;
     std::vector<job::Mechanic> mechanics_;
     std::map<QString, QString> settings_;

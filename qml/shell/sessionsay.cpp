@@ -68,11 +68,14 @@ void ShopSession::appended(const Entries& entries, const SayOptions& options, co
     --underway_;
     if (!entries) {
         report(entries.error());
+        if (entries.error().fault == store::Fault::DiskFull)
+            setDiskFull(true);
         setSaving(Saving::Failed);
         if (then)
             then(entries);
         return;
     }
+    setDiskFull(false);
     if (!options.form.isEmpty())
         forgetDraft(options.form);
     if (snapshot && snapshot->job.id == wanted_)

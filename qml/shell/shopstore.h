@@ -29,6 +29,8 @@ public:
     ShopStore& operator=(const ShopStore&) = delete;
     virtual ~ShopStore() = default;
 
+    // Why nothing can be said in this shop, with the remedy; empty for one that can be worked in.
+    [[nodiscard]] virtual std::string readOnly() const { return {}; }
     [[nodiscard]] virtual Id mechanic() const = 0;
     virtual Result<void> chooseMechanic(const Id& mechanic) = 0;
     [[nodiscard]] virtual Result<std::vector<job::Mechanic>> mechanics() const = 0;
@@ -55,7 +57,8 @@ public:
 // Called once on the worker thread when the session starts, and again when opening is tried again.
 using OpenShop = std::function<Result<std::unique_ptr<ShopStore>>()>;
 
-// The store in a folder; see store::Store::open.
+// The store in a folder; see store::Store::open. One that is damaged or of a newer version is opened for
+// looking only, where it can be read at all.
 [[nodiscard]] OpenShop shopInFolder(std::filesystem::path folder,
                                     store::WallClock clock = store::systemClock());
 

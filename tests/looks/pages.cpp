@@ -51,6 +51,7 @@ std::vector<Page> allPages(const demo::Shop& shop) {
         {"find", "FindPage", {}, {}},
         {"find-tyre", "FindPage", {}, {}, Shop::Demo, "tyre"},
         {"settings", "SettingsPage", {}, {}},
+        {"backup", "BackupPage", {}, {}},
     };
 }
 

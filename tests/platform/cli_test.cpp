@@ -39,8 +39,11 @@ TEST_CASE("wrong use is answered with exit 2 and words on standard error") {
 
 TEST_CASE("every command explains itself with an example and speaks JSON") {
     for (const char* command :
-         {"archive", "archive export", "archive import", "archive verify", "demo", "find", "handover", "job",
-          "job list", "job show", "job next", "store", "store check", "store rebuild"}) {
+         {"archive",     "archive export", "archive import", "archive verify", "backup",
+          "backup list", "backup now",     "backup write",   "backup verify",  "backup restore",
+          "store mend",  "store salvage",  "demo",           "find",           "handover",
+          "job",         "job list",       "job show",       "job next",       "store",
+          "store check", "store rebuild"}) {
         INFO(command);
         const Ran ran = ctl(std::string{command} + " --help");
         CHECK(ran.exit == 0);

@@ -38,8 +38,8 @@ public:
         if (outcome != Outcome::Fine && outcome != Outcome::Short) {
             return tl::unexpected(problem(outcome));
         }
-        // Pieces of at most seven bytes, so that every file takes several writes.
-        const std::size_t most = outcome == Outcome::Short ? 1 : 7;
+        // In pieces, so that every file takes several writes.
+        const std::size_t most = outcome == Outcome::Short ? 1 : std::max(std::size_t{7}, bytes.size() / 4);
         bytes = bytes.first(std::min(bytes.size(), most));
         auto taken = real_->write(bytes);
         if (taken) {

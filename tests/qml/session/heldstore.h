@@ -44,6 +44,7 @@ public:
     HeldStore(std::unique_ptr<ShopStore> real, std::shared_ptr<Gate> gate)
         : real_(std::move(real)), gate_(std::move(gate)) {}
 
+    [[nodiscard]] std::string readOnly() const override { return real_->readOnly(); }
     [[nodiscard]] Id mechanic() const override { return real_->mechanic(); }
     Result<void> chooseMechanic(const Id& id) override { return real_->chooseMechanic(id); }
     [[nodiscard]] Result<std::vector<job::Mechanic>> mechanics() const override { return real_->mechanics(); }
