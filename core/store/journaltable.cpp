@@ -3,19 +3,9 @@
 #include <algorithm>
 
 namespace undercowl::store {
-namespace {
-
 using journal::Entry;
 
-constexpr std::string_view columns = "id, device, number, wall_ms, counter, kind, stream, subject, mechanic, "
-                                     "supersedes, body, redacted, salt, "
-                                     "body_hash, previous, hash";
-
-std::string selecting(std::string_view rest) {
-    return "SELECT " + std::string(columns) + " FROM entry " + std::string(rest);
-}
-
-Entry read(SQLite::Statement& row) {
+Entry entryFrom(SQLite::Statement& row) {
     const auto text = [&row](int column) { return row.getColumn(column).getString(); };
     Entry entry;
     entry.id = text(0);
@@ -36,14 +26,20 @@ Entry read(SQLite::Statement& row) {
     return entry;
 }
 
+namespace {
+
+std::string selecting(std::string_view rest) {
+    return "SELECT " + std::string(entryColumns) + " FROM entry " + std::string(rest);
+}
+
 std::optional<Entry> readOne(SQLite::Statement& statement) {
-    return statement.executeStep() ? std::optional(read(statement)) : std::nullopt;
+    return statement.executeStep() ? std::optional(entryFrom(statement)) : std::nullopt;
 }
 
 } // namespace
 
 void insertEntry(Database& database, const Entry& entry) {
-    Using statement(database.prepared("INSERT INTO entry (" + std::string(columns) +
+    Using statement(database.prepared("INSERT INTO entry (" + std::string(entryColumns) +
                                       ") VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"));
     statement->bindNoCopy(1, entry.id);
     statement->bindNoCopy(2, entry.device);
@@ -69,7 +65,7 @@ std::vector<Entry> entriesOf(Database& database, const Id& stream) {
     statement->bind(1, stream);
     std::vector<Entry> entries;
     while (statement->executeStep()) {
-        entries.push_back(read(*statement));
+        entries.push_back(entryFrom(*statement));
     }
     std::sort(entries.begin(), entries.end(), journal::before);
     return entries;
@@ -112,7 +108,7 @@ std::vector<Id> allStreams(Database& database) {
 
 void forEachEntry(Database& database, const std::function<bool(const Entry&)>& take) {
     Using statement(database.prepared(selecting("ORDER BY device, number")));
-    while (statement->executeStep() && take(read(*statement))) {
+    while (statement->executeStep() && take(entryFrom(*statement))) {
     }
 }
 

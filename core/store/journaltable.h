@@ -7,6 +7,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace undercowl::store {
@@ -19,6 +20,12 @@ struct Head {
     std::string hash;
     journal::Clock clock;
 };
+
+inline constexpr std::string_view entryColumns = "id, device, number, wall_ms, counter, kind, stream, "
+                                                 "subject, mechanic, supersedes, body, redacted, salt, "
+                                                 "body_hash, previous, hash";
+// The entry in a row that begins with these columns.
+[[nodiscard]] journal::Entry entryFrom(SQLite::Statement& row);
 
 void insertEntry(Database& database, const journal::Entry& entry);
 [[nodiscard]] std::vector<journal::Entry> entriesOf(Database& database,

@@ -1,6 +1,6 @@
 #include "core/store/readable.h"
 
-#include "core/store/database.h"
+#include "core/store/journaltable.h"
 
 #include <algorithm>
 #include <set>
@@ -10,29 +10,9 @@ namespace {
 
 using journal::Entry;
 
-constexpr std::string_view columns = "rowid, id, device, number, wall_ms, counter, kind, stream, subject, "
-                                     "mechanic, supersedes, body, redacted, salt, body_hash, previous, hash";
-
-Entry entryOf(SQLite::Statement& row) {
-    const auto text = [&row](int column) { return row.getColumn(column).getString(); };
-    Entry entry;
-    entry.id = text(1);
-    entry.device = text(2);
-    entry.number = static_cast<std::uint64_t>(row.getColumn(3).getInt64());
-    entry.clock = {row.getColumn(4).getInt64(), static_cast<std::uint32_t>(row.getColumn(5).getInt64())};
-    entry.kind = text(6);
-    entry.stream = text(7);
-    entry.subject = text(8);
-    entry.mechanic = text(9);
-    entry.supersedes = text(10);
-    entry.body = text(11);
-    entry.redacted = row.getColumn(12).getInt() != 0;
-    entry.salt = text(13);
-    entry.bodyHash = text(14);
-    entry.previous = text(15);
-    entry.hash = text(16);
-    return entry;
-}
+// The entry, and then its row.
+const std::string columns = std::string(entryColumns) + ", rowid";
+constexpr int rowColumn = 16;
 
 class Reading {
 public:
@@ -58,11 +38,11 @@ public:
 
 private:
     void take(SQLite::Statement& row) {
-        last_ = row.getColumn(0).getInt64();
+        last_ = row.getColumn(rowColumn).getInt64();
         if (!rows_.insert(last_).second) {
             return;
         }
-        Entry entry = entryOf(row);
+        Entry entry = entryFrom(row);
         if (const auto problem = journal::sealProblem(entry)) {
             made_.faults.push_back(*problem + " (" + entry.kind + " of " + entry.stream + ")");
         } else if (ids_.insert(entry.id).second) {
@@ -72,10 +52,9 @@ private:
 
     bool walk(const char* direction) {
         try {
-            SQLite::Statement row(database_, "SELECT " + std::string(columns) +
-                                                 " FROM entry ORDER BY rowid " + direction);
+            SQLite::Statement row(database_, "SELECT " + columns + " FROM entry ORDER BY rowid " + direction);
             while (row.executeStep()) {
-                if (rows_.contains(row.getColumn(0).getInt64())) {
+                if (rows_.contains(row.getColumn(rowColumn).getInt64())) {
                     return true; // met what the walk from the front has seen
                 }
                 take(row);
@@ -89,8 +68,7 @@ private:
     void between(std::int64_t front, std::int64_t back) {
         for (std::int64_t row = front + 1; row < back; ++row) {
             try {
-                SQLite::Statement one(database_,
-                                      "SELECT " + std::string(columns) + " FROM entry WHERE rowid = ?");
+                SQLite::Statement one(database_, "SELECT " + columns + " FROM entry WHERE rowid = ?");
                 one.bind(1, row);
                 if (one.executeStep()) {
                     take(one);
@@ -164,7 +142,7 @@ Result<Readable> readWhatCanBe(const std::filesystem::path& database) {
         SQLite::Database raw(database.string(), SQLite::OPEN_READONLY, 2'000);
         raw.exec("PRAGMA cell_size_check = ON");
         (void)raw.execAndGet("SELECT count(*) FROM sqlite_master WHERE name = 'entry'");
-        SQLite::Statement has(raw, "SELECT " + std::string(columns) + " FROM entry LIMIT 0"); // or throws
+        SQLite::Statement has(raw, "SELECT " + columns + " FROM entry LIMIT 0"); // or throws
         return Reading(raw).run();
     });
 }

@@ -43,7 +43,8 @@ private:
 
 void addAll(std::vector<std::string>& to, const std::string& of, const std::vector<std::string>& more) {
     for (const std::string& one : more) {
-        to.push_back(of + ": " + one);
+        to.push_back(of);
+        to.back().append(": ").append(one);
     }
 }
 

@@ -1,5 +1,6 @@
 #include "platform/records/recordsplugin.h"
 
+#include "core/sight/metadata.h"
 #include "core/store/archive.h"
 #include "platform/printing.h"
 
@@ -31,9 +32,14 @@ std::string dataUri(const store::Store& store, const std::string& media) {
     QFile file(path ? QString::fromStdString(path->string()) : QString());
     if (!path || !file.open(QIODevice::ReadOnly))
         return {};
+    QByteArray bytes = file.readAll();
+    // The owner's page says nothing of where a photo was taken, whatever the shop keeps.
+    if (const auto without = sight::withoutLocation(
+            std::as_bytes(std::span(bytes.constData(), static_cast<std::size_t>(bytes.size())))))
+        bytes = QByteArray(reinterpret_cast<const char*>(without->data()),
+                           static_cast<qsizetype>(without->size()));
     const bool png = media.ends_with(".png");
-    return std::string("data:image/") + (png ? "png" : "jpeg") + ";base64," +
-           file.readAll().toBase64().toStdString();
+    return std::string("data:image/") + (png ? "png" : "jpeg") + ";base64," + bytes.toBase64().toStdString();
 }
 
 // A job's number is what was typed: nothing of it but letters, digits and hyphens gets into a file's name.

@@ -55,6 +55,15 @@ ShopPage {
         onChosen: index => settings.calm = index === 1
     }
 
+    Choice {
+        current: settings.keepsLocation ? 1 : 0
+        label: qsTr("Where a photo was taken")
+        options: [qsTr("Left out"), qsTr("Kept")]
+        width: parent.width
+
+        onChosen: index => settings.keepsLocation = index === 1
+    }
+
     ActionButton {
         text: qsTr("Backup")
         width: parent.width

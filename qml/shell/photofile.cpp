@@ -1,5 +1,7 @@
 #include "qml/shell/photofile.h"
 
+#include "core/sight/metadata.h"
+
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QDateTime>
@@ -20,7 +22,7 @@ tl::unexpected<store::Problem> problem(store::Fault fault, const char* what, con
 
 } // namespace
 
-store::Result<PhotoFile> readPhotoFile(const QString& path) {
+store::Result<PhotoFile> readPhotoFile(const QString& path, bool keepLocation) {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
         return problem(store::Fault::NotFound,
@@ -33,6 +35,11 @@ store::Result<PhotoFile> readPhotoFile(const QString& path) {
             QT_TRANSLATE_NOOP("Words", "The picture %1 is larger than 200 MiB. Choose a smaller one."), path);
     PhotoFile photo;
     photo.bytes = file.readAll();
+    if (!keepLocation) {
+        if (const auto without = sight::withoutLocation(bytesOf(photo)))
+            photo.bytes = QByteArray(reinterpret_cast<const char*>(without->data()),
+                                     static_cast<qsizetype>(without->size()));
+    }
     photo.takenAt = QFileInfo(file).lastModified().toMSecsSinceEpoch();
     QBuffer buffer(&photo.bytes);
     QImageReader head(&buffer);

@@ -22,7 +22,9 @@ struct PhotoFile {
 
 // Reads the file and the head of its picture. NotFound when it is gone; Refused when it is neither JPEG nor
 // PNG, damaged in its head, or larger than 200 MiB.
-[[nodiscard]] store::Result<PhotoFile> readPhotoFile(const QString& path);
+//
+// Where it was taken is left out of what is kept, unless it is wished; the file itself stays as it is.
+[[nodiscard]] store::Result<PhotoFile> readPhotoFile(const QString& path, bool keepLocation = false);
 
 [[nodiscard]] std::span<const std::byte> bytesOf(const PhotoFile& file);
 

@@ -102,8 +102,9 @@ void ShopSession::say(std::vector<journal::Draft> drafts, SayOptions options,
 Id ShopSession::keepPhoto(PhotoToKeep photo, SayOptions options, std::function<void(const Entries&)> then) {
     const Id id = newId();
     sayFrom(
-        [photo = std::move(photo), id](ShopStore& store) -> Entries {
-            auto read = readPhotoFile(photo.file);
+        [photo = std::move(photo), id,
+         location = setting(QStringLiteral("location")) == u"kept"](ShopStore& store) -> Entries {
+            auto read = readPhotoFile(photo.file, location);
             if (!read)
                 return tl::unexpected(read.error());
             auto media =

@@ -18,6 +18,7 @@ class ShopSettings : public QObject, public QQmlParserStatus {
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
     Q_PROPERTY(double slowness READ slowness WRITE setSlowness NOTIFY changed)
+    Q_PROPERTY(bool keepsLocation READ keepsLocation WRITE setKeepsLocation NOTIFY changed)
     Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
 
 public:
@@ -44,6 +45,12 @@ public:
     [[nodiscard]] bool calm() const { return setting("motion") == u"none"; } // no movement on the screen
     void setCalm(bool calm) {
         session_->set(QStringLiteral("motion"), calm ? QStringLiteral("none") : QStringLiteral("some"));
+    }
+    // Photos keep where they were taken, and tell it to whoever gets them.
+    [[nodiscard]] bool keepsLocation() const { return setting("location") == u"kept"; }
+    void setKeepsLocation(bool keeps) {
+        session_->set(QStringLiteral("location"),
+                      keeps ? QStringLiteral("kept") : QStringLiteral("left out"));
     }
 
 signals:

@@ -4,6 +4,7 @@
 #include "core/journal/apply.h"
 #include "core/journal/fold.h"
 #include "core/sight/exif.h"
+#include "core/sight/metadata.h"
 #include "core/sight/photo.h"
 #include "core/store/archive.h"
 #include "core/store/backupfile.h"
@@ -163,6 +164,9 @@ void typed(Input input) {
 void photo(Input input) {
     const int orientation = sight::jpegOrientation(input);
     must(orientation >= 1 && orientation <= 8);
+    if (const auto without = sight::withoutLocation(input)) { // once dropped, nothing is left to drop
+        must(!sight::withoutLocation(*without) && without->size() <= input.size() + 40);
+    }
     const auto read = sight::Photo::decode(input);
     must(!read || (read->width() > 0 && read->height() > 0));
 }

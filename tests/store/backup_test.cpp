@@ -12,11 +12,6 @@ using namespace undercowl::store::test;
 
 namespace {
 
-std::string slurp(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 BackupWish sealedWith(const std::string& passphrase) {
     BackupWish wish;
     wish.passphrase = passphrase;

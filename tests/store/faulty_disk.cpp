@@ -1,6 +1,7 @@
 #include "tests/store/faulty_disk.h"
 
 #include "tests/store/faulty_vfs.h"
+#include "tests/store/shop.h"
 
 #include <algorithm>
 #include <atomic>
@@ -17,11 +18,6 @@ Problem problem(Outcome outcome) {
     case Outcome::Locked: return {Fault::CannotOpen, "the disk may only be read"};
     default: return {Fault::InputOutput, "input/output error"};
     }
-}
-
-std::string contentOf(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
 }
 
 std::string folderOf(const std::string& file) {
@@ -123,7 +119,7 @@ FaultyDisk::InodePtr FaultyDisk::inode(const std::string& file) {
     }
     // Met for the first time: it was there before, hence on the medium.
     auto fresh = std::make_shared<Inode>();
-    fresh->medium = contentOf(file);
+    fresh->medium = slurp(file);
     seen_[file] = fresh;
     medium_.try_emplace(file, fresh);
     return fresh;

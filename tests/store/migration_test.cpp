@@ -17,11 +17,6 @@ namespace {
 
 const std::filesystem::path fixtures = std::filesystem::path(UNDERCOWL_TESTS) / "store" / "fixtures";
 
-std::string slurp(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 std::filesystem::path fixture(int schema, const char* suffix) {
     return fixtures / ("schema-" + std::to_string(schema) + suffix);
 }

@@ -13,11 +13,6 @@ using namespace undercowl::store::test;
 
 namespace {
 
-std::string slurp(const std::filesystem::path& file) {
-    std::ifstream in(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
-}
-
 Problem refusal(const std::filesystem::path& folder) {
     const auto opened = Store::open(folder);
     REQUIRE_FALSE(opened);

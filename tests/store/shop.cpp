@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <cstdlib>
+#include <fstream>
 
 namespace undercowl::store::test {
 namespace {
@@ -37,6 +38,11 @@ Folder::~Folder() {
 
 std::span<const std::byte> bytes(std::string_view text) {
     return std::as_bytes(std::span(text));
+}
+
+std::string slurp(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
 }
 
 Shop::Shop(std::shared_ptr<Files> files) : store(open(folder.path() / "shop", clock(), std::move(files))) {

@@ -32,6 +32,8 @@ private:
 
 [[nodiscard]] std::span<const std::byte> bytes(std::string_view text);
 
+[[nodiscard]] std::string slurp(const std::filesystem::path& file); // empty when there is none
+
 // Fails the test with the problem's message.
 template<typename T>
 T must(Result<T> result) {

@@ -67,6 +67,40 @@ private slots:
         QCOMPARE(photo->bytes, bytes); // the original is kept as it is
     }
 
+    void whereItWasTakenIsLeftOutUnlessItIsWished() {
+        const QString path = dir_->filePath(QStringLiteral("a.jpg"));
+        QByteArray bytes = turned(jpeg(64, 32), 6);
+        QByteArray xmp("http://ns.adobe.com/xap/1.0/\0<x:xmpmeta exif:GPSLatitude='52,31N'/>", 66);
+        const int length = static_cast<int>(xmp.size()) + 2;
+        bytes.insert(2, QByteArray("\xff\xe1", 2)
+                            .append(static_cast<char>(length >> 8))
+                            .append(static_cast<char>(length & 0xff))
+                            .append(xmp));
+        write(path, bytes);
+        const auto photo = readPhotoFile(path);
+        QVERIFY(photo);
+        QVERIFY(!photo->bytes.contains("GPSLatitude"));
+        QCOMPARE(photo->width, 32); // still upright
+        QCOMPARE(readPhotoFile(path, true)->bytes, bytes);
+
+        session_->set(QStringLiteral("location"), QStringLiteral("kept"));
+        for (const bool kept : {true, false}) {
+            bool saved = false;
+            session_->keepPhoto({.file = path, .job = job_, .purpose = {}, .about = {}, .note = {}}, {},
+                                [&](const Entries& said) { saved = said.has_value(); });
+            QTRY_VERIFY(saved);
+            const auto store = store::Store::open(folder_);
+            QFile media(
+                QString::fromStdString(store->media(store->job(job_)->photos.back().media)->string()));
+            QVERIFY(media.open(QIODevice::ReadOnly));
+            QCOMPARE(media.readAll().contains("GPSLatitude"), kept);
+            session_->set(QStringLiteral("location"), QStringLiteral("left out"));
+        }
+        QFile original(path);
+        QVERIFY(original.open(QIODevice::ReadOnly));
+        QCOMPARE(original.readAll(), bytes);
+    }
+
     void whatIsNoPictureIsRefusedByName() {
         const QString path = dir_->filePath(QStringLiteral("notes.jpg"));
         write(path, "no picture at all");
