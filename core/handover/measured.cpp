@@ -15,6 +15,20 @@ Text instrument(const job::Reading& reading) {
     return say("record.measured.instrument-within", {reading.instrument, reading.uncertainty});
 }
 
+// Where it was measured stands beside what, unless the words say it already.
+Text what(const Subject& subject, const job::Reading& reading) {
+    const job::StripStep* step = job::findStep(subject.job, reading.about);
+    if (step == nullptr || step->title.empty() || reading.what.find(step->title) != std::string::npos)
+        return reading.what;
+    return say("record.measured.at-step", {reading.what, step->title});
+}
+
+Text value(const job::Reading& reading) {
+    if (reading.repeated.size() < 2)
+        return written(reading.value);
+    return say("record.measured.mean", {written(reading.value), std::to_string(reading.repeated.size())});
+}
+
 Message limit(const job::Reading& reading) {
     if (reading.low && reading.high) {
         return say("record.measured.from-to", {written(*reading.low), written(*reading.high)});
@@ -75,7 +89,7 @@ MaybeSection measuredSection(const Subject& subject) {
                  say("record.measured.limit"), say("record.measured.source"), say("record.measured.verdict")},
                 {}};
     for (const job::Reading& reading : subject.job.readings) {
-        table.rows.push_back(Row{{reading.what, written(reading.value), instrument(reading), limit(reading),
+        table.rows.push_back(Row{{what(subject, reading), value(reading), instrument(reading), limit(reading),
                                   reading.limitSource, verdict(reading)}});
     }
     return Section{say("record.measured.title"), {std::move(table)}};

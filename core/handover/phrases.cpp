@@ -95,6 +95,8 @@ constexpr std::array all{
     Phrase{"record.measured.title", "What was measured"},
     Phrase{"record.measured.what", "Measured"},
     Phrase{"record.measured.value", "Value"},
+    Phrase{"record.measured.at-step", "%1, at: %2"},
+    Phrase{"record.measured.mean", "%1, mean of %2"},
     Phrase{"record.measured.instrument", "Instrument"},
     Phrase{"record.measured.limit", "Limit"},
     Phrase{"record.measured.source", "Limit from"},

@@ -150,11 +150,12 @@ struct Part {
 
 struct Reading {
     Id id;
-    Id about;         // step or task; empty for the machine as a whole
-    std::string what; // "rear axle nut, torque"
-    TypedValue value;
-    std::string instrument;  // as shown in the record; empty if none was named
-    std::string uncertainty; // "0.4 N.m (k = 2)"; empty if unknown
+    Id about;                          // step or task; empty for the machine as a whole
+    std::string what;                  // "rear axle nut, torque"
+    TypedValue value;                  // the mean where several were taken
+    std::vector<std::string> repeated; // digits of each of several, in the value's unit; empty for one alone
+    std::string instrument;            // as shown in the record; empty if none was named
+    std::string uncertainty;           // "0.4 N.m (k = 2)"; empty if unknown
     std::optional<TypedValue> low;
     std::optional<TypedValue> high;
     std::string limitSource;           // "manual, page 7-12"

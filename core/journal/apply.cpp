@@ -10,6 +10,7 @@ namespace {
 using job::Job;
 
 constexpr std::int64_t largestPicture = 100'000;         // pixels along one side
+constexpr std::size_t longestNumber = 40;                // letters
 constexpr std::int64_t latestTime = 253'402'300'799'999; // end of the year 9999, in ms
 
 job::Said said(const InForce& entry) {
@@ -229,6 +230,12 @@ void takeReading(Job& job, const Fields& body, const InForce& entry) {
     reading.id = entry.first->subject;
     reading.what = body.text("what");
     reading.value = typedValue(body.child("value"));
+    if (body.has("readings"))
+        for (const Json& one : body.list("readings")) {
+            if (!one.is_string() || one.get_ref<const std::string&>().size() > longestNumber)
+                throw ShapeError("readings: must be the digits of each as text");
+            reading.repeated.push_back(one.get<std::string>());
+        }
     reading.about = body.textOr("about");
     reading.instrument = body.textOr("instrument");
     reading.uncertainty = body.textOr("uncertainty");

@@ -175,6 +175,8 @@ Draft partStated(const Id& job, const job::Part& part) {
 
 Draft readingTaken(const Id& job, const job::Reading& reading, const Id& supersedes) {
     Json body{{"what", reading.what}, {"value", toJson(reading.value)}};
+    if (!reading.repeated.empty())
+        body["readings"] = reading.repeated;
     put(body, "about", reading.about);
     put(body, "instrument", reading.instrument);
     put(body, "uncertainty", reading.uncertainty);

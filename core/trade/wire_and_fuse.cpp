@@ -160,8 +160,11 @@ Calculation wireAndFuse() {
     d.sources = {"IEC 60228 class 5 plain copper and temperature factors",
                  "ASTM B258 wire gauge, IEC 60028 resistivity", "ISO 8820-3 blade fuse colours",
                  "fuse choice and what a wire may stand behind: common practice, no source"};
-    d.cautions = {"a fuse protects the wire, not the load: never fit a larger one",
-                  "the machine's wiring diagram wins"};
+    d.cautions = {
+        "a fuse protects the wire, not the load: never fit a larger one",
+        "glass fuses by IEC 60127 carry their speed in letters, FF F M T TT from very fast to very slow: "
+        "renew like by like",
+        "the machine's wiring diagram wins"};
     d.validity = {"copper; class 5 areas from the table, others scaled by area"};
     d.example = {{{"current", "10 A"}, {"length", "2 m"}, {"area", "2.5 mm2"}},
                  {{"drop", "0.1596"}, {"drop_share", "0.0133"}, {"fuse", "15"}}};

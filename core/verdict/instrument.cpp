@@ -82,6 +82,19 @@ tl::expected<Instrument, std::string> torqueWrench(std::string name, WrenchType 
     return wrench;
 }
 
+std::string testAdvice(InstrumentKind kind) {
+    if (kind != InstrumentKind::TorqueWrench)
+        return {};
+    std::string shares;
+    for (const int percent : wrenchTestPercents)
+        shares += (shares.empty()                         ? ""
+                   : percent == wrenchTestPercents.back() ? " and "
+                                                          : ", ") +
+                  std::to_string(percent);
+    return "tested by ISO 6789: worked " + std::to_string(wrenchExercises) +
+           " times at its largest torque, then read at " + shares + " % of it";
+}
+
 Instrument pressureGauge(std::string name, double classPercent, double fullScale, units::Unit unit,
                          double resolution) {
     Instrument gauge;

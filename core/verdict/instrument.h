@@ -5,6 +5,7 @@
 #include "core/units/quantity.h"
 #include "core/verdict/budget.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -62,6 +63,14 @@ enum class WrenchType : std::uint8_t { Indicating, Setting };
                                                                  units::Unit unit, double resolution);
 // Permitted deviation in per cent of the reading. Nothing for a letter that the type has not.
 [[nodiscard]] std::optional<double> wrenchDeviation(WrenchType type, char letter, double maximumNewtonMetres);
+
+// How a wrench is prepared and tested, ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3: a setting tool is
+// worked so often at its largest torque, in each direction, then read at these shares of it. A tool with
+// marks above the first share starts at its lowest mark instead.
+inline constexpr int wrenchExercises = 5;
+inline constexpr std::array wrenchTestPercents{20, 60, 100};
+// The same as advice: "before it is tested ...". Empty for other kinds.
+[[nodiscard]] std::string testAdvice(InstrumentKind kind);
 
 // A gauge of accuracy class 1.6 is off by at most 1.6 % of its full scale (EN 837-1).
 [[nodiscard]] Instrument pressureGauge(std::string name, double classPercent, double fullScale,

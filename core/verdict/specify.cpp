@@ -1,5 +1,6 @@
 #include "core/verdict/specify.h"
 
+#include "core/units/format.h"
 #include "core/units/parse.h"
 
 #include <array>
@@ -92,6 +93,8 @@ const char* fieldOf(const std::string& missing) {
     return "error";
 }
 
+constexpr std::string_view standardSource = "ISO 6789-1 type ";
+
 // "II A", "II a", "type II class A".
 Read<Instrument> byStandard(const InstrumentSheet& sheet, Instrument instrument) {
     std::string letters;
@@ -170,6 +173,7 @@ tl::expected<Instrument, SheetProblem> instrumentFrom(const InstrumentSheet& she
         auto standard = byStandard(sheet, made);
         if (!standard)
             return standard;
+        standard->feel = made.feel; // what the standard does not know of
         made = *std::move(standard);
     }
     if (const auto missing = whatIsMissing(made); !missing.empty())
@@ -185,6 +189,53 @@ tl::expected<Instrument, SheetProblem> instrumentFrom(const InstrumentSheet& she
     if (made.calibrated && made.due && units::daysBetween(*made.calibrated, *made.due) <= 0)
         return wrong("due", "must be after the day of calibration");
     return made;
+}
+
+InstrumentSheet sheetOf(const Instrument& instrument) {
+    InstrumentSheet sheet;
+    const auto number = [](double value) { return value == 0 ? std::string() : units::formatExact(value); };
+    sheet.name = instrument.name;
+    sheet.kind = code(instrument.kind);
+    sheet.low = number(instrument.rangeLow);
+    sheet.high = units::withSymbol(units::formatExact(instrument.rangeHigh), instrument.unit);
+    sheet.resolution = number(instrument.resolution);
+    sheet.feel = number(instrument.feel);
+    if (instrument.calibrated)
+        sheet.calibrated = units::formatDate(*instrument.calibrated);
+    if (instrument.due)
+        sheet.due = units::formatDate(*instrument.due);
+    if (instrument.kind == InstrumentKind::TorqueWrench &&
+        instrument.limitSource.starts_with(standardSource)) {
+        // "ISO 6789-1 type II class A", perhaps with a remark behind it.
+        std::string words = instrument.limitSource.substr(standardSource.size());
+        const auto type = words.substr(0, words.find(' '));
+        const auto letter = words.find("class ");
+        if (letter != std::string::npos && letter + 6 < words.size()) {
+            sheet.wrench = type + ' ' + words[letter + 6];
+            return sheet;
+        }
+    }
+    sheet.gaugeClass = number(instrument.limit.percentOfRange);
+    sheet.percent = number(instrument.limit.percentOfReading);
+    sheet.digits = number(instrument.limit.digits);
+    sheet.error = number(instrument.limit.absolute);
+    sheet.source = instrument.limitSource;
+    return sheet;
+}
+
+std::string errorText(const Instrument& instrument) {
+    const ErrorLimit& limit = instrument.limit;
+    std::string text;
+    const auto add = [&text](const std::string& part) { text += (text.empty() ? "" : " + ") + part; };
+    if (limit.percentOfReading > 0)
+        add(units::formatSignificant(limit.percentOfReading) + " % of the reading");
+    if (limit.percentOfRange > 0)
+        add(units::formatSignificant(limit.percentOfRange) + " % of full scale");
+    if (limit.digits > 0)
+        add(units::formatSignificant(limit.digits) + " digits");
+    if (limit.absolute > 0)
+        add(units::format({limit.absolute, instrument.unit}));
+    return text;
 }
 
 } // namespace undercowl::verdict

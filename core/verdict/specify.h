@@ -35,4 +35,11 @@ struct SheetProblem {
 
 [[nodiscard]] tl::expected<Instrument, SheetProblem> instrumentFrom(const InstrumentSheet& sheet);
 
+// The other way: what the form shows of an instrument that is to be changed. instrumentFrom() makes the same
+// instrument of it again.
+[[nodiscard]] InstrumentSheet sheetOf(const Instrument& instrument);
+
+// The limit of error in words: "4 % of the reading", "0.5 % of the reading + 2 digits".
+[[nodiscard]] std::string errorText(const Instrument& instrument);
+
 } // namespace undercowl::verdict

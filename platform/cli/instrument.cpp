@@ -15,22 +15,8 @@ namespace undercowl::platform {
 namespace {
 
 using journal::KeptInstrument;
+using verdict::errorText;
 using verdict::Instrument;
-
-std::string errorText(const Instrument& instrument) {
-    const verdict::ErrorLimit& limit = instrument.limit;
-    std::string text;
-    const auto add = [&text](const std::string& part) { text += (text.empty() ? "" : " + ") + part; };
-    if (limit.percentOfReading > 0)
-        add(units::formatSignificant(limit.percentOfReading) + " % of the reading");
-    if (limit.percentOfRange > 0)
-        add(units::formatSignificant(limit.percentOfRange) + " % of full scale");
-    if (limit.digits > 0)
-        add(units::formatSignificant(limit.digits) + " digits");
-    if (limit.absolute > 0)
-        add(units::format({limit.absolute, instrument.unit}));
-    return text;
-}
 
 nlohmann::ordered_json toJson(const Instrument& instrument, std::string_view whose) {
     nlohmann::ordered_json json{{"name", instrument.name},

@@ -1,30 +1,22 @@
 #include "core/colour/adaptation.h"
 #include "core/colour/difference.h"
 #include "core/colour/spaces.h"
-#include "tests/reference_csv.h"
+#include "tests/reference/csv.h"
 
 #include <catch2/catch.hpp>
 
 using namespace undercowl::colour;
 
-namespace {
-
-double number(const undercowl::tests::Record& row, const std::string& column) {
-    return std::stod(row.at(column));
-}
-
-} // namespace
-
 TEST_CASE("CIEDE2000 gives the published differences") {
     // Source: Sharma, Wu and Dalal 2005, table 1, all 34 pairs.
-    const auto pairs = undercowl::tests::reference("ciede2000_pairs.csv");
+    const auto pairs = undercowl::reference::rows("ciede2000_pairs.csv");
     REQUIRE(pairs.size() == 34);
     for (const auto& row : pairs) {
-        const Lab one{number(row, "L1"), number(row, "a1"), number(row, "b1")};
-        const Lab other{number(row, "L2"), number(row, "a2"), number(row, "b2")};
-        INFO("pair " << row.at("pair"));
-        CHECK(ciede2000(one, other) == Approx(number(row, "dE00")).margin(0.00005));
-        CHECK(ciede2000(other, one) == Approx(number(row, "dE00")).margin(0.00005));
+        const Lab one{row.number("L1"), row.number("a1"), row.number("b1")};
+        const Lab other{row.number("L2"), row.number("a2"), row.number("b2")};
+        INFO("pair " << row["pair"]);
+        CHECK(ciede2000(one, other) == Approx(row.number("dE00")).margin(0.00005));
+        CHECK(ciede2000(other, one) == Approx(row.number("dE00")).margin(0.00005));
         CHECK(ciede2000(one, one) == 0.0);
     }
 }
@@ -32,17 +24,17 @@ TEST_CASE("CIEDE2000 gives the published differences") {
 TEST_CASE("sRGB to CIELAB agrees with the published corners and chart") {
     // Source: IEC 61966-2-1 and CIE 15 for the corners; McCamy, Marcus and Davidson 1976 for the chart's
     // patches.
-    const auto rows = undercowl::tests::reference("srgb_lab.csv");
+    const auto rows = undercowl::reference::rows("srgb_lab.csv");
     REQUIRE(rows.size() == 32);
     for (const auto& row : rows) {
-        const Srgb8 pixel{static_cast<std::uint8_t>(number(row, "r8")),
-                          static_cast<std::uint8_t>(number(row, "g8")),
-                          static_cast<std::uint8_t>(number(row, "b8"))};
+        const Srgb8 pixel{static_cast<std::uint8_t>(row.number("r8")),
+                          static_cast<std::uint8_t>(row.number("g8")),
+                          static_cast<std::uint8_t>(row.number("b8"))};
         const Lab lab = toLab(pixel);
-        INFO(row.at("name"));
-        CHECK(lab.l == Approx(number(row, "lab_d65_L")).margin(0.01));
-        CHECK(lab.a == Approx(number(row, "lab_d65_a")).margin(0.01));
-        CHECK(lab.b == Approx(number(row, "lab_d65_b")).margin(0.01));
+        INFO(row["name"]);
+        CHECK(lab.l == Approx(row.number("lab_d65_L")).margin(0.01));
+        CHECK(lab.a == Approx(row.number("lab_d65_a")).margin(0.01));
+        CHECK(lab.b == Approx(row.number("lab_d65_b")).margin(0.01));
     }
 }
 
@@ -50,17 +42,16 @@ TEST_CASE("The chart adapted to D50 lies near its maker's values") {
     // Source: the same chart; its maker gives Lab under D50. The file's own Bradford figure must come out
     // again.
     constexpr Xyz d50{0.96422, 1.0, 0.82521}; // ICC.1, profile connection space
-    for (const auto& row : undercowl::tests::reference("srgb_lab.csv")) {
-        if (row.at("published_white") != "D50")
+    for (const auto& row : undercowl::reference::rows("srgb_lab.csv")) {
+        if (row["published_white"] != "D50")
             continue;
-        const Srgb8 pixel{static_cast<std::uint8_t>(number(row, "r8")),
-                          static_cast<std::uint8_t>(number(row, "g8")),
-                          static_cast<std::uint8_t>(number(row, "b8"))};
+        const Srgb8 pixel{static_cast<std::uint8_t>(row.number("r8")),
+                          static_cast<std::uint8_t>(row.number("g8")),
+                          static_cast<std::uint8_t>(row.number("b8"))};
         const Lab lab = toLab(adapt(toXyz(toLinear(pixel)), d65White, d50, ConeSpace::Bradford), d50);
-        const Lab published{number(row, "published_L"), number(row, "published_a"),
-                            number(row, "published_b")};
-        INFO(row.at("name"));
-        CHECK(ciede2000(lab, published) == Approx(number(row, "de00_own_d50_vs_published")).margin(0.02));
+        const Lab published{row.number("published_L"), row.number("published_a"), row.number("published_b")};
+        INFO(row["name"]);
+        CHECK(ciede2000(lab, published) == Approx(row.number("de00_own_d50_vs_published")).margin(0.02));
     }
 }
 

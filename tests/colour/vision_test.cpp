@@ -1,5 +1,5 @@
 #include "core/colour/vision.h"
-#include "tests/reference_csv.h"
+#include "tests/reference/csv.h"
 
 #include <catch2/catch.hpp>
 
@@ -7,29 +7,21 @@
 
 using namespace undercowl::colour;
 
-namespace {
-
-double number(const undercowl::tests::Record& row, const std::string& column) {
-    return std::stod(row.at(column));
-}
-
-} // namespace
-
 TEST_CASE("Colour-vision matrices are the published ones") {
     // Source: Machado, Oliveira and Fernandes 2009, severity 0.5 and 1.0.
     const std::map<std::string, Deficiency> kinds{
         {"protan", Deficiency::Protan}, {"deutan", Deficiency::Deutan}, {"tritan", Deficiency::Tritan}};
-    const auto rows = undercowl::tests::reference("cvd_machado2009.csv");
+    const auto rows = undercowl::reference::rows("cvd_machado2009.csv");
     REQUIRE(rows.size() == 6);
     for (const auto& row : rows) {
-        const Vision vision{kinds.at(row.at("deficiency")), number(row, "severity")};
+        const Vision vision{kinds.at(row["deficiency"]), row.number("severity")};
         const LinearRgb columns[] = {asSeen({1, 0, 0}, vision), asSeen({0, 1, 0}, vision),
                                      asSeen({0, 0, 1}, vision)};
         for (int column = 0; column < 3; ++column) {
             const std::string name(1, static_cast<char>('1' + column));
-            CHECK(columns[column].r == Approx(number(row, "m1" + name)).margin(1e-6));
-            CHECK(columns[column].g == Approx(number(row, "m2" + name)).margin(1e-6));
-            CHECK(columns[column].b == Approx(number(row, "m3" + name)).margin(1e-6));
+            CHECK(columns[column].r == Approx(row.number("m1" + name)).margin(1e-6));
+            CHECK(columns[column].g == Approx(row.number("m2" + name)).margin(1e-6));
+            CHECK(columns[column].b == Approx(row.number("m3" + name)).margin(1e-6));
         }
     }
 }

@@ -83,6 +83,7 @@ Ledger wholeJob() {
     reading.id = "r";
     reading.what = "axle nut";
     reading.value = {"84", "N.m"};
+    reading.repeated = {"83", "84", "85"};
     reading.low = job::TypedValue{"75", "N.m"};
     reading.verdict = "within";
     reading.probability = 0.99;
@@ -124,6 +125,7 @@ TEST_CASE("A job says what its entries said") {
     CHECK(job.findings.at(0).settled);
     CHECK(job.parts.at(0).state == job::PartState::Fitted);
     CHECK(job.readings.at(0).low == job::TypedValue{"75", "N.m"});
+    CHECK(job.readings.at(0).repeated == std::vector<std::string>{"83", "84", "85"});
     CHECK(job.rechecks.at(0).afterDays == 7);
     CHECK(job.handedOver->note == "ride gently");
     CHECK(job.history.size() == ledger.entries.size());

@@ -1,9 +1,14 @@
 #include "tests/reference/csv.h"
 
+#include <algorithm>
+#include <array>
 #include <cstddef>
+#include <cstdlib>
 #include <fstream>
+#include <set>
 #include <sstream>
 #include <stdexcept>
+#include <string_view>
 
 namespace undercowl::reference {
 namespace {
@@ -27,12 +32,24 @@ std::vector<std::string> cellsOf(const std::string& line) {
     return cells;
 }
 
+// What says which row it is and how good it is; reading these checks nothing.
+constexpr std::array<std::string_view, 5> aside{"record", "confidence", "source", "how", "origin"};
+
+void note(const std::string& place) {
+    static const char* const file = std::getenv("UNDERCOWL_ROWS_READ");
+    static std::set<std::string> noted;
+    if (file != nullptr && noted.insert(place).second)
+        std::ofstream(file, std::ios::app) << place << '\n';
+}
+
 } // namespace
 
 const std::string& Row::operator[](const std::string& column) const {
     const auto cell = cells_.find(column);
     if (cell == cells_.end())
         throw std::runtime_error("no column " + column);
+    if (std::find(aside.begin(), aside.end(), column) == aside.end())
+        note(place_);
     return cell->second;
 }
 
@@ -59,14 +76,14 @@ std::vector<Row> rows(const std::string& file) {
         throw std::runtime_error("cannot read " + file);
     const auto header = cellsOf(line);
     std::vector<Row> result;
-    while (std::getline(stream, line)) {
+    for (int number = 2; std::getline(stream, line); ++number) {
         const auto cells = cellsOf(line);
         if (cells.size() != header.size())
             throw std::runtime_error(std::string(file).append(": wrong number of cells: ").append(line));
         std::map<std::string, std::string> row;
         for (std::size_t i = 0; i < header.size(); ++i)
             row[header[i]] = cells[i];
-        result.emplace_back(std::move(row));
+        result.emplace_back(std::move(row), file + ":" + std::to_string(number));
     }
     return result;
 }

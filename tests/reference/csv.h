@@ -1,4 +1,7 @@
 // Reads the published check values of tests/reference.
+//
+// With UNDERCOWL_ROWS_READ=FILE in the environment, each row of which a test reads a value is noted in that
+// file as "name.csv:line": coverage_test.cpp finds the rows that no test looks at.
 #pragma once
 
 #include <map>
@@ -11,16 +14,19 @@ namespace undercowl::reference {
 // empty.
 class Row {
 public:
-    explicit Row(std::map<std::string, std::string> cells) : cells_(std::move(cells)) {}
+    Row(std::map<std::string, std::string> cells, std::string place)
+        : cells_(std::move(cells)), place_(std::move(place)) {}
     [[nodiscard]] const std::string& operator[](const std::string& column) const;
     [[nodiscard]] bool has(const std::string& column) const { return !(*this)[column].empty(); }
     // NaN-free: text that is not a number ends the test run.
     [[nodiscard]] double number(const std::string& column) const;
     // Cells joined, to name the row in a failure.
     [[nodiscard]] std::string name() const;
+    [[nodiscard]] const std::string& place() const { return place_; } // "vin_check.csv:12"
 
 private:
     std::map<std::string, std::string> cells_;
+    std::string place_;
 };
 
 // All rows of tests/reference/FILE; quoted cells with commas and doubled quotes are understood.

@@ -43,6 +43,22 @@ TEST_CASE("An adjustable wrench may be off by 6 % up to 10 N.m of tool maximum a
           std::string::npos);
 }
 
+// Sources: ISO 6789:2003; ISO 6789-1:2017 clause 5.1.3.
+TEST_CASE("How a wrench is tested is told as the standard has it") {
+    const std::string advice = testAdvice(InstrumentKind::TorqueWrench);
+    for (const Row& row : highRows("torque_wrench.csv", "rule")) {
+        INFO(row.name());
+        if (row["case"] == "test points")
+            CHECK(row["value"] == "20; 60; 100");
+        if (row["case"] == "exercise before test")
+            CHECK(row.number("value") == wrenchExercises);
+    }
+    CHECK(wrenchTestPercents == std::array{20, 60, 100});
+    CHECK(advice ==
+          "tested by ISO 6789: worked 5 times at its largest torque, then read at 20, 60 and 100 % of it");
+    CHECK(testAdvice(InstrumentKind::Caliper).empty());
+}
+
 // Source: derived from the deviation formula A_s = (X_a - X_r)/X_r x 100.
 TEST_CASE("Deviation examples fall within or outside the wrench's class") {
     for (const Row& row : highRows("torque_wrench.csv", "deviation_example")) {

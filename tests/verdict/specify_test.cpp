@@ -93,3 +93,46 @@ TEST_CASE("What is wrong with a sheet is named by its field") {
     backwards.due = "2026-02-01";
     CHECK(fault(backwards) == "due");
 }
+
+TEST_CASE("An instrument that is to be changed comes back as it was") {
+    const auto same = [](const Instrument& a, const Instrument& b) {
+        INFO(a.name << " " << a.unit.symbol());
+        CHECK(a.name == b.name);
+        CHECK(a.kind == b.kind);
+        CHECK(a.unit == b.unit);
+        CHECK(a.rangeLow == b.rangeLow);
+        CHECK(a.rangeHigh == b.rangeHigh);
+        CHECK(a.resolution == b.resolution);
+        CHECK(a.limit.percentOfReading == b.limit.percentOfReading);
+        CHECK(a.limit.percentOfRange == b.limit.percentOfRange);
+        CHECK(a.limit.digits == b.limit.digits);
+        CHECK(a.limit.absolute == b.limit.absolute);
+        CHECK(a.limitSource == b.limitSource);
+        CHECK(a.feel == b.feel);
+        CHECK(a.calibrated == b.calibrated);
+        CHECK(a.due == b.due);
+    };
+    for (Instrument one : ordinaryInstruments()) {
+        one.calibrated = *parseDate("2026-03-01");
+        one.due = *parseDate("2027-03-01");
+        const auto again = instrumentFrom(sheetOf(one));
+        if (!again)
+            FAIL(one.name << ": " << again.error().field << " " << again.error().message);
+        same(one, *again);
+    }
+    auto sheet = wrench();
+    sheet.wrench = "I D"; // from memory: the source carries a remark
+    sheet.feel = "0.2";
+    const auto made = instrumentFrom(sheet);
+    REQUIRE(made);
+    CHECK(made->feel == Approx(0.2));
+    CHECK(sheetOf(*made).wrench == "I D");
+    same(*made, *instrumentFrom(sheetOf(*made)));
+}
+
+TEST_CASE("A limit of error is told in words") {
+    CHECK(errorText(*ordinaryInstrument("multimeter", Dimension::Voltage)) ==
+          "0.5 % of the reading + 2 digits");
+    CHECK(errorText(*ordinaryInstrument("caliper", Dimension::Length)) == "0.03 mm");
+    CHECK(errorText(*ordinaryInstrument("tyre-gauge", Dimension::GaugePressure)) == "1.6 % of full scale");
+}
