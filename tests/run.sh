@@ -1,12 +1,19 @@
 #!/bin/sh
 # Installs what is missing, builds everything, runs every check and every test. Ends with ctest's summary.
 #
-#   sh tests/run.sh
+#   sh tests/run.sh [--long]
 #
-# Stages stop at the first failure. A second run builds only what changed.
+# Stages stop at the first failure. A second run builds only what changed. Every test runs without a network: whoever
+# opens a socket to another machine is ended. With --long, what takes more than a few minutes follows: all kills and
+# faults, the sanitizers, fuzzing for UNDERCOWL_FUZZ_SECONDS each (20 unless set), and how the shop grows.
 set -eu
 cd "$(dirname "$0")/.."
 . platform/packages.sh
+case "${1:-}" in
+"") long= ;;
+--long) long=yes ;;
+*) sed -n '2,9s/^# \{0,1\}//p' tests/run.sh; exit 2 ;;
+esac
 
 started=$(date +%s)
 stage() {
@@ -57,6 +64,29 @@ stage "clang-tidy"
 python3 tests/tidy.py build/release
 stage "all tests, GCC"
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
-ctest --preset release -j 2
+build/release/tests/platform/no_network ctest --preset release -j 2
 stage "how well the photos in tests/photos are read"
 cat build/release/sight_score.txt
+test -n "$long" || exit 0
+
+stage "every kill and every fault"
+UNDERCOWL_LONG=1 build/release/tests/store/test_store '*survive*,what was confirmed*,whatever byte*' >build/long.log 2>&1 ||
+    { cat build/long.log; exit 1; }
+grep -E 'survived|flipped|injected|still read|lost' build/long.log
+stage "core under the address and undefined-behaviour sanitizers"
+build sanitize
+ctest --preset sanitize -j 2
+stage "store and journal under the thread sanitizer"
+build threads
+ctest --preset threads -j 2
+stage "fuzzing"
+build fuzz
+for corpus in tests/fuzz/corpus/*; do
+    name=$(basename "$corpus")
+    mkdir -p "build/fuzz/found/$name"
+    UNDERCOWL_FUZZ_TARGET=$name build/fuzz/tests/fuzz/fuzz "build/fuzz/found/$name" "$corpus" -verbosity=0 \
+        -print_final_stats=1 -max_total_time="${UNDERCOWL_FUZZ_SECONDS:-20}" -timeout=10 -rss_limit_mb=4096 \
+        -artifact_prefix="build/fuzz/$name-" >"build/fuzz/$name.log" 2>&1 ||
+        { tail -40 "build/fuzz/$name.log"; exit 1; }
+    echo "$name: $(grep -o 'number_of_executed_units: .*' "build/fuzz/$name.log" | tr -dc 0-9) inputs, no finding"
+done

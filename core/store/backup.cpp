@@ -158,7 +158,7 @@ Result<BackupMade> writeBackup(const Store& store, const path& file, const Backu
         return failed(Fault::Refused, "backup: " + file.string() + " exists already; give another name");
     }
     const auto files = store.files();
-    const Passing database(store.folder() / (".incoming-" + store.newId()), files);
+    const Passing database(store.folder() / incomingFolder / store.newId(), files);
     if (auto copied = copyDatabase(store, database.file()); !copied) {
         return tl::unexpected(copied.error());
     }

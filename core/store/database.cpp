@@ -123,6 +123,9 @@ Result<Database> Database::open(const std::filesystem::path& file, std::span<con
         auto raw = std::make_unique<SQLite::Database>(
             file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busyMs, vfs);
         raw->exec("PRAGMA cell_size_check = ON");
+        // The first write of all goes through a journal. Unless its removal is synced too, a cut may bring it
+        // back, and with it the empty database.
+        raw->exec("PRAGMA synchronous = EXTRA");
         raw->exec("PRAGMA journal_mode = WAL");
         raw->exec("PRAGMA synchronous = FULL");
         raw->exec("PRAGMA foreign_keys = ON");

@@ -8,7 +8,6 @@
 namespace undercowl::store {
 namespace {
 
-constexpr std::string_view incoming = ".incoming-";
 constexpr std::size_t hashDigits = 64;
 constexpr std::array<std::string_view, 3> suffixes{"jpg", "png", "wav"};
 
@@ -28,25 +27,24 @@ bool isMediaName(std::string_view name) {
            isMediaSuffix(name.substr(hashDigits + 1));
 }
 
+// What is being written lies in a folder of its own: listing it is quick however many photos there are.
 MediaFolder::MediaFolder(std::filesystem::path folder, std::shared_ptr<Files> files)
-    : folder_(std::move(folder)), files_(std::move(files)) {}
+    : folder_(std::move(folder)), incoming_(folder_.parent_path() / incomingFolder),
+      files_(std::move(files)) {}
 
 Result<void> MediaFolder::prepare() {
-    if (auto made = files_->makeFolder(folder_); !made) {
-        return made;
+    for (const auto& folder : {folder_, incoming_}) {
+        if (auto made = files_->makeFolder(folder); !made) {
+            return made;
+        }
     }
-    if (auto synced = files_->syncFolder(folder_.parent_path()); !synced) {
-        return synced;
-    }
-    const auto all = files_->list(folder_);
+    const auto all = files_->list(incoming_);
     if (!all) {
         return tl::unexpected(all.error());
     }
     for (const std::string& name : *all) {
-        if (name.starts_with(incoming)) {
-            // Not being able to remove it (a disk that may only be read) keeps nobody from working.
-            (void)files_->remove(folder_ / name);
-        }
+        // Not being able to remove it (a disk that may only be read) keeps nobody from working.
+        (void)files_->remove(incoming_ / name);
     }
     return {};
 }
@@ -86,7 +84,7 @@ Result<std::string> MediaFolder::keep(std::span<const std::byte> bytes, std::str
                                           std::to_string(bytes.size()) + " bytes");
     }
     const std::string name = journal::blake2b256(text(bytes)) + "." + std::string(suffix);
-    const auto beside = folder_ / (std::string(incoming) + uuid);
+    const auto beside = incoming_ / uuid;
     for (int attempt = 1; !isWhole(name); ++attempt) { // one that has rotted is written anew
         if (auto written = writeBeside(bytes, beside); !written) {
             return tl::unexpected(written.error());

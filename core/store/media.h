@@ -11,6 +11,7 @@
 
 namespace undercowl::store {
 
+inline constexpr std::string_view incomingFolder = ".incoming"; // beside the media; emptied at each opening
 inline constexpr std::size_t largestMedia = std::size_t{256} << 20U; // bytes in one file
 
 // 64 hex digits, a point and a known suffix: jpg, png or wav.
@@ -21,12 +22,13 @@ class MediaFolder {
 public:
     MediaFolder(std::filesystem::path folder, std::shared_ptr<Files> files);
 
-    // Makes the folder and removes what a cut left half written: names that begin with ".incoming-". Should
-    // another process be writing one at this moment, its keep() notices and writes again.
+    // Makes the folder, and beside it ".incoming", where files are written before they get their names;
+    // removes what a cut left there half written. Should another process be writing one at this moment, its
+    // keep() notices and writes again.
     Result<void> prepare();
 
     // Content in, name out. When this returns, file and name are on the medium; when it fails, nothing new is
-    // in the folder but perhaps an ".incoming-" file.
+    // in the folder but perhaps a file in ".incoming".
     Result<std::string> keep(std::span<const std::byte> bytes, std::string_view suffix,
                              const std::string& uuid);
 
@@ -44,6 +46,7 @@ private:
     [[nodiscard]] bool isWhole(const std::string& name) const;
 
     std::filesystem::path folder_;
+    std::filesystem::path incoming_;
     std::shared_ptr<Files> files_;
 };
 

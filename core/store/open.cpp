@@ -37,12 +37,17 @@ Result<void> mayCreate(const path& folder) {
 // whose database a cut has taken would look like a shop that was lost.
 Result<void> makeDatabase(const path& folder, Files& files) {
     const auto there = files.size(folder / "shop.db");
-    if (!there || *there) {
+    if (!there || there->value_or(0) > 0) {
         return there ? Result<void>{} : tl::unexpected(there.error());
     }
-    auto file = files.create(folder / "shop.db");
-    Result<void> done = file ? (*file)->close() : tl::unexpected(file.error());
-    return done ? files.syncFolder(folder) : done;
+    if (!*there) {
+        auto file = files.create(folder / "shop.db");
+        const Result<void> done = file ? (*file)->close() : tl::unexpected(file.error());
+        if (!done) {
+            return done;
+        }
+    }
+    return files.syncFolder(folder); // also of a file that an attempt before this one left empty
 }
 
 Problem asOpening(Problem problem) {

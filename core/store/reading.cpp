@@ -4,6 +4,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cctype>
 
@@ -89,6 +90,87 @@ std::optional<std::string> query(std::string_view words) {
     return made;
 }
 
+// What a query finds, in two steps. Ranking looks at every match, which in a large shop takes longer than a
+// frame for the two letters typed first; so only what is specific enough is ranked, of the rest the newest
+// lines come first, those whose title fits before the others.
+class Found {
+public:
+    Found(Database& database, std::string query, std::size_t most)
+        : database_(database), query_(std::move(query)), most_(most) {}
+
+    [[nodiscard]] std::vector<Hit> hits() const {
+        std::vector<std::int64_t> rows = newest(query_, rankedAtMost + 1);
+        if (rows.size() <= rankedAtMost) {
+            return read(ranked());
+        }
+        std::vector<std::int64_t> chosen = newest("{title} : (" + query_ + ")", most_);
+        for (const std::int64_t row : rows) {
+            if (chosen.size() < most_ && std::find(chosen.begin(), chosen.end(), row) == chosen.end()) {
+                chosen.push_back(row);
+            }
+        }
+        return read(chosen);
+    }
+
+private:
+    static constexpr std::size_t rankedAtMost = 500;
+
+    [[nodiscard]] std::vector<std::int64_t> newest(const std::string& query, std::size_t most) const {
+        Using row(
+            database_.prepared("SELECT rowid FROM search WHERE search MATCH ? ORDER BY rowid DESC LIMIT ?"));
+        return rowids(*row, query, most);
+    }
+    [[nodiscard]] std::vector<std::int64_t> ranked() const {
+        Using row(
+            database_.prepared("SELECT search.rowid FROM search JOIN search_line l ON l.rowid = search.rowid "
+                               "WHERE search MATCH ? "
+                               "ORDER BY bm25(search, 10.0, 4.0, 0.5), l.stream DESC, l.subject LIMIT ?"));
+        return rowids(*row, query_, most_);
+    }
+    static std::vector<std::int64_t> rowids(SQLite::Statement& row, const std::string& query,
+                                            std::size_t most) {
+        row.bind(1, query);
+        row.bind(2, static_cast<std::int64_t>(most));
+        std::vector<std::int64_t> found;
+        while (row.executeStep()) {
+            found.push_back(row.getColumn(0).getInt64());
+        }
+        return found;
+    }
+
+    // The words around the hit are only worked out for what is shown.
+    [[nodiscard]] std::vector<Hit> read(const std::vector<std::int64_t>& rows) const {
+        std::vector<Hit> hits;
+        for (const std::int64_t id : rows) {
+            Using row(database_.prepared(
+                "SELECT l.kind, l.subject, l.stream, l.title, snippet(search, -1, '[', ']', '...', 12), "
+                "l.machine, CASE l.kind "
+                "WHEN 'machine' THEN (SELECT stream FROM job_line WHERE machine = l.stream ORDER BY last_at "
+                "DESC, "
+                "stream DESC LIMIT 1) "
+                "WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = l.stream ORDER BY last_at "
+                "DESC, "
+                "stream DESC LIMIT 1) ELSE l.stream END "
+                "FROM search JOIN search_line l ON l.rowid = search.rowid "
+                "WHERE search MATCH ?1 AND search.rowid = ?2"));
+            row->bind(1, query_);
+            row->bind(2, id);
+            if (row->executeStep()) {
+                const auto text = [&row](int column) {
+                    return row->getColumn(column).isNull() ? std::string{}
+                                                           : row->getColumn(column).getString();
+                };
+                hits.push_back({hitKind(text(0)), text(6), text(1), text(3), text(4), text(5)});
+            }
+        }
+        return hits;
+    }
+
+    Database& database_;
+    std::string query_;
+    std::size_t most_;
+};
+
 tl::unexpected<Problem> notFound(std::string_view what, const Id& id) {
     return failed(Fault::NotFound,
                   std::string(what) + ": there is none with the id '" + id + "' in this store");
@@ -147,12 +229,18 @@ Result<std::vector<job::Mechanic>> Store::mechanics() const {
     });
 }
 
-Result<std::vector<JobLine>> Store::jobs() const {
+Result<std::vector<JobLine>> Store::jobs(std::size_t mostDone) const {
     return guarded([&]() -> Result<std::vector<JobLine>> {
-        Using row(state_->database.prepared(
+        // 'done' as it stands in the partial indexes of the schema: both halves are read from them.
+        const std::string columns =
             "SELECT stream, number, machine, machine_label, frame_number, owner_name, reason, moment, "
-            "stopped_key, stopped_values, next_key, next_values, waiting, open_unsafe, last_at FROM job_line "
-            "ORDER BY last_at DESC, stream DESC"));
+            "stopped_key, stopped_values, next_key, next_values, waiting, open_unsafe, last_at FROM "
+            "job_line ";
+        Using row(state_->database.prepared(columns + "WHERE moment <> 'done' UNION ALL SELECT * FROM (" +
+                                            columns +
+                                            "WHERE moment = 'done' ORDER BY last_at DESC LIMIT ?) "
+                                            "ORDER BY last_at DESC, stream DESC"));
+        row->bind(1, static_cast<std::int64_t>(mostDone));
         const auto text = [&row](int column) { return row->getColumn(column).getString(); };
         std::vector<JobLine> lines;
         while (row->executeStep()) {
@@ -196,24 +284,8 @@ Result<std::vector<Hit>> Store::find(std::string_view words, std::size_t most) c
         return std::vector<Hit>{};
     }
     return guarded([&]() -> Result<std::vector<Hit>> {
-        Using row(state_->database.prepared(
-            "SELECT l.kind, l.subject, l.stream, l.title, snippet(search, -1, '[', ']', '...', 12), "
-            "l.machine, "
-            "CASE l.kind WHEN 'machine' THEN (SELECT stream FROM job_line WHERE machine = l.stream ORDER BY "
-            "last_at DESC, stream DESC LIMIT 1) WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = "
-            "l.stream ORDER BY last_at DESC, stream DESC LIMIT 1) ELSE l.stream END "
-            "FROM search JOIN search_line l ON l.rowid = search.rowid WHERE search MATCH ? "
-            "ORDER BY bm25(search, 10.0, 4.0, 0.5), l.stream DESC, l.subject LIMIT ?"));
-        row->bind(1, *wanted);
-        row->bind(2, static_cast<std::int64_t>(std::min(most, std::size_t{10'000})));
-        std::vector<Hit> hits;
-        while (row->executeStep()) {
-            const auto text = [&row](int column) {
-                return row->getColumn(column).isNull() ? std::string{} : row->getColumn(column).getString();
-            };
-            hits.push_back({hitKind(text(0)), text(6), text(1), text(3), text(4), text(5)});
-        }
-        return hits;
+        const Found found(state_->database, *wanted, std::min(most, std::size_t{10'000}));
+        return found.hits();
     });
 }
 

@@ -16,6 +16,7 @@
 #include <cstddef>
 #include <filesystem>
 #include <functional>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <set>
@@ -131,7 +132,9 @@ public:
     [[nodiscard]] Result<job::Job> job(const Id& id) const;
     [[nodiscard]] Result<job::Machine> machine(const Id& id) const;
     [[nodiscard]] Result<job::Owner> owner(const Id& id) const;
-    [[nodiscard]] Result<std::vector<JobLine>> jobs() const; // last worked on first
+    // Last worked on first: all that are open, and of those that are done at most 'mostDone'.
+    [[nodiscard]] Result<std::vector<JobLine>>
+    jobs(std::size_t mostDone = std::numeric_limits<std::int64_t>::max()) const;
     [[nodiscard]] Result<Id> jobByNumberOrId(std::string_view text) const;
     // Every word, or the beginning of one, must occur; case and diacritics do not matter. Best first, at most
     // 'most'.

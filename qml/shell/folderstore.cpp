@@ -31,7 +31,9 @@ public:
     [[nodiscard]] Result<job::Job> job(const Id& id) const override { return store_.job(id); }
     [[nodiscard]] Result<job::Machine> machine(const Id& id) const override { return store_.machine(id); }
     [[nodiscard]] Result<job::Owner> owner(const Id& id) const override { return store_.owner(id); }
-    [[nodiscard]] Result<std::vector<store::JobLine>> jobs() const override { return store_.jobs(); }
+    [[nodiscard]] Result<std::vector<store::JobLine>> jobs(std::size_t mostDone) const override {
+        return store_.jobs(mostDone);
+    }
     [[nodiscard]] Result<std::vector<store::Hit>> find(std::string_view words,
                                                        std::size_t most) const override {
         return store_.find(words, most);

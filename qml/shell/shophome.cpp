@@ -6,6 +6,12 @@
 
 namespace undercowl::ui {
 
+namespace {
+
+constexpr std::size_t doneShown = 30; // of those that were handed over; older ones are found by their words
+
+} // namespace
+
 void ShopHome::componentComplete() {
     connect(session_, &ShopSession::jobsChanged, this, [this] {
         stale_ = true;
@@ -30,7 +36,7 @@ void ShopHome::setActive(bool active) {
 void ShopHome::refresh() {
     stale_ = false;
     session_->ask(
-        this, [](ShopStore& store) { return store.jobs(); },
+        this, [](ShopStore& store) { return store.jobs(doneShown); },
         [this](const Result<std::vector<store::JobLine>>& read) {
             if (read)
                 show(*read);

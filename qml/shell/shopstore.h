@@ -9,6 +9,7 @@
 #include <cstddef>
 #include <filesystem>
 #include <functional>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <span>
@@ -45,7 +46,8 @@ public:
     [[nodiscard]] virtual Result<job::Job> job(const Id& id) const = 0;
     [[nodiscard]] virtual Result<job::Machine> machine(const Id& id) const = 0;
     [[nodiscard]] virtual Result<job::Owner> owner(const Id& id) const = 0;
-    [[nodiscard]] virtual Result<std::vector<store::JobLine>> jobs() const = 0;
+    [[nodiscard]] virtual Result<std::vector<store::JobLine>>
+    jobs(std::size_t mostDone = std::numeric_limits<std::int64_t>::max()) const = 0;
     [[nodiscard]] virtual Result<std::vector<store::Hit>> find(std::string_view words,
                                                                std::size_t most) const = 0;
 

@@ -64,6 +64,23 @@ TEST_CASE("the job is what its entries fold to, and the lists say the same") {
     CHECK(must(shop.store.check()).faults == std::vector<std::string>{});
 }
 
+TEST_CASE("of the jobs that are done as many are listed as are wished, of the open ones all") {
+    Shop shop;
+    std::vector<Id> done;
+    for (int i = 0; i < 4; ++i) {
+        done.push_back(shop.smallJob("2026-00" + std::to_string(i)));
+        shop.say(journal::jobHandedOver(done.back(), "runs"));
+    }
+    const Id open = shop.smallJob("2026-004");
+    CHECK(must(shop.store.jobs()).size() == 5);
+    const auto lines = must(shop.store.jobs(2));
+    REQUIRE(lines.size() == 3);
+    CHECK(lines[0].id == open);
+    CHECK(lines[1].id == done[3]);
+    CHECK(lines[2].id == done[2]);
+    CHECK(must(shop.store.jobs(0)).size() == 1);
+}
+
 TEST_CASE("a machine or owner that is described anew shows in the lines of its jobs") {
     Shop shop;
     const Id id = shop.wholeJob("2026-001");

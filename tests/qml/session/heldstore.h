@@ -65,7 +65,9 @@ public:
     [[nodiscard]] Result<job::Job> job(const Id& id) const override { return real_->job(id); }
     [[nodiscard]] Result<job::Machine> machine(const Id& id) const override { return real_->machine(id); }
     [[nodiscard]] Result<job::Owner> owner(const Id& id) const override { return real_->owner(id); }
-    [[nodiscard]] Result<std::vector<store::JobLine>> jobs() const override { return real_->jobs(); }
+    [[nodiscard]] Result<std::vector<store::JobLine>> jobs(std::size_t mostDone) const override {
+        return real_->jobs(mostDone);
+    }
     [[nodiscard]] Result<std::vector<store::Hit>> find(std::string_view words,
                                                        std::size_t most) const override {
         return real_->find(words, most);
