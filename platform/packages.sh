@@ -1,7 +1,7 @@
 # Debian 12 packages, in one place for platform/run.sh and tests/run.sh. Sourced, not run: POSIX sh.
 #
-# need_packages GROUP... installs what is missing of the groups run (to build and run the app) and test (to build
-# and run the tests besides). Quick when nothing is missing.
+# need_packages GROUP... installs what is missing of the groups run (to build and run the app), test (to build
+# and run the tests besides) and cross (to build for phones). Quick when nothing is missing.
 
 packages_run="
 build-essential cmake ninja-build pkg-config
@@ -23,12 +23,18 @@ catch2 clang clang-format clang-tidy python3 poppler-utils units
 qml6-module-qttest xvfb xauth xdotool imagemagick
 "
 
+# To cross-compile for 64-bit ARM and to run that here.
+packages_cross="
+crossbuild-essential-arm64 qemu-user-static mmdebstrap dpkg-dev
+"
+
 need_packages() {
     wanted=
     for group in "$@"; do
         case $group in
         run) wanted="$wanted $packages_run" ;;
         test) wanted="$wanted $packages_test" ;;
+        cross) wanted="$wanted $packages_cross" ;;
         *) echo "packages.sh: no group $group" >&2; return 2 ;;
         esac
     done

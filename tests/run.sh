@@ -90,3 +90,6 @@ for corpus in tests/fuzz/corpus/*; do
         { tail -40 "build/fuzz/$name.log"; exit 1; }
     echo "$name: $(grep -o 'number_of_executed_units: .*' "build/fuzz/$name.log" | tr -dc 0-9) inputs, no finding"
 done
+stage "how the shop grows"
+build bench
+build/bench/tests/bench/bench_scale build docs/performance.md

@@ -8,6 +8,7 @@
 #include "core/store/media.h"
 
 #include <algorithm>
+#include <future>
 
 namespace undercowl::store {
 namespace {
@@ -159,7 +160,7 @@ Result<BackupMade> writeBackup(const Store& store, const path& file, const Backu
     }
     const auto files = store.files();
     const Passing database(store.folder() / incomingFolder / store.newId(), files);
-    if (auto copied = copyDatabase(store, database.file()); !copied) {
+    if (auto copied = copyDatabase(store, database.file(), Copy::Passing); !copied) {
         return tl::unexpected(copied.error());
     }
     // After the database: every file that an entry in it names is there by now.
@@ -192,12 +193,20 @@ Result<BackupMade> writeBackup(const Store& store, const path& file, const Backu
     }
     Bytes bytes(wish.progress, 2 * total);
     std::vector<std::string> faults;
+    // Checked while it is being written. What stands in for the disk in tests counts on one thread.
+    auto sound = std::async(files->vfs().empty() ? std::launch::async : std::launch::deferred,
+                            [&] { return checkDatabase(database.file(), files->vfs()); });
     {
         FileSink out(file, files);
         const auto sealed = wish.passphrase.empty() ? nullptr : sealing(out, wish.passphrase, wish.cost);
         Writing writing(store, sealed ? *sealed : static_cast<ByteSink&>(out), bytes);
-        if (auto written = writing.run(content, database.file(), names, faults); !written) {
-            return tl::unexpected(written.error());
+        const auto written = writing.run(content, database.file(), names, faults);
+        const auto checked = sound.get();
+        if (!written || !checked) {
+            if (written) {
+                (void)files->remove(file);
+            }
+            return tl::unexpected(written ? checked.error() : written.error());
         }
     }
     // What is on the disk now, against what was meant.

@@ -45,8 +45,12 @@ struct BackupVisitor {
 // The same from a stream, whatever it is.
 [[nodiscard]] Result<BackupContent> readBackup(ByteSource& from, const BackupVisitor& visitor = {});
 
-// A copy of the store's database in one file of its own, checked. The file must not exist.
-[[nodiscard]] Result<void> copyDatabase(const Store& store, const std::filesystem::path& file);
+// A copy of the store's database in one file of its own. The file must not exist. A lasting one is checked
+// and synced; a passing one never needs to reach the medium, and is for the caller to check.
+enum class Copy : std::uint8_t { Passing, Lasting };
+[[nodiscard]] Result<void> copyDatabase(const Store& store, const std::filesystem::path& file, Copy copy);
+
+[[nodiscard]] Result<void> checkDatabase(const std::filesystem::path& file, const std::string& vfs);
 
 [[nodiscard]] Problem backupCancelled();
 

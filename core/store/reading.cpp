@@ -138,30 +138,38 @@ private:
         return found;
     }
 
-    // The words around the hit are only worked out for what is shown.
+    // The words around the hit are only worked out for what is shown, in one walk over the matches: asked for
+    // one by one, each would begin the query anew.
     [[nodiscard]] std::vector<Hit> read(const std::vector<std::int64_t>& rows) const {
-        std::vector<Hit> hits;
-        for (const std::int64_t id : rows) {
-            Using row(database_.prepared(
-                "SELECT l.kind, l.subject, l.stream, l.title, snippet(search, -1, '[', ']', '...', 12), "
-                "l.machine, CASE l.kind "
-                "WHEN 'machine' THEN (SELECT stream FROM job_line WHERE machine = l.stream ORDER BY last_at "
-                "DESC, "
-                "stream DESC LIMIT 1) "
-                "WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = l.stream ORDER BY last_at "
-                "DESC, "
-                "stream DESC LIMIT 1) ELSE l.stream END "
-                "FROM search JOIN search_line l ON l.rowid = search.rowid "
-                "WHERE search MATCH ?1 AND search.rowid = ?2"));
-            row->bind(1, query_);
-            row->bind(2, id);
-            if (row->executeStep()) {
-                const auto text = [&row](int column) {
-                    return row->getColumn(column).isNull() ? std::string{}
-                                                           : row->getColumn(column).getString();
-                };
-                hits.push_back({hitKind(text(0)), text(6), text(1), text(3), text(4), text(5)});
-            }
+        if (rows.empty()) {
+            return {};
+        }
+        Using row(database_.prepared(
+            "SELECT l.kind, l.subject, l.stream, l.title, snippet(search, -1, '[', ']', '...', 12), "
+            "l.machine, CASE l.kind "
+            "WHEN 'machine' THEN (SELECT stream FROM job_line WHERE machine = l.stream ORDER BY last_at "
+            "DESC, "
+            "stream DESC LIMIT 1) "
+            "WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = l.stream ORDER BY last_at DESC, "
+            "stream DESC LIMIT 1) ELSE l.stream END, search.rowid "
+            "FROM search JOIN search_line l ON l.rowid = search.rowid "
+            "WHERE search MATCH ?1 AND search.rowid BETWEEN ?2 AND ?3 AND +search.rowid IN (SELECT value "
+            "FROM "
+            "json_each(?4))"));
+        const auto [least, most] = std::minmax_element(rows.begin(), rows.end());
+        row->bind(1, query_);
+        row->bind(2, *least);
+        row->bind(3, *most);
+        row->bind(4, nlohmann::json(rows).dump());
+        std::vector<Hit> hits(rows.size());
+        while (row->executeStep()) {
+            const auto text = [&row](int column) {
+                return row->getColumn(column).isNull() ? std::string{} : row->getColumn(column).getString();
+            };
+            const auto place =
+                std::find(rows.begin(), rows.end(), row->getColumn(7).getInt64()) - rows.begin();
+            hits[static_cast<std::size_t>(place)] = {hitKind(text(0)), text(6), text(1),
+                                                     text(3),          text(4), text(5)};
         }
         return hits;
     }

@@ -123,9 +123,8 @@ Exit rebuild(const Context& context) {
 
 void addStoreCommand(CLI::App& root, Context& context) {
     const auto wanted = std::make_shared<Wanted>();
-    CLI::App* store =
-        addCommand(root, "store", "Check the shop's store, or rebuild its tables from the journal",
-                   "undercowlctl store check");
+    CLI::App* store = addCommand(root, "store", "Check the shop's store, rebuild, mend or salvage it",
+                                 "undercowlctl store check");
     store->require_subcommand(1);
     addCommand(*store, "check", "Verify the database, the journal's chains, every media file and the tables",
                "undercowlctl store check --store ~/shop")

@@ -108,7 +108,10 @@ store::Result<Shop> tellAll(store::Store& store, const Hands& clock, const std::
 } // namespace
 
 std::filesystem::path builtInAssets() {
-    return UNDERCOWL_DEMO_ASSETS;
+    std::error_code none;
+    const auto program = std::filesystem::read_symlink("/proc/self/exe", none); // where a system has it
+    const auto installed = program.parent_path() / ".." / "share" / "undercowl" / "demo";
+    return !none && std::filesystem::exists(installed, none) ? installed : UNDERCOWL_DEMO_ASSETS;
 }
 
 store::Result<Shop> makeShop(const std::filesystem::path& folder, const std::filesystem::path& assets,

@@ -10,7 +10,7 @@
 
 namespace undercowl::demo {
 
-// Where the demo's data and photos lie on the machine that this program was built on.
+// Where the demo's data and photos lie: beside the installed program, else where it was built.
 [[nodiscard]] std::filesystem::path builtInAssets();
 
 struct Shop {

@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 
 #include <filesystem>
+#include <sstream>
+#include <string>
 
 using namespace undercowl::tests;
 using Catch::Contains;
@@ -50,6 +52,30 @@ TEST_CASE("every command explains itself with an example and speaks JSON") {
         CHECK_THAT(ran.out, Contains("Example:\n  undercowlctl "));
         CHECK_THAT(ran.out, Contains("--json"));
     }
+}
+
+TEST_CASE("the man page names every command, and bash completes them") {
+    const std::string package = UNDERCOWL_TESTS "/../platform/linux/package/";
+    const std::string page = contentOf(package + "undercowlctl.1");
+    const std::string help = ctl("--help").out;
+    std::istringstream lines(help.substr(help.find("Subcommands:")));
+    int commands = 0;
+    for (std::string line; std::getline(lines, line);) {
+        if (line.starts_with("  ") && line.size() > 2 && line[2] != ' ') {
+            const std::string name = line.substr(2, line.find(' ', 2) - 2);
+            INFO(name);
+            CHECK_THAT(page, Contains("\n.B " + name));
+            ++commands;
+        }
+    }
+    CHECK(commands > 8);
+
+    const std::string completing =
+        "-c 'PATH=\"$(dirname \"" UNDERCOWLCTL "\"):$PATH\"; . \"" + package +
+        "undercowlctl.bash\"; COMP_WORDS=(undercowlctl backup re); COMP_CWORD=2; "
+        "_undercowlctl; echo \"${COMPREPLY[@]}\"; COMP_WORDS=(undercowlctl store check --js); "
+        "COMP_CWORD=3; _undercowlctl; echo \"${COMPREPLY[@]}\"'";
+    CHECK(run("bash", completing).out == "restore\n--json\n");
 }
 
 TEST_CASE("a store that is not there is not made by looking at it") {
