@@ -1,6 +1,7 @@
 # What is installed where, and the Debian package: cmake --build --preset release && cpack --config
 # build/release/CPackConfig.cmake (docs/packages.md).
 include(GNUInstallDirs)
+set(CMAKE_SKIP_INSTALL_ALL_DEPENDENCY ON) # packing does not build the tests
 set(package ${CMAKE_CURRENT_LIST_DIR})
 
 install(TARGETS undercowl undercowlctl RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
