@@ -124,38 +124,13 @@ Verdict verdictOf(const std::vector<ColourOdds>& all) {
     return verdict;
 }
 
-// Another part of the same wire speaks too, if less: the wire may have been lost on the way there, and a
-// tracer may be turned away here or there. What each judge was taught with is taken out, so that it does not
-// count twice.
-void hear(const Posterior& part, Posterior& posterior) {
-    constexpr double turnedAway = 0.3;
-    constexpr double lost = 0.15;
-    constexpr double weight = 0.6; // parts of one photo err alike
-    const auto prior = [](std::size_t tracer) { return (tracer + 1 == tracers ? 0.55 : 0.45 / 13.0) / 14.0; };
-    double total = 0.0;
-    for (std::size_t b = 0; b < insulations; ++b) {
-        const double plain = part.at(b).back() / prior(tracers - 1);
-        for (std::size_t t = 0; t < tracers; ++t) {
-            const double own = part.at(b).at(t) / prior(t);
-            const double likelihood =
-                t + 1 == tracers ? plain : (1.0 - turnedAway) * own + turnedAway * plain;
-            total += posterior.at(b).at(t) *= std::pow((1.0 - lost) * likelihood + lost, weight);
-        }
-    }
-    for (auto& row : posterior)
-        for (double& p : row)
-            p /= total;
-}
-
 } // namespace
 
-void judge(const std::vector<Strip>& parts, double widthPx, double strength, const LightCodes& light,
-           const White& white, WireReading& reading) {
-    Verdict verdict = verdictOf(colourOddsOf(parts.front(), light, white));
-    for (std::size_t i = 1; i < parts.size(); ++i)
-        hear(verdictOf(colourOddsOf(parts[i], light, white, 2)).mean, verdict.mean);
+void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
+           WireReading& reading) {
+    const Verdict verdict = verdictOf(colourOddsOf(strip, light, white));
     reading.candidates = candidatesOf(verdict.mean);
-    reading.doubts = hindrances(exposureOf(parts.front()), widthPx);
+    reading.doubts = hindrances(exposureOf(strip), widthPx);
     constexpr double enough = 0.99;
     constexpr double enoughForEach = 0.95;
     reading.sure = reading.doubts.empty() && verdict.agreed && strength > 0.8 &&

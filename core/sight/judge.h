@@ -4,13 +4,11 @@
 #include "core/sight/networks.h"
 #include "core/sight/reading.h"
 
-#include <vector>
-
 namespace undercowl::sight {
 
-// 'parts' as from straighten(), at least one. Fills candidates, sure and doubts. 'widthPx' is in pixels of
+// 'strip' as from straighten(). Fills candidates, sure and doubts. 'widthPx' is in pixels of
 // the photo, 'strength' how surely the tube is a wire, 0 to 1.
-void judge(const std::vector<Strip>& parts, double widthPx, double strength, const LightCodes& light,
-           const White& white, WireReading& reading);
+void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
+           WireReading& reading);
 
 } // namespace undercowl::sight

@@ -116,8 +116,7 @@ LightCodes lightOf(const cv::Mat& rgb) {
     return codes;
 }
 
-std::vector<ColourOdds> colourOddsOf(const Strip& strip, const LightCodes& light, const White& white,
-                                     std::size_t step) {
+std::vector<ColourOdds> colourOddsOf(const Strip& strip, const LightCodes& light, const White& white) {
     constexpr int cells = stripAcross * stripAlong;
     constexpr int colours = 4; // red, green, blue, seen
     const int lights = int(light[0].size() + white.size());
@@ -129,7 +128,7 @@ std::vector<ColourOdds> colourOddsOf(const Strip& strip, const LightCodes& light
     Networks& nets = networks();
     const std::lock_guard lock(nets.one);
     fillPlanes(strip, planes);
-    for (std::size_t i = 0; i < judges; i += step) {
+    for (std::size_t i = 0; i < judges; ++i) {
         std::copy(light.at(i).begin(), light.at(i).end(), code.ptr<float>());
         std::copy(white.begin(), white.end(), code.ptr<float>() + light.at(i).size());
         for (int channel = 0; channel < lights; ++channel)

@@ -68,8 +68,7 @@ struct Strip {
     cv::Mat seen; // CV_8UC1, 255 where it belongs to the wire's neighbourhood and 0 beyond what was followed
 };
 
-// Asks every 'step'-th judge.
 [[nodiscard]] std::vector<ColourOdds> colourOddsOf(const Strip& strip, const LightCodes& light,
-                                                   const White& white, std::size_t step = 1);
+                                                   const White& white);
 
 } // namespace undercowl::sight

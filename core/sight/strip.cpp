@@ -42,9 +42,11 @@ private:
     std::vector<double> at_;
 };
 
-Strip straightened(const cv::Mat& rgb, const Tube& tube, double middle) {
-    // 'middle' is the place along the tube that the strip is cut around, pixels from its start
+} // namespace
+
+Strip straighten(const cv::Mat& rgb, const Tube& tube) {
     const Measured line(tube.centre);
+    const double middle = line.distanceOf(tube.anchor);
     const double step = stripStep * tube.width;
     cv::Mat mapX(stripAcross, stripAlong, CV_32FC1);
     cv::Mat mapY(stripAcross, stripAlong, CV_32FC1);
@@ -67,23 +69,6 @@ Strip straightened(const cv::Mat& rgb, const Tube& tube, double middle) {
     }
     cv::remap(rgb, strip.rgb, mapX, mapY, cv::INTER_LINEAR, cv::BORDER_REPLICATE);
     return strip;
-}
-
-} // namespace
-
-std::vector<Strip> straighten(const cv::Mat& rgb, const Tube& tube) {
-    const Measured line(tube.centre);
-    const double anchor = line.distanceOf(tube.anchor);
-    const double half = 0.5 * stripAlong * stripStep * tube.width;
-    const double enough = 3.0 * tube.width;
-    std::vector<Strip> parts{straightened(rgb, tube, anchor)};
-    const double next = anchor + 1.75 * half;
-    const double previous = anchor - 1.75 * half;
-    if (anchor + half + enough < line.length())
-        parts.push_back(straightened(rgb, tube, next));
-    if (anchor - half - enough > 0.0)
-        parts.push_back(straightened(rgb, tube, previous));
-    return parts;
 }
 
 } // namespace undercowl::sight
