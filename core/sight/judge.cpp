@@ -124,15 +124,42 @@ Verdict verdictOf(const std::vector<ColourOdds>& all) {
     return verdict;
 }
 
+// A tracer that is turned away here may show further along the wire. Only a plain answer is doubted so, and
+// only by a part that is as plainly of the same base: the wire may have been lost on the way there.
+void lookFurther(const std::vector<Strip>& further, const LightCodes& light, const White& white,
+                 Posterior& posterior) {
+    constexpr double plainly = 0.9;
+    constexpr double believed = 0.9;
+    const Best here = bestOf(posterior);
+    if (here.tracer + 1 != tracers)
+        return;
+    for (const Strip& strip : further) {
+        const Posterior part = verdictOf(colourOddsOf(strip, light, white)).mean;
+        const Best there = bestOf(part);
+        if (there.base != here.base || there.tracer + 1 == tracers ||
+            part.at(there.base).at(there.tracer) < plainly)
+            continue;
+        double& plain = posterior.at(here.base).back();
+        posterior.at(there.base).at(there.tracer) += believed * plain;
+        plain *= 1.0 - believed;
+        return;
+    }
+}
+
 } // namespace
 
-void judge(const Strip& strip, double widthPx, double strength, const LightCodes& light, const White& white,
-           WireReading& reading) {
-    const Verdict verdict = verdictOf(colourOddsOf(strip, light, white));
+void judge(const Strip& strip, const std::vector<Strip>& further, double widthPx, double strength,
+           const LightCodes& light, const White& white, WireReading& reading) {
+    Verdict verdict = verdictOf(colourOddsOf(strip, light, white));
+    lookFurther(further, light, white, verdict.mean);
     reading.candidates = candidatesOf(verdict.mean);
     reading.doubts = hindrances(exposureOf(strip), widthPx);
-    constexpr double enough = 0.99;
-    constexpr double enoughForEach = 0.95;
+    // Chosen on photos kept back: as many as can be called sure with none wrong among them. A thin grey
+    // tracer on black passes for a highlight, so plain black needs more.
+    const colour::WireColour& answer = reading.candidates.front().wire;
+    const bool plainBlack = answer.base == colour::Insulation::BK && !answer.tracer;
+    const double enough = plainBlack ? 0.99 : 0.97;
+    const double enoughForEach = plainBlack ? 0.95 : 0.90;
     reading.sure = reading.doubts.empty() && verdict.agreed && strength > 0.8 &&
                    verdict.least > enoughForEach && reading.candidates.front().probability > enough;
     if (reading.sure)

@@ -12,7 +12,7 @@ struct Words {
 };
 
 // In the order of the enumeration.
-constexpr std::array<Words, 10> words{
+constexpr std::array<Words, 11> words{
     {{"glare", "glare covers it: tilt the phone"},
      {"shadow", "too dark here: bring a lamp or move your shadow away"},
      {"too thin", "narrower than 4 px: go closer"},
@@ -22,7 +22,8 @@ constexpr std::array<Words, 10> words{
      {"no wire found", "no wire found here: tap nearer to it, or stroke across it"},
      {"burnt out", "burnt out: take the lamp away or tap the photo darker"},
      {"uneven light", "two lights mix on it: switch one off"},
-     {"not proven", "likely, but not certain: compare the wire itself"}}};
+     {"not proven", "likely, but not certain: compare the wire itself"},
+     {"beside the wire", "the tap lies beside this wire: see that the outlined one is meant"}}};
 
 } // namespace
 

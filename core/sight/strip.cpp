@@ -42,11 +42,8 @@ private:
     std::vector<double> at_;
 };
 
-} // namespace
-
-Strip straighten(const cv::Mat& rgb, const Tube& tube) {
-    const Measured line(tube.centre);
-    const double middle = line.distanceOf(tube.anchor);
+// 'middle' is the place along the tube that the strip is cut around, pixels from its start.
+Strip straightened(const cv::Mat& rgb, const Tube& tube, const Measured& line, double middle) {
     const double step = stripStep * tube.width;
     cv::Mat mapX(stripAcross, stripAlong, CV_32FC1);
     cv::Mat mapY(stripAcross, stripAlong, CV_32FC1);
@@ -69,6 +66,26 @@ Strip straighten(const cv::Mat& rgb, const Tube& tube) {
     }
     cv::remap(rgb, strip.rgb, mapX, mapY, cv::INTER_LINEAR, cv::BORDER_REPLICATE);
     return strip;
+}
+
+} // namespace
+
+Strip straighten(const cv::Mat& rgb, const Tube& tube) {
+    const Measured line(tube.centre);
+    return straightened(rgb, tube, line, line.distanceOf(tube.anchor));
+}
+
+std::vector<Strip> straightenFurther(const cv::Mat& rgb, const Tube& tube) {
+    const Measured line(tube.centre);
+    const double anchor = line.distanceOf(tube.anchor);
+    const double half = 0.5 * stripAlong * stripStep * tube.width;
+    const double enough = 3.0 * tube.width;
+    std::vector<Strip> parts;
+    if (anchor + half + enough < line.length())
+        parts.push_back(straightened(rgb, tube, line, anchor + 1.75 * half));
+    if (anchor - half - enough > 0.0)
+        parts.push_back(straightened(rgb, tube, line, anchor - 1.75 * half));
+    return parts;
 }
 
 } // namespace undercowl::sight

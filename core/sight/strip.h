@@ -7,6 +7,7 @@
 #include <opencv2/core.hpp>
 
 #include <cstddef>
+#include <vector>
 
 namespace undercowl::sight {
 
@@ -21,9 +22,10 @@ struct Tube {
 // A wire is followed by this many widths to either side.
 inline constexpr double followedWidths = 24.0;
 
-// The wire around the anchor, eight widths to either side, as the networks have learned to read it. Parts
-// further off are not asked: measured on photos kept back, they err where the wire was lost on the way, and
-// cost more right answers than they win.
+// The wire around the anchor, eight widths to either side, as the networks have learned to read it.
 [[nodiscard]] Strip straighten(const cv::Mat& rgb, const Tube& tube);
+
+// The same beyond that, on either side where enough was followed; none, one or two.
+[[nodiscard]] std::vector<Strip> straightenFurther(const cv::Mat& rgb, const Tube& tube);
 
 } // namespace undercowl::sight

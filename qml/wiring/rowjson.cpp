@@ -85,7 +85,7 @@ WireRow rowFrom(const QJsonObject& json) {
     row.sure = json["sure"].toBool();
     for (const QJsonValue one : json["doubts"].toArray()) {
         if (const int doubt = one.toInt(-1);
-            doubt >= 0 && doubt <= static_cast<int>(sight::Doubt::NotProven)) {
+            doubt >= 0 && doubt <= static_cast<int>(sight::Doubt::BesideWire)) {
             row.doubts.push_back(static_cast<sight::Doubt>(doubt));
         }
     }

@@ -45,6 +45,7 @@ QString words(sight::Doubt doubt) {
     case Hidden: return Wiring::tr("too little of it is free: move what lies across");
     case CloseColours: return Wiring::tr("two colours are about as likely");
     case NotProven: return Wiring::tr("likely, but not certain");
+    case BesideWire: return Wiring::tr("tapped beside it: see that the outlined wire is meant");
     case NoWireFound: return Wiring::tr("nothing like a wire here: tap on the wire");
     case BurntOut: return Wiring::tr("too bright to tell: less light, or no flash");
     case UnevenLight: return Wiring::tr("two lights mix on it: shade one of them");

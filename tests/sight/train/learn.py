@@ -1,6 +1,6 @@
 """Learns the reader's networks from made scenes and from photos with truth, and writes them as ONNX.
 
-usage: learn.py --photos DIR --held FILE [--out DIR] [--minutes 8] [--workers 14] [--seed 1]
+usage: learn.py --photos DIR --held FILE [--onwards nets.pt] [--out DIR] [--minutes 8] [--seed 1]
 
 --held names a file with the names of the photos that are kept back: they are only scored. Needs PyTorch, NumPy,
 SciPy and Pillow; a graphics processor makes it minutes instead of hours.
@@ -16,28 +16,23 @@ import numpy as np
 import torch
 from torch.nn import functional as F
 
+import cutting
 import samples
 from networks import Finder, Judge, joint
 
 
-def worker(seed, out, photos, held, part):
-    np.seterr(all="ignore")
+def cutter(seed, out, photos, held, part):
+    """cuts crops and strips from photos with truth"""
     torch.set_num_threads(1)
     rng = np.random.default_rng(seed)
     truth = samples.Truth(photos, lambda f: f not in held, part)
-    step = seed * 1000000
     while True:
-        crops, strips, real_crops, real_strips = [], [], [], []
-        for _ in range(6):
-            c, s = samples.from_scene(step)
-            step += 1
-            crops += c
-            strips += s
+        real_crops, real_strips = [], []
         for _ in range(3):
             real_crops.append(truth.crop(rng, int(rng.integers(len(truth.rgb)))))
         got = truth.strips(rng, int(rng.integers(len(truth.rgb))))
         real_strips = [got[i] for i in rng.permutation(len(got))[:60]]
-        out.put((crops, strips, real_crops, real_strips))
+        out.put((columns_of(map(crop_row, real_crops)), columns_of(map(strip_row, real_strips))))
 
 
 class Bank:
@@ -48,12 +43,12 @@ class Bank:
         self.arrays = [torch.zeros((size, *s), dtype=t, device=device) for s, t in shapes]
 
     def add(self, columns):
-        if not columns:
+        if columns is None or not len(columns) or not len(columns[0]):
             return
         n = len(columns[0])
         at = (torch.arange(self.at, self.at + n) % self.size).to(self.arrays[0].device)
         for array, column in zip(self.arrays, columns):
-            array[at] = torch.from_numpy(column).to(array.device, array.dtype)
+            array[at] = column.to(array.device, array.dtype)
         self.at = (self.at + n) % self.size
         self.count = min(self.size, self.count + n)
 
@@ -174,65 +169,99 @@ def score_strips(judges, truth, device):
     return line, wrong
 
 
+def score_followed(judges, finder, album, device):
+    """as score_strips, wires followed as the finder sees them"""
+    luck = np.random.default_rng(5)
+    n = right = 0
+    for page in range(len(album.pages)):
+        one = cutting.Album.__new__(cutting.Album)
+        one.pages = [album.pages[page]]
+        part, small, base, tracer, level, white = one.strips(luck, finder)
+        with torch.no_grad():
+            p = sum(joint(j(part.float() / 255, small.float() / 255, white)).exp() for j in judges)
+        at = p.flatten(1).argmax(1)
+        n += len(base)
+        right += int(((at // 15 == base) & ((at % 15 == tracer) | ((at % 15 == 14) & (level < 2)))).sum())
+    return f"followed: {n} exact {right / max(1, n):.3f}"
+
+
 def main():
     ap = argparse.ArgumentParser()
     ap.add_argument("--photos", required=True)
     ap.add_argument("--held", required=True)
     ap.add_argument("--out", default="nets")
     ap.add_argument("--minutes", type=float, default=8)
-    ap.add_argument("--workers", type=int, default=14)
+    ap.add_argument("--workers", type=int, default=8, help="processes that cut from photos")
     ap.add_argument("--seed", type=int, default=1)
     ap.add_argument("--judges", type=int, default=3)
     ap.add_argument("--batch", type=int, default=48)
+    ap.add_argument("--scenes", type=int, default=24, help="made at once")
+    ap.add_argument("--every", type=int, default=4, help="steps between two makings")
+    ap.add_argument("--strips", type=int, default=4, help="strips in a judge's batch for each crop in the finder's")
+    ap.add_argument("--rate", type=float, default=3e-3)
+    ap.add_argument("--photo-part", type=float, default=0.35, help="share of each batch that comes from photos")
+    ap.add_argument("--onwards", help="nets.pt of a former run, to go on from")
     a = ap.parse_args()
     device = "cuda" if torch.cuda.is_available() else "cpu"
     held = set(pathlib.Path(a.held).read_text().split())
-    made = mp.Queue(maxsize=40)
+    cut = mp.Queue(maxsize=40)
     for i in range(a.workers):
-        mp.Process(target=worker, args=(a.seed * 100 + i + 1, made, a.photos, held, (i % 5, 5)), daemon=True).start()
-    ready = queue.Queue(maxsize=60)
+        mp.Process(target=cutter, args=(a.seed * 100 + i + 1, cut, a.photos, held, (i % 4, 4)), daemon=True).start()
+    ready = queue.Queue(maxsize=12)
 
     def unpack():
         while True:
-            c, s, rc, rs = made.get()
-            ready.put([columns_of(map(crop_row, c)), columns_of(map(strip_row, s)), columns_of(map(crop_row, rc)), columns_of(map(strip_row, rs))])
+            ready.put(cut.get())
 
     threading.Thread(target=unpack, daemon=True).start()
     kept = samples.Truth(a.photos, lambda f: f in held)
     big = device == "cuda"
-    crops, strips = banks(device, 6000 if big else 60, 150000 if big else 2000)
-    real_crops, real_strips = banks(device, 2500 if big else 40, 60000 if big else 1000)
-    finder = Finder().to(device)
-    judges = [Judge().to(device) for _ in range(a.judges)]
+    crops, strips = banks(device, 24000 if big else 60, 400000 if big else 2000)
+    real_crops, real_strips = banks(device, 4000 if big else 40, 100000 if big else 1000)
+    finder = Finder().to(device, memory_format=torch.channels_last)
+    judges = [Judge().to(device, memory_format=torch.channels_last) for _ in range(a.judges)]
+    if a.onwards:
+        for net, state in zip([finder, *judges], torch.load(a.onwards, map_location=device)):
+            net.load_state_dict(state)
     learned = [torch.optim.AdamW(m.parameters(), lr=2e-3, weight_decay=3e-2 if i else 1e-4) for i, m in enumerate([finder, *judges])]
     start, last, step, scenes_seen, since = time.time(), 0.0, 0, 0, 0
     total = a.minutes * 60
     sums = [0.0, 0.0]
+    luck = np.random.default_rng(a.seed)
+    album = cutting.Album(samples.Truth(a.photos, lambda f: f not in held), device)
+    kept_album = cutting.Album(kept, device)
     while (now := time.time() - start) < total:
-        while True:
+        for _ in range(3):  # what was cut from photos meanwhile
             try:
-                rows = ready.get_nowait() if step else ready.get()
+                rows = ready.get(timeout=None if not real_strips.count else 1e-3)
             except queue.Empty:
                 break
-            scenes_seen += len(rows[0][0])
-            for bank, columns in zip((crops, strips, real_crops, real_strips), rows):
-                bank.add(columns)
-            if not step:
-                break
-        if crops.count < (200 if big else 20):
-            continue
+            real_crops.add([torch.from_numpy(c) for c in rows[0]])
+            real_strips.add([torch.from_numpy(c) for c in rows[1]])
+        if step % a.every == 0 or crops.count < 200:
+            # Judges must know wires as they will be followed: mostly as the finder sees them now.
+            eye = finder.eval() if crops.count and luck.random() < 0.7 else None
+            made = cutting.from_scenes(a.seed * 10000000 + scenes_seen, a.scenes, device, eye)
+            if eye:
+                for _ in range(3):
+                    real_strips.add(album.strips(luck, eye))
+            scenes_seen += a.scenes
+            crops.add(made[0])
+            strips.add(made[1])
+            torch.manual_seed(a.seed + scenes_seen)
         f = now / total
-        rate = 3e-3 * min(1, step / 300) * (0.5 * (1 + np.cos(np.pi * min(1, f)))) + 1e-6
+        rate = a.rate * min(1, step / 300) * (0.5 * (1 + np.cos(np.pi * min(1, f)))) + 1e-6
         for o in learned:
             for g in o.param_groups:
                 g["lr"] = rate
         n = a.batch
         finder.train()
-        x1, l1 = crops.take(n // 2)
-        x2, l2 = real_crops.take(n // 2)
+        k = int(n * a.photo_part)
+        x1, l1 = crops.take(n - k)
+        x2, l2 = real_crops.take(k)
         x, lab = vary_crops(torch.cat([x1, x2]), torch.cat([l1, l2]))
         with torch.autocast(device, dtype=torch.bfloat16, enabled=big):
-            out = finder(x)
+            out = finder(x.contiguous(memory_format=torch.channels_last))
         loss = finder_loss(out.float(), lab)
         learned[0].zero_grad()
         loss.backward()
@@ -240,10 +269,13 @@ def main():
         sums[0] += loss.detach()
         for j, judge in enumerate(judges):
             judge.train()
-            m = 6 * n
-            rows = [torch.cat(c) for c in zip(strips.take(m * 3 // 5), real_strips.take(m * 2 // 5))]
+            m = a.strips * n
+            k = int(m * a.photo_part)
+            rows = [torch.cat(c) for c in zip(strips.take(m - k), real_strips.take(k))]
             px, small, white = vary_strips(rows[0], rows[1], rows[5], 1.2)
-            loss = colour_loss(judge(px, small, white), rows[2], rows[3], rows[4])
+            with torch.autocast(device, dtype=torch.bfloat16, enabled=big):
+                told = judge(px.contiguous(memory_format=torch.channels_last), small, white)
+            loss = colour_loss(told.float(), rows[2], rows[3], rows[4])
             learned[1 + j].zero_grad()
             loss.backward()
             learned[1 + j].step()
@@ -253,6 +285,7 @@ def main():
             for judge in judges:
                 judge.eval()
             line, _ = score_strips(judges, kept, device)
+            line += " | " + score_followed(judges, finder.eval(), kept_album, device)
             k = max(1, step - since)
             print(f"{now:.0f} s step {step} scenes {scenes_seen} strips {strips.count}/{real_strips.count} loss {sums[0]/k:.3f} {sums[1]/k:.3f} | {line}", flush=True)
             sums, last, since = [0.0, 0.0], now, step

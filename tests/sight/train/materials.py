@@ -1,27 +1,30 @@
-"""Colours of insulation and of workshop surfaces, and noise to texture them with."""
+"""Colours of insulation and of workshop surfaces, and noise to texture them with. Pictures are torch tensors."""
 import numpy as np
+import torch
+from torch.nn import functional as F
 
 CODES = ["BK", "BN", "RD", "OG", "YE", "GN", "BU", "VT", "GY", "WH", "PK", "TQ", "LBU", "LGN"]
 CENTRES = {
-    "BK": [(30, 30, 32), (45, 45, 48), (60, 58, 60)],
-    "BN": [(110, 72, 55), (95, 60, 45), (140, 92, 72), (78, 50, 38), (150, 90, 58)],
-    "RD": [(200, 35, 40), (165, 35, 38), (222, 50, 48), (175, 60, 60)],
+    "BK": [(30, 30, 32), (45, 45, 48), (60, 58, 60), (28, 28, 36)],
+    "BN": [(110, 72, 55), (95, 60, 45), (140, 92, 72), (78, 50, 38), (150, 90, 58), (120, 60, 42)],
+    "RD": [(200, 35, 40), (165, 35, 38), (222, 50, 48), (175, 60, 60), (215, 45, 70), (190, 40, 30)],
     "OG": [(232, 112, 40), (225, 100, 30), (240, 135, 62), (205, 105, 45)],
-    "YE": [(232, 205, 55), (220, 190, 50), (190, 160, 40), (240, 220, 90), (205, 198, 60)],
-    "GN": [(40, 125, 65), (55, 145, 80), (30, 95, 52), (85, 150, 95), (45, 110, 55), (15, 125, 95), (30, 140, 110)],
+    "YE": [(232, 205, 55), (220, 190, 50), (190, 160, 40), (240, 220, 90), (205, 198, 60), (165, 145, 35)],
+    "GN": [(40, 125, 65), (55, 145, 80), (30, 95, 52), (85, 150, 95), (45, 110, 55), (15, 125, 95), (30, 140, 110), (5, 150, 120),
+           (20, 165, 135), (5, 120, 100), (0, 140, 115), (30, 175, 150)],
     "BU": [(45, 95, 150), (40, 75, 165), (50, 85, 185), (28, 52, 112), (62, 95, 190), (35, 55, 140)],
-    "VT": [(125, 70, 150), (145, 75, 175), (100, 58, 125), (135, 85, 150)],
+    "VT": [(125, 70, 150), (145, 75, 175), (100, 58, 125), (135, 85, 150), (90, 60, 130)],
     "GY": [(128, 130, 132), (95, 97, 100), (160, 160, 162), (140, 142, 140)],
-    "WH": [(240, 238, 232), (230, 226, 212), (218, 214, 200), (245, 245, 245)],
-    "PK": [(235, 145, 165), (228, 140, 155), (242, 170, 185), (205, 120, 140)],
-    "TQ": [(45, 160, 168), (60, 175, 180), (40, 140, 148), (60, 200, 208)],
+    "WH": [(240, 238, 232), (230, 226, 212), (218, 214, 200), (245, 245, 245), (235, 238, 245)],
+    "PK": [(235, 145, 165), (228, 140, 155), (242, 170, 185), (205, 120, 140), (235, 125, 140)],
+    "TQ": [(45, 160, 168), (60, 175, 180), (40, 140, 148), (60, 200, 208), (40, 165, 190)],
     "LBU": [(110, 175, 225), (130, 195, 235), (120, 160, 200), (150, 205, 240)],
     "LGN": [(140, 205, 85), (165, 225, 95), (115, 180, 75), (150, 210, 110)],
 }
 SURFACES = [(52, 80, 150), (90, 140, 200), (150, 40, 38), (60, 120, 75), (200, 190, 160), (130, 95, 65), (100, 70, 50),
             (160, 160, 160), (110, 110, 112), (45, 45, 48), (235, 235, 232), (220, 215, 205), (30, 90, 55), (25, 60, 100),
-            (180, 160, 130), (215, 195, 165), (80, 85, 90), (240, 240, 245)]
-BASES = np.array([.11, .09, .1, .07, .08, .09, .1, .055, .065, .08, .05, .045, .06, .06])
+            (180, 160, 130), (215, 195, 165), (80, 85, 90), (240, 240, 245), (20, 20, 22), (15, 60, 35)]
+BASES = np.array([.12, .09, .1, .07, .08, .12, .1, .055, .065, .08, .05, .035, .055, .055])
 TRACERS = np.array([.15, .05, .15, .06, .13, .07, .11, .04, .05, .13, .04, .02, .02, .03])
 
 
@@ -33,7 +36,7 @@ def linear(srgb):
 def insulation(rng, index):
     """linear albedo of one batch of one colour"""
     centres = CENTRES[CODES[index]]
-    mix = rng.dirichlet(np.ones(len(centres)) * 0.7)
+    mix = rng.dirichlet(np.ones(len(centres)) * rng.choice([0.25, 0.7]))
     srgb = mix @ np.array(centres, float)
     v = linear(srgb) * np.exp(rng.normal(0, 0.13)) * np.exp(rng.normal(0, 0.06, 3))
     if rng.random() < 0.3:  # aged: yellowed and faded
@@ -42,22 +45,35 @@ def insulation(rng, index):
     return np.clip(v, 0.006, 0.92)
 
 
-def grid_noise(rng, h, w, cells, stretch=1.0):
-    """smooth noise, about -1..1, 'cells' across"""
+def grid_noise(rng, n, h, w, cells, device, stretch=1.0):
+    """smooth noise, about -1..1, 'cells' across: n x h x w"""
     gh, gw = max(2, int(cells * h / w / stretch)) + 2, max(2, int(cells)) + 2
-    g = np.asarray(rng.normal(0, 0.6, (gh, gw)).astype(np.float32))
-    y, x = np.linspace(0, gh - 1.001, h, dtype=np.float32), np.linspace(0, gw - 1.001, w, dtype=np.float32)
-    y0, x0 = y.astype(np.int32), x.astype(np.int32)
-    fy, fx = (y - y0)[:, None], (x - x0)[None]
-    fy, fx = fy * fy * (3 - 2 * fy), fx * fx * (3 - 2 * fx)
-    a = g[y0][:, x0] * (1 - fx) + g[y0][:, x0 + 1] * fx
-    b = g[y0 + 1][:, x0] * (1 - fx) + g[y0 + 1][:, x0 + 1] * fx
-    return a * (1 - fy) + b * fy
+    g = torch.randn((n, 1, gh, gw), device=device) * 0.6
+    return F.interpolate(g, size=(h, w), mode="bilinear" if cells > w / 8 else "bicubic", align_corners=True)[:, 0]
 
 
-def fractal(rng, h, w, cells, octaves=4, gain=0.5, stretch=1.0):
-    n, amp = 0, 1.0
+def fractal(rng, n, h, w, cells, device, octaves=4, gain=0.5, stretch=1.0):
+    out, amp = 0, 1.0
     for _ in range(octaves):
-        n = n + amp * grid_noise(rng, h, w, min(cells, w / 2), stretch)
+        out = out + amp * grid_noise(rng, n, h, w, min(cells, w / 2), device, stretch)
         cells, amp = cells * 2.1, amp * gain
-    return n
+    return out
+
+
+def blur(v, sigma):
+    """Gaussian over the last two of three or four dimensions; a wide one works on a reduced picture"""
+    h, w = v.shape[-2:]
+    x = v.reshape(-1, 1, h, w)
+    f = max(1, int(sigma / 2.5))
+    if f > 1:
+        x = F.avg_pool2d(x, f, ceil_mode=True, count_include_pad=False)
+    s = sigma / f
+    r = max(1, int(3 * s + 0.5))
+    k = torch.arange(-r, r + 1, device=v.device, dtype=torch.float32)
+    k = torch.exp(-0.5 * (k / s) ** 2)
+    k = k / k.sum()
+    x = F.conv2d(F.pad(x, (r, r, r, r), mode="replicate"), k[None, None, None])
+    x = F.conv2d(x, k[None, None, :, None])
+    if f > 1:
+        x = F.interpolate(x, size=(h, w), mode="bilinear", align_corners=False)
+    return x.reshape(v.shape)

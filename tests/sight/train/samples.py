@@ -138,51 +138,6 @@ def half_labels(wire, dx, dy, tx, ty, half, valid):
     return np.stack([on, dx[q] / 8, dy[q] / 8, c2, s2, r, valid[q]]).astype(np.float16)
 
 
-def from_scene(seed):
-    """crops and strips of one made scene"""
-    rng = np.random.default_rng(seed)
-    o = scenes.render(rng)
-    rgb = (o["rgb"] * 255 + 0.5).astype(np.uint8)
-    small = thumb(rgb)
-    h, w = rgb.shape[:2]
-    y, x = int(rng.integers(0, h - CROP + 1)), int(rng.integers(0, w - CROP + 1))
-    cut = (slice(y, y + CROP), slice(x, x + CROP))
-    # A tracer is part of its wire: what is most easily forgotten counts more.
-    weight = 1.0 + 2.0 * o["stripe"][cut]
-    lab = half_labels(*(o[k][cut] for k in ("wire", "dx", "dy", "tx", "ty", "half")), weight)
-    crops = [(rgb[cut], lab)]
-    strips = []
-    fields = Fields(*(o[k] for k in ("wire", "dx", "dy", "tx", "ty", "half")))
-    for index, (base, tracer, line, width) in enumerate(o["wires"]):
-        ys, xs = np.nonzero(o["wire"] == index)
-        if len(ys) < 6 * width:
-            continue
-        for _ in range(2):
-            k = int(rng.integers(len(ys)))
-            got = track(fields, xs[k] + .5, ys[k] + .5)
-            if got is None:
-                continue
-            centre, visible, found = got
-            if rng.random() < 0.7:  # followed only as far as it is this wire
-                c = np.clip(centre.astype(int), 0, [w - 1, h - 1])
-                visible = visible & (o["wire"][c[:, 1], c[:, 0]] == index)
-            visible = cut_short(rng, visible)
-            own = stripe = 0.0
-            if tracer >= 0:
-                d = np.gradient(centre, axis=0)[visible]
-                d /= np.maximum(1e-6, np.hypot(d[:, 0], d[:, 1]))[:, None]
-                for off in np.linspace(-0.42, 0.42, 9) * found:
-                    p = np.clip((centre[visible] + np.stack([-d[:, 1], d[:, 0]], 1) * off).astype(int), 0, [w - 1, h - 1])
-                    mine = o["wire"][p[:, 1], p[:, 0]] == index
-                    own += mine.sum()
-                    stripe += (o["stripe"][p[:, 1], p[:, 0]] & mine).sum()
-            seen = stripe / max(1.0, own)
-            centre, loose = loosen(rng, centre, found)
-            part = strip_of(rgb, centre, loose, visible)
-            strips.append((part, small, base, tracer, 0 if seen < 0.02 else 1 if seen < 0.06 else 2, np.zeros(4, np.float32)))
-    return crops, strips
-
-
 def card_white(rgb, card):
     """log chroma and level of what a perfect white would have, and 1; zeros without a card"""
     if not card:

@@ -1,23 +1,26 @@
 """Makes pictures of insulated wires with their truth, to learn from: no photo is needed.
 
 A scene is a height field seen from above: a surface, a few hard things, wires as bent tubes with or without a
-tracer. It is lit by one or two lights with shadows, passed through a simple camera, and quantised as JPEG does.
-Everything is drawn at random: shape, number, order, colours, light, dirt, exposure.
+tracer. It is lit by lights with shadows, passed through a simple camera, and quantised as JPEG does. Everything is
+drawn at random: shape, number, order, colours, light, dirt, exposure, focus. Drawn on a graphics processor where there
+is one: some hundred a second.
 
-render(rng) returns a dict of arrays of one picture, all NumPy:
-  rgb    float32 HxWx3, 0..1, as in the photo's file
-  wire   int16 HxW, number of the wire that is seen, -1 for none
-  dx,dy  float32 HxW, from the pixel to its wire's centre line, pixels
-  tx,ty  float32 HxW, unit direction of the wire there
-  half   float32 HxW, half the wire's width, pixels
-  stripe bool HxW, the tracer is seen here
-  wires  list of (base, tracer or -1, centre line as Nx2 array, diameter)
+render(rng, n, device) returns a dict of n pictures, torch tensors on the device:
+  rgb    uint8 Nx3xHxW, as in the photo's file
+  wire   int16 NxHxW, number of the wire that is seen, -1 for none
+  dx,dy  float32 NxHxW, from the pixel to its wire's centre line, pixels
+  tx,ty  float32 NxHxW, unit direction of the wire there
+  half   float32 NxHxW, half the wire's width, pixels
+  stripe bool NxHxW, the tracer is seen here
+  wires  for each picture a list of (base, tracer or -1, diameter)
+A batch shares the typical width of wires, the directions of lights and the make of the camera.
 
 The insulation colours are sRGB values from memory of common vehicle wires, spread widely.
 """
 import math
 
 import numpy as np
+import torch
 
 from lighting import camera, lit
 from materials import BASES, CODES, SURFACES, TRACERS, fractal, grid_noise, insulation, linear
@@ -37,17 +40,16 @@ def smooth_curve(points, n):
     return np.stack([np.interp(u, s, q[:, k]) for k in range(q.shape[1])], 1)
 
 
-def layout(rng, h, w):
+def layout(rng, h, w, size):
     """curves as Nx3 (x, y, height of the centre line), with radii; and where a connector might be"""
-    kind = rng.choice(["row", "row", "fan", "bundle", "twisted", "random", "spread"])
-    size = math.exp(rng.uniform(math.log(2.6), math.log(20)))  # typical radius
+    kind = rng.choice(["row", "row", "row", "fan", "bundle", "bundle", "twisted", "random", "spread", "heap"])
     n = int(rng.integers(3, 13))
     turn = rng.uniform(0, 2 * math.pi)
     u, v = np.array([math.cos(turn), math.sin(turn)]), np.array([-math.sin(turn), math.cos(turn)])
     curves, radii = [], []
     block = None
     if kind in ("row", "fan", "spread"):
-        pitch = 2 * size * (rng.uniform(1.02, 2.0) if kind != "spread" else rng.uniform(1.6, 4))
+        pitch = 2 * size * (rng.uniform(1.6, 4) if kind == "spread" else rng.uniform(1.0, 1.12) if rng.random() < .25 else rng.uniform(1.02, 2.0))
         span = pitch * (n - 1)
         start = np.array([w / 2, h / 2]) - v * rng.uniform(0.0, 0.45) * w + rng.normal(0, 0.08, 2) * w
         length = rng.uniform(0.5, 1.2) * w
@@ -84,7 +86,7 @@ def layout(rng, h, w):
             wide = size * rng.uniform(0.8, 1.6) * (0.5 + 0.25 * n)
             curves.append(np.column_stack([spine + np.outer(np.cos(a) * wide, u), size * (2.5 + 1.5 * np.sin(a))]))
     else:
-        n = int(rng.integers(2, 9))
+        n = int(rng.integers(2, 9) if kind == "random" else rng.integers(8, 20))
         for _ in range(n):
             k = int(rng.integers(3, 6))
             a, b = rng.uniform(-0.1, 1.1, (2, 2)) * [w, h]
@@ -94,7 +96,7 @@ def layout(rng, h, w):
     for _ in curves:
         radii.append(size * (math.exp(rng.normal(0, 0.16)) if mixed else math.exp(rng.normal(0, 0.03))))
     out = [smooth_curve(c, max(24, int(np.hypot(*np.diff(c[:, :2], axis=0).T).sum() / 4))) for c in curves]
-    return out, radii, block, size
+    return out, radii, block
 
 
 def palette(rng, n):
@@ -107,172 +109,245 @@ def palette(rng, n):
         if rng.random() < striped:
             while True:
                 tracer = int(rng.choice(14, p=TRACERS / TRACERS.sum()))
+                if rng.random() < 0.28:  # of about the base's lightness, or grey on black: easily overlooked
+                    near = {"BK": ["GY", "GY", "GY", "WH", "BN", "GN", "VT"], "WH": ["GY", "YE", "PK", "LBU"], "GY": ["BK", "BK", "WH", "LBU"], "BU": ["BK", "VT", "GN"],
+                            "VT": ["BK", "BK", "BU", "RD"], "BN": ["BK", "RD"], "GN": ["BK", "BU", "TQ"]}.get(CODES[base])
+                    if near:
+                        tracer = CODES.index(near[int(rng.integers(len(near)))])
                 if tracer != base and {CODES[base], CODES[tracer]} not in ({"BU", "LBU"}, {"GN", "LGN"}) or rng.random() < .1 and tracer != base:
                     break
         wires.append((base, tracer))
     return wires
 
 
-def shade_wire(rng, scene, curve, radius, colours, index):
-    h, w = scene["h"], scene["w"]
-    x, y, z = (np.asarray(curve[:, i].astype(np.float32)) for i in range(3))
-    n = len(curve)
-    seg = np.hypot(*np.diff(curve[:, :2], axis=0).T)
-    s = np.asarray(np.concatenate([[0], np.cumsum(seg)]).astype(np.float32))
-    # coarse: the nearest point of the curve for every fourth pixel
+def nearest(curves, h, w, device):
+    """for each of N wires and each pixel: squared distance to its curve, segment and place on it. N x h x w"""
+    n, p = len(curves), max(len(c) for c in curves)
+    line = np.zeros((n, p, 3), np.float32)
+    for i, c in enumerate(curves):
+        line[i, :len(c)] = c
+        line[i, len(c):] = c[-1]
+    line = torch.from_numpy(line).to(device)
     q = 4
-    gy, gx = np.meshgrid(np.arange(0, h, q, dtype=np.float32) + q / 2, np.arange(0, w, q, dtype=np.float32) + q / 2, indexing="ij")
-    d2 = (gx[..., None] - x) ** 2 + (gy[..., None] - y) ** 2
-    near = d2.argmin(-1)
-    close = np.sqrt(d2.min(-1)) < radius + 7
-    close = np.repeat(np.repeat(close, q, 0), q, 1)[:h, :w]
-    near = np.repeat(np.repeat(near, q, 0), q, 1)[:h, :w]
-    py, px = np.nonzero(close)
-    if len(py) == 0:
-        return
-    first = near[py, px]
-    fx, fy = px.astype(np.float32) + 0.5, py.astype(np.float32) + 0.5
-    best = np.full(len(py), 1e9, np.float32)
-    bi, bt = np.zeros(len(py), np.int32), np.zeros(len(py), np.float32)
+    gy, gx = torch.meshgrid(torch.arange(0, h, q, device=device) + q / 2, torch.arange(0, w, q, device=device) + q / 2, indexing="ij")
+    # Differences written out: torch.cdist is a hundred times slower for points of two coordinates.
+    far = lambda part: ((gx.reshape(1, -1, 1) - part[:, None, :, 0]).square_() + (gy.reshape(1, -1, 1) - part[:, None, :, 1]).square_()).argmin(-1)
+    near = torch.cat([far(part) for part in line[..., :2].split(8)]).view(n, h // q, w // q)
+    near = near.repeat_interleave(q, 1).repeat_interleave(q, 2)
+    fy, fx = torch.meshgrid(torch.arange(h, device=device) + .5, torch.arange(w, device=device) + .5, indexing="ij")
+    best = torch.full((n, h, w), 1e9, device=device)
+    seg = torch.zeros((n, h, w), dtype=torch.long, device=device)
+    place = torch.zeros((n, h, w), device=device)
+    x, y = line[..., 0].contiguous(), line[..., 1].contiguous()
+    ex, ey = x[:, 1:] - x[:, :-1], y[:, 1:] - y[:, :-1]
+    ee = ex * ex + ey * ey + 1e-9
+    take = lambda a, i: a.gather(1, i.view(n, -1)).view(n, h, w)
     for o in range(-3, 3):
-        i = np.clip(first + o, 0, n - 2)
-        ax, ay = x[i], y[i]
-        ex, ey = x[i + 1] - ax, y[i + 1] - ay
-        t = np.clip(((fx - ax) * ex + (fy - ay) * ey) / (ex * ex + ey * ey + 1e-9), 0, 1)
-        dd = (ax + t * ex - fx) ** 2 + (ay + t * ey - fy) ** 2
+        i = (near + o).clamp(0, p - 2)
+        ax, ay, sx, sy = take(x, i), take(y, i), take(ex, i), take(ey, i)
+        t = (((fx - ax) * sx + (fy - ay) * sy) / take(ee, i)).clamp(0, 1)
+        dd = (ax + t * sx - fx) ** 2 + (ay + t * sy - fy) ** 2
         better = dd < best
-        best, bi, bt = np.where(better, dd, best), np.where(better, i, bi), np.where(better, t, bt)
-    ex, ey = x[bi + 1] - x[bi], y[bi + 1] - y[bi]
-    el = np.sqrt(ex * ex + ey * ey) + 1e-6
+        best, seg, place = torch.where(better, dd, best), torch.where(better, i, seg), torch.where(better, t, place)
+    return line, best, seg, place, fx, fy
+
+
+def draw_wires(rng, scene, curves, radii, colours, owner):
+    """all wires of all scenes at once: where several lie, the highest is seen. owner: scene of each wire"""
+    n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
+    m = len(curves)
+    row = lambda values: torch.tensor(np.asarray(values, np.float32), device=dev)
+    line, best, seg, place, fx, fy = nearest(curves, h, w, dev)
+    r = row(radii)
+    z = line[..., 2].contiguous()
+    zc = z.gather(1, seg.view(m, -1)).view(m, h, w)
+    zc = zc + place * (z.gather(1, (seg + 1).view(m, -1)).view(m, h, w) - zc)
+    r2 = (r * r)[:, None, None]
+    top = torch.where(best < r2, zc + (r2 - best).clamp_min(0).sqrt(), torch.full_like(best, -1.0))
+    highs, whos = [], []
+    first = 0
+    for k in range(n):
+        count = owner.count(k)
+        a, b = top[first:first + count].max(0)
+        highs.append(a)
+        whos.append(b + first)
+        first += count
+    high, who = torch.stack(highs), torch.stack(whos)
+    here = (high > scene["height"]) & (high > 0)
+    pixel = torch.arange(h * w, device=dev).view(1, h, w)
+    at = lambda a: a.view(-1)[who * (h * w) + pixel]
+    segment, t = at(seg), at(place)
+    flat = who * line.shape[1] + segment
+    x, y = line[..., 0].contiguous(), line[..., 1].contiguous()
+    step = torch.hypot(x[:, 1:] - x[:, :-1], y[:, 1:] - y[:, :-1])
+    s = torch.cat([torch.zeros((m, 1), device=dev), step.cumsum(1)], 1)
+    ax, ay, bx, by = x.view(-1)[flat], y.view(-1)[flat], x.view(-1)[flat + 1], y.view(-1)[flat + 1]
+    ex, ey = bx - ax, by - ay
+    el = torch.hypot(ex, ey) + 1e-6
     tx, ty = ex / el, ey / el
-    cx, cy = x[bi] + bt * (x[bi + 1] - x[bi]), y[bi] + bt * (y[bi + 1] - y[bi])
-    side = (fx - cx) * (-ty) + (fy - cy) * tx  # signed distance
-    along = s[bi] + bt * (s[bi + 1] - s[bi])
-    zc = z[bi] + bt * (z[bi + 1] - z[bi])
-    r = radius
-    inside = (np.sqrt(best) < r)
-    lift = np.sqrt(np.maximum(0, r * r - best))
-    top = zc + lift
-    seen = inside & (top > scene["height"][py, px])
-    py, px = py[seen], px[seen]
-    side, along, tx, ty, cx, cy, top = (a[seen] for a in (side, along, tx, ty, cx, cy, top))
-    fx, fy = fx[seen], fy[seen]
-    base, tracer = colours
-    albedo = np.asarray(insulation(rng, base).astype(np.float32))[None].repeat(len(py), 0)
-    stripe = np.zeros(len(py), bool)
-    if tracer >= 0:
-        half = rng.uniform(0.07, 0.26) * math.pi  # of the circumference, as an angle
-        phase = rng.uniform(-math.pi, math.pi) if rng.random() < .35 else rng.uniform(-1.9, 1.9)
-        twist = rng.choice([0.0, 1.0, 1.0]) * rng.normal(0, 0.16) / r
-        angle = np.arcsin(np.clip(side / r, -1, 1))
-        a = angle - phase - twist * along
-        a = (a + math.pi) % (2 * math.pi) - math.pi
-        stripe = np.abs(a) < half
-        albedo = np.where(stripe[:, None], np.asarray(insulation(rng, tracer).astype(np.float32)), albedo)
-    scene["height"][py, px] = top
-    scene["albedo"][py, px] = albedo
-    nl = side / r
-    scene["nx"][py, px], scene["ny"][py, px] = -ty * nl, tx * nl
-    scene["gloss"][py, px] = rng.uniform(0.1, 1.6)
-    scene["sharp"][py, px] = math.exp(rng.uniform(2.2, 5.2))
-    scene["dirty"][py, px] = rng.choice([0.0, 0.3, 1.0])
-    scene["wire"][py, px] = index
-    scene["dx"][py, px], scene["dy"][py, px] = cx - fx, cy - fy
-    scene["tx"][py, px], scene["ty"][py, px] = tx, ty
-    scene["half"][py, px] = r
-    scene["stripe"][py, px] = stripe
+    cx, cy = ax + t * ex, ay + t * ey
+    side = (fx - cx) * -ty + (fy - cy) * tx
+    along = s.view(-1)[flat] + t * el
+    radius = r[who]
+    of = lambda values: row(values)[who]
+    base = row([insulation(rng, b) for b, _ in colours])
+    second = row([insulation(rng, max(0, k)) for _, k in colours])
+    half = of([rng.choice([rng.uniform(0.05, 0.14), rng.uniform(0.1, 0.26)]) * math.pi if k >= 0 else -1 for _, k in colours])  # of the circumference
+    phase = of([rng.uniform(-math.pi, math.pi) if rng.random() < .35 else rng.uniform(-1.9, 1.9) for _ in colours])
+    twist = of([rng.choice([0.0, 1.0, 1.0]) * rng.normal(0, 0.16) / q for q in radii])
+    angle = torch.asin((side / radius).clamp(-1, 1))
+    a = torch.remainder(angle - phase - twist * along + math.pi, 2 * math.pi) - math.pi
+    stripe = (a.abs() < half) & here
+    albedo = torch.where(stripe[..., None], second[who], base[who]).permute(0, 3, 1, 2)
+    if rng.random() < .3:  # sleeves, marks and paint on some of the wires
+        period, share = of([rng.uniform(15, 120) * q for q in radii]), of([rng.choice([0, rng.uniform(0, .08)]) for _ in radii])
+        band = torch.remainder(along + 37 * phase, period) < share * period
+        paint = row(np.clip(linear(rng.choice([(235, 235, 230), (30, 30, 30), (150, 150, 150), (200, 40, 40)])), .01, .9))[:, None, None]
+        albedo = torch.where((band & here)[:, None], paint, albedo)
+    put = lambda k, v: scene.__setitem__(k, torch.where(here if scene[k].dim() == 3 else here[:, None], v, scene[k]))
+    nl = side / radius
+    start = torch.tensor([owner.index(k) for k in range(n)], device=dev)[:, None, None]
+    put("height", high)
+    put("albedo", albedo)
+    put("nx", -ty * nl)
+    put("ny", tx * nl)
+    put("gloss", of([rng.uniform(0.1, 1.6) for _ in radii]))
+    put("sharp", of([math.exp(rng.uniform(1.6, 5.2)) for _ in radii]))
+    put("dirty", of([rng.choice([0.0, 0.3, 1.0]) for _ in radii]))
+    put("wire", (who - start).to(torch.int16))
+    put("dx", cx - fx)
+    put("dy", cy - fy)
+    put("tx", tx)
+    put("ty", ty)
+    put("half", radius)
+    scene["stripe"] = stripe
 
 
-def box(scene, centre, u, v, halfU, halfV, top, colour, gloss, rng, bevel=3.0, round_=0.0):
-    """a block or, with round_, a disc; its faces are smoothed by the bevel"""
-    h, w = scene["h"], scene["w"]
-    y, x = np.meshgrid(np.arange(h, dtype=np.float32), np.arange(w, dtype=np.float32), indexing="ij")
-    a, b = (x - centre[0]) * u[0] + (y - centre[1]) * u[1], (x - centre[0]) * v[0] + (y - centre[1]) * v[1]
-    inside = np.minimum(halfU - np.abs(a), halfV - np.abs(b)) if not round_ else halfU - np.sqrt(a * a + b * b)
-    face = np.clip(inside / bevel, 0, 1)
-    here = (inside > 0) & (top * face > scene["height"])
-    scene["height"] = np.where(here, top * (0.6 + 0.4 * face), scene["height"])
-    scene["albedo"] = np.where(here[..., None], np.asarray(np.asarray(colour, np.float32)), scene["albedo"])
-    scene["gloss"] = np.where(here, gloss, scene["gloss"])
-    scene["sharp"] = np.where(here, math.exp(rng.uniform(1.5, 4)), scene["sharp"])
-    scene["wire"] = np.where(here, -1, scene["wire"])
-    scene["nx"] = np.where(here, 0, scene["nx"])
-    scene["ny"] = np.where(here, 0, scene["ny"])
+def box(centre, u, v, halfU, halfV, top, colour, gloss, rng, bevel=3.0, round_=0.0):
+    """a block or, with round_, a disc, as a row of numbers; its faces are smoothed by the bevel"""
+    return [*centre, *u, *v, halfU, halfV, top, *colour, gloss, math.exp(rng.uniform(1.5, 4)), bevel, float(bool(round_))]
 
 
-def things(rng, scene, block, size):
-    h, w = scene["h"], scene["w"]
+def draw_boxes(scene, boxes):
+    """boxes: for each scene a list of rows as from box(), drawn in their order"""
+    n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
+    most = max(len(b) for b in boxes)
+    if not most:
+        return
+    rows = np.zeros((most, n, 16), np.float32)
+    rows[:, :, 6:8] = -1e6  # nothing there
+    for k, b in enumerate(boxes):
+        if b:
+            rows[:len(b), k] = np.asarray(b, np.float32)
+    y, x = torch.meshgrid(torch.arange(h, device=dev), torch.arange(w, device=dev), indexing="ij")
+    for row in torch.from_numpy(rows).to(dev):
+        c = row[:, :, None, None].unbind(1)
+        px, py = x - c[0], y - c[1]
+        a, b = px * c[2] + py * c[3], px * c[4] + py * c[5]
+        inside = torch.where(c[15] > .5, c[6] - torch.sqrt(a * a + b * b), torch.minimum(c[6] - a.abs(), c[7] - b.abs()))
+        face = (inside / c[14].clamp_min(.1)).clamp(0, 1)
+        here = (inside > 0) & (c[8] * face > scene["height"])
+        scene["height"] = torch.where(here, c[8] * (0.6 + 0.4 * face), scene["height"])
+        scene["albedo"] = torch.where(here[:, None], row[:, 9:12, None, None], scene["albedo"])
+        scene["gloss"] = torch.where(here, c[12], scene["gloss"])
+        scene["sharp"] = torch.where(here, c[13], scene["sharp"])
+        for key, value in (("wire", -1), ("nx", 0.0), ("ny", 0.0), ("stripe", False)):
+            scene[key] = scene[key].masked_fill(here, value)
+
+
+def things(rng, h, w, block, size):
+    out = []
+    put = lambda *a, **k: out.append(box(*a, rng, **k))
     if block is not None:
         c, u, v, hu, hv = block
         grey = rng.choice([0.8, 0.65, 0.03, 0.25, 0.8])
         colour = grey * (1 + rng.normal(0, 0.05, 3)) * np.array([1.03, 1.0, rng.uniform(.8, 1)])
         if rng.random() < 0.12:
             colour = linear(SURFACES[int(rng.integers(len(SURFACES)))])
-        box(scene, c, u, v, hu, hv, 5 * size, np.clip(colour, .01, .9), rng.uniform(.1, .6), rng)
+        put(c, u, v, hu, hv, 5 * size, np.clip(colour, .01, .9), rng.uniform(.1, .6))
         if rng.random() < 0.7:
-            box(scene, c + u * rng.normal(0, .2) * hu, u, v, hu * rng.uniform(.15, .4), hv * rng.uniform(.4, .9), 6.5 * size,
-                np.clip(colour * 0.95, .01, .9), rng.uniform(.1, .6), rng)
-    for _ in range(int(rng.integers(0, 5))):
+            put(c + u * rng.normal(0, .2) * hu, u, v, hu * rng.uniform(.15, .4), hv * rng.uniform(.4, .9), 6.5 * size,
+                np.clip(colour * 0.95, .01, .9), rng.uniform(.1, .6))
+    for _ in range(int(rng.integers(0, 5) if rng.random() < .85 else rng.integers(5, 14))):
         c = rng.uniform(0, 1, 2) * [w, h]
         t = rng.uniform(0, 2 * math.pi)
         u, v = np.array([math.cos(t), math.sin(t)]), np.array([-math.sin(t), math.cos(t)])
         a, b = np.exp(rng.uniform(math.log(5), math.log(60), 2))
         metal = rng.random() < .5
         colour = np.full(3, rng.uniform(.1, .6)) * [1, .97, rng.uniform(.6, 1)] if metal else linear(SURFACES[int(rng.integers(len(SURFACES)))])
-        box(scene, c, u, v, a, b, rng.uniform(1, 30), colour, rng.uniform(.3, 1.5) if metal else .2, rng, round_=rng.random() < .4)
+        put(c, u, v, a, b, rng.uniform(1, 30), colour, rng.uniform(.3, 1.5) if metal else .2, round_=rng.random() < .4)
     if rng.random() < 0.3:  # a tie or tape across the wires
         t, c = rng.uniform(0, math.pi), rng.uniform(.2, .8, 2) * [w, h]
         u, v = np.array([math.cos(t), math.sin(t)]), np.array([-math.sin(t), math.cos(t)])
         shade = rng.choice([.8, .03, .7, .2])
-        box(scene, c, u, v, size * rng.uniform(2, 8), size * rng.uniform(.7, 4), 9 * size, np.full(3, shade), .4, rng, bevel=size)
-    if rng.random() < 0.35:  # a row of bright and dark marks: print, pins, solder
+        put(c, u, v, size * rng.uniform(2, 8), size * rng.uniform(.7, 4), 9 * size, np.full(3, shade), .4, bevel=size)
+    if rng.random() < 0.4:  # a row of bright and dark marks: print, pins, solder
         c, t = rng.uniform(0, 1, 2) * [w, h], rng.uniform(0, 2 * math.pi)
         u, v = np.array([math.cos(t), math.sin(t)]), np.array([-math.sin(t), math.cos(t)])
         colour = np.full(3, rng.choice([.85, .02, .5]))
         p = rng.uniform(6, 24)
         for i in range(int(rng.integers(4, 14))):
-            box(scene, c + u * p * i, u, v, p * rng.uniform(.15, .4), p * rng.uniform(.2, .9), rng.uniform(.2, 6), colour, .5, rng, bevel=1)
+            put(c + u * p * i, u, v, p * rng.uniform(.15, .4), p * rng.uniform(.2, .9), rng.uniform(.2, 6), colour, .5, bevel=1)
+    return out
 
 
-def render(rng, h=480, w=640):
-    curves, radii, block, size = layout(rng, h, w)
-    surface = linear(SURFACES[int(rng.integers(len(SURFACES)))]) * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .08, 3))
-    if rng.random() < .25:
-        surface = linear(rng.uniform(10, 245, 3))
-    stretch = rng.choice([1, 1, 8, 25])
-    texture = fractal(rng, h, w, rng.uniform(3, 30), 5, rng.uniform(.4, .8), stretch)
+def ground(rng, n, h, w, device):
+    """albedo of the surface, Nx3xHxW, and its texture"""
+    row = lambda c: torch.tensor(np.asarray(c, np.float32), device=device)[:, :, None, None]
+    each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
+    pick = lambda: linear(SURFACES[int(rng.integers(len(SURFACES)))])
+    surface = [pick() * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .08, 3)) if rng.random() < .75 else linear(rng.uniform(10, 245, 3)) for _ in range(n)]
+    texture = fractal(rng, n, h, w, rng.uniform(3, 30), device, 5, rng.uniform(.4, .8), rng.choice([1, 1, 8, 25]))
     if rng.random() < .5:
-        texture = texture.copy()[:, ::-1]
-    scene = {"h": h, "w": w}
-    albedo = np.asarray(surface.astype(np.float32)) * np.exp(rng.uniform(0, .35) * texture)[..., None]
-    if rng.random() < .3:  # blotches of another colour: wood, rust, stains
-        blot = np.clip(fractal(rng, h, w, rng.uniform(2, 9), 4) * 1.5 - .4, 0, 1)[..., None] * rng.uniform(.2, 1)
-        other = linear(SURFACES[int(rng.integers(len(SURFACES)))]).astype(np.float32)
-        albedo = albedo * (1 - blot) + blot * np.asarray(other)
-    scene["albedo"] = np.clip(albedo, .004, .95).astype(np.float32)
-    z = lambda v=0.0, t=np.float32: np.full((h, w), v, t)
-    scene.update(height=z(), nx=z(), ny=z(), gloss=z(rng.uniform(0, .8)), sharp=z(math.exp(rng.uniform(1, 4))), dirty=z(.3),
-                 wire=z(-1, np.int16), dx=z(), dy=z(), tx=z(), ty=z(), half=z(), stripe=z(False, bool))
-    scene["bump"] = texture * rng.uniform(0, .12) * (size / 8)
-    if rng.random() < .8:
-        early = rng.random() < .5
-        if early:
-            things(rng, scene, block, size)
-    else:
-        early = True
-    colours = palette(rng, len(curves))
-    order = rng.permutation(len(curves))
-    for i in order:
-        shade_wire(rng, scene, curves[i], radii[i], colours[i], i)
-    scene["bump"] = np.where(scene["wire"] >= 0, grid_noise(rng, h, w, w / 5) * .02, scene["bump"])
-    if not early:
-        things(rng, scene, block, size)
-    grime = np.clip(fractal(rng, h, w, rng.uniform(6, 40), 4, .7) * .8 - rng.uniform(.1, .9), 0, 1) * scene["dirty"] * rng.uniform(0, .8)
-    mud = linear((rng.uniform(40, 110), rng.uniform(40, 90), rng.uniform(35, 75))).astype(np.float32)
-    scene["albedo"] = scene["albedo"] * (1 - grime[..., None]) + grime[..., None] * np.asarray(mud)
-    radiance, mean = lit(rng, scene, size)
-    rgb = camera(rng, radiance, mean)
+        texture = texture.flip(2)
+    albedo = row(surface) * torch.exp(each(lambda: rng.uniform(0, .35)) * texture)[:, None]
+    if rng.random() < .4:  # blotches of another colour: wood, rust, stains
+        blot = (fractal(rng, n, h, w, rng.uniform(2, 9), device) * 1.5 - .4).clamp(0, 1) * each(lambda: rng.choice([0, 0, rng.uniform(.2, 1)]))
+        albedo = albedo * (1 - blot[:, None]) + blot[:, None] * row([pick() for _ in range(n)])
+    if rng.random() < .15:  # a grid or weave
+        y, x = torch.meshgrid(torch.arange(h, device=device), torch.arange(w, device=device), indexing="ij")
+        p, t = rng.uniform(4, 40), rng.uniform(0, math.pi)
+        wave = torch.sin((x * math.cos(t) + y * math.sin(t)) * 2 * math.pi / p) * torch.sin((y * math.cos(t) - x * math.sin(t)) * 2 * math.pi / p)
+        albedo = albedo * torch.exp(each(lambda: rng.uniform(0, .5)) * wave)[:, None]
+    return albedo.clamp(.004, .95), texture
+
+
+def render(rng, n, device, h=480, w=640):
+    torch.manual_seed(int(rng.integers(1 << 31)))
+    typical = math.exp(rng.uniform(math.log(2.6), math.log(20 if rng.random() < .8 else 34)))  # radius
+    curves, radii, owner, blocks, sizes, colours, counts = [], [], [], [], [], [], []
+    for k in range(n):
+        size = typical * math.exp(rng.normal(0, .15))
+        c, r, block = layout(rng, h, w, size)
+        curves += c
+        radii += r
+        owner += [k] * len(c)
+        blocks.append(block)
+        sizes.append(size)
+        counts.append(len(c))
+        colours += palette(rng, len(c))
+    albedo, texture = ground(rng, n, h, w, device)
+    scene = {"n": n, "h": h, "w": w, "device": device, "albedo": albedo}
+    z = lambda v=0.0, t=torch.float32: torch.full((n, h, w), v, dtype=t, device=device)
+    each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
+    scene.update(height=z(), nx=z(), ny=z(), gloss=each(lambda: rng.uniform(0, .8)) + z(), sharp=each(lambda: math.exp(rng.uniform(1, 4))) + z(),
+                 dirty=z(.3), wire=z(-1, torch.int16), dx=z(), dy=z(), tx=z(), ty=z(), half=z(), stripe=z(False, torch.bool))
+    boxes = [things(rng, h, w, b, q) if rng.random() < .85 else [] for b, q in zip(blocks, sizes)]
+    early = rng.random(n) < .5
+    draw_boxes(scene, [b if e else [] for b, e in zip(boxes, early)])
+    draw_wires(rng, scene, curves, radii, colours, owner)
+    own = grid_noise(rng, n, h, w, w / 5, device) * .02
+    scene["bump"] = torch.where(scene["wire"] >= 0, own, texture * each(lambda: rng.uniform(0, .12) * (typical / 8)))
+    draw_boxes(scene, [[] if e else b for b, e in zip(boxes, early)])
+    grime = fractal(rng, n, h, w, rng.uniform(6, 40), device, 4, .7) * .8 - each(lambda: rng.uniform(.1, .9))
+    grime = (grime.clamp(0, 1) * scene["dirty"] * each(lambda: rng.uniform(0, .8)))[:, None]
+    mud = np.array([linear((rng.uniform(40, 110), rng.uniform(40, 90), rng.uniform(35, 75))) for _ in range(n)], np.float32)
+    scene["albedo"] = scene["albedo"] * (1 - grime) + grime * torch.from_numpy(mud).to(device)[:, :, None, None]
+    radiance, mean = lit(rng, scene, typical)
+    rgb = camera(rng, radiance, mean, scene)
     out = {k: scene[k] for k in ("wire", "dx", "dy", "tx", "ty", "half", "stripe")}
-    out["rgb"] = rgb.astype(np.float32)
-    out["wires"] = [(b, t, c, 2 * r) for (b, t), c, r in zip(colours, curves, radii)]
+    out["rgb"] = (rgb * 255 + .5).to(torch.uint8)
+    each_wire = list(zip((c[0] for c in colours), (c[1] for c in colours), (2 * r for r in radii)))
+    ends = np.cumsum(counts)
+    out["wires"] = [each_wire[e - c:e] for e, c in zip(ends, counts)]
     return out
