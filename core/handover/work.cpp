@@ -1,6 +1,8 @@
 // What was found, done and left, and what the owner has to heed.
 #include "core/handover/sections.h"
 
+#include "core/job/needs.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -23,6 +25,9 @@ Message became(const job::Finding& finding) {
     if (finding.settled) {
         return finding.settledHow.empty() ? say("record.found.settled")
                                           : say("record.found.settled-how", {finding.settledHow});
+    }
+    if (finding.refused) {
+        return say("record.found.refused", {finding.refused->by});
     }
     return finding.toDo.empty() ? say("record.found.open") : say("record.found.open-do", {finding.toDo});
 }
@@ -76,6 +81,27 @@ std::string titleOf(const job::Job& job, const job::Id& gathering) {
     return found == nullptr ? std::string{} : found->title;
 }
 
+// What the machine must not do yet, and what was left out: once for each work.
+void addBans(const job::Job& job, const auto& heed) {
+    std::vector<std::string> named;
+    for (const job::Banned& banned : job::bans(job)) {
+        const bool start = banned.ban == job::Ban::Start;
+        if (banned.apart) {
+            heed(say(start ? "record.heed.start" : "record.heed.ride", {banned.step->title}));
+            continue;
+        }
+        for (const std::string& what : banned.missing) {
+            const job::SeenTo* seen = job::seenTo(*banned.step, what);
+            if (std::find(named.begin(), named.end(), what) != named.end()) {
+                continue;
+            }
+            named.push_back(what);
+            heed(seen != nullptr ? say("record.heed.left-out", {what, seen->note})
+                                 : say("record.heed.not-done", {what}));
+        }
+    }
+}
+
 } // namespace
 
 Section heedSection(const Subject& subject) {
@@ -90,11 +116,17 @@ Section heedSection(const Subject& subject) {
         heed(say("record.heed.unfinished", {std::to_string(open), std::to_string(job.steps.size())}));
     }
     for (const job::Finding& finding : job.findings) {
-        if (finding.severity == job::Severity::Unsafe && !finding.settled) {
+        if (finding.severity == job::Severity::Unsafe && !finding.settled && finding.refused) {
+            section.blocks.emplace_back(
+                Paragraph{say("record.heed.refused",
+                              {finding.text, day(finding.refused->said.at), finding.refused->by}),
+                          Weight::Strong});
+        } else if (finding.severity == job::Severity::Unsafe && !finding.settled) {
             heed(finding.toDo.empty() ? say("record.heed.unsafe", {finding.text})
                                       : say("record.heed.unsafe-do", {finding.text, finding.toDo}));
         }
     }
+    addBans(job, heed);
     for (const job::Reading& reading : job.readings) {
         if (reading.verdict == "outside") {
             heed(say("record.heed.outside", {reading.what, written(reading.value)}));

@@ -29,7 +29,31 @@ constexpr std::array patterns{
     Pattern{"standing.next.wait", "waits for: %1"},
     Pattern{"standing.next.prove", "next: prove it and hand it over"},
     Pattern{"standing.next.unsafe", "next: settle what is unsafe: %1"},
+    Pattern{"standing.next.afterwards", "next: %1 (%2)"},
     Pattern{"standing.next.done", "nothing open"},
+
+    Pattern{"leave.unsafe", "unsafe and open: %1"},
+    Pattern{"leave.refused", "unsafe, and %1 does not want it put right: %2"},
+    Pattern{"leave.start", "do not start yet: %1 (%2)"},
+    Pattern{"leave.ride", "do not ride yet: %1 (%2)"},
+    Pattern{"leave.start-apart", "do not start: %1 is not on again"},
+    Pattern{"leave.ride-apart", "do not ride: %1 is not on again"},
+    Pattern{"leave.left-out", "left out: %1 (%2)"},
+    Pattern{"leave.afterwards", "not done yet: %1 (%2)"},
+    Pattern{"leave.not-looked", "round not finished: %1, %2 checks without an answer"},
+    Pattern{"leave.watch", "the watch still runs: %1"},
+
+    Pattern{"consumable.not-allowed", "%1 is not among the grades that the machine allows: %2"},
+    Pattern{"consumable.limit-unknown",
+            "the machine's grade is not known: read it off the reservoir's lid or the manual first"},
+    Pattern{"consumable.grade-unknown", "the grade of what goes in is not said: read it off the container"},
+    Pattern{"consumable.silicone", "DOT 5 is silicone: it never mixes with DOT 3, 4 or 5.1"},
+    Pattern{"consumable.opened-long-ago",
+            "the container was opened %1 days ago, on %2: brake fluid draws water, take a fresh one"},
+    Pattern{"consumable.opened-unknown",
+            "nobody knows when the container was opened: brake fluid draws water, take a fresh one"},
+    Pattern{"consumable.opened-unclear", "the day of opening is not clear: write it as 2026-11-02"},
+    Pattern{"consumable.opened-later", "the container cannot have been opened on %1: that day is to come"},
 };
 
 } // namespace

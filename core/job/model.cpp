@@ -13,6 +13,10 @@ constexpr std::array<std::string_view, 3> severities{"unsafe", "soon", "note"};
 constexpr std::array<std::string_view, 6> partStates{"wanted", "asked", "ordered", "here", "wrong", "fitted"};
 constexpr std::array<std::string_view, 2> outcomes{"matches", "does not match"};
 
+constexpr std::array<std::string_view, 4> fits{"not said", "fits", "fits after a change", "does not fit"};
+constexpr std::array<std::string_view, 3> checkAnswers{"fine", "found", "not done"};
+constexpr std::array<std::string_view, 3> functionAnswers{"works", "does not", "not tried"};
+
 template<typename Enum, std::size_t N>
 std::optional<Enum> fromCode(const std::array<std::string_view, N>& codes, std::string_view text) {
     const auto found = std::find(codes.begin(), codes.end(), text);
@@ -43,6 +47,16 @@ std::string_view code(MatchOutcome outcome) {
     return outcomes.at(static_cast<std::size_t>(outcome));
 }
 
+std::string_view code(PartFit fit) {
+    return fits.at(static_cast<std::size_t>(fit));
+}
+std::string_view code(CheckAnswer answer) {
+    return checkAnswers.at(static_cast<std::size_t>(answer));
+}
+std::string_view code(FunctionAnswer answer) {
+    return functionAnswers.at(static_cast<std::size_t>(answer));
+}
+
 std::optional<PhotoPurpose> photoPurposeFromCode(std::string_view text) {
     return fromCode<PhotoPurpose>(purposes, text);
 }
@@ -56,6 +70,19 @@ std::optional<MatchOutcome> matchOutcomeFromCode(std::string_view text) {
     return fromCode<MatchOutcome>(outcomes, text);
 }
 
+std::optional<PartFit> partFitFromCode(std::string_view text) {
+    return fromCode<PartFit>(fits, text);
+}
+std::optional<CheckAnswer> checkAnswerFromCode(std::string_view text) {
+    return fromCode<CheckAnswer>(checkAnswers, text);
+}
+std::optional<FunctionAnswer> functionAnswerFromCode(std::string_view text) {
+    return fromCode<FunctionAnswer>(functionAnswers, text);
+}
+
+const Finding* findFinding(const Job& job, std::string_view id) {
+    return byId(job.findings, id);
+}
 const StripStep* findStep(const Job& job, std::string_view id) {
     return byId(job.steps, id);
 }

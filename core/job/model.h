@@ -1,7 +1,7 @@
 // What is known of one job, its machine and its owner: plain values, projected from the journal's entries.
 //
 // Ids are UUIDs as lower-case text; empty means none. Times are milliseconds since 1970, UTC. Text is UTF-8
-// as typed.
+// as typed. A long file: these values are read together.
 #pragma once
 
 #include "core/wiring/map.h"
@@ -80,6 +80,16 @@ struct Photo {
 
 enum class Severity : std::uint8_t { Unsafe, Soon, Note };
 
+// The owner was told and said no. It settles nothing: the finding stays open and stands in the record.
+struct Refusal {
+    std::string by;  // who said so
+    std::string how; // "called", "wrote", "stood here"
+    std::string note;
+    Said said;
+
+    friend bool operator==(const Refusal&, const Refusal&) = default;
+};
+
 struct Finding {
     Id id;
     std::string text;
@@ -88,6 +98,8 @@ struct Finding {
     bool settled{};
     std::string settledHow;
     Said said;
+    std::optional<int> minutes{};     // estimated
+    std::optional<Refusal> refused{}; // the owner does not want it put right
 
     friend bool operator==(const Finding&, const Finding&) = default;
 };
@@ -107,7 +119,11 @@ struct Task {
     std::string title;
     bool waiting{};
     std::string waitingFor;
-    int order{}; // in order of naming
+    int order{};                  // in order of naming
+    std::vector<Id> after{};      // tasks that have to be finished before this one is refitted
+    std::optional<int> minutes{}; // estimated
+    Id finding{};                 // that it came from; empty if none
+    bool done{};                  // said to be finished
 
     friend bool operator==(const Task&, const Task&) = default;
 };
@@ -117,6 +133,27 @@ struct Refitted {
     std::string note;
 
     friend bool operator==(const Refitted&, const Refitted&) = default;
+};
+
+// What putting a part back takes beyond the strip step backwards.
+struct RefitNeeds {
+    std::vector<std::string> renew;      // new every time: "split pin"
+    std::string apply;                   // what goes on it: "copper grease on the axle"; "none"
+    std::vector<std::string> afterwards; // to be adjusted, bled or tried once it is on
+    bool doNotStart{};                   // until all that is done
+    bool doNotRide{};
+
+    friend bool operator==(const RefitNeeds&, const RefitNeeds&) = default;
+};
+
+// Something to be renewed or done afterwards was seen to, or left out for a reason.
+struct SeenTo {
+    std::string what; // as RefitNeeds names it
+    bool leftOut{};
+    std::string note; // how; the reason when it was left out
+    Said said;
+
+    friend bool operator==(const SeenTo&, const SeenTo&) = default;
 };
 
 struct StripStep {
@@ -130,11 +167,18 @@ struct StripStep {
     int order{};                       // in order of stripping, over all tasks
     Said said;
     std::optional<Refitted> refitted;
+    std::string routing{};             // where it runs and what it passes
+    std::string letOut{};              // fluid that was let out, and how much
+    std::string asFound{};             // adjustment as found: turns, marks, shims
+    std::optional<RefitNeeds> needs{}; // as changed by the mechanic; otherwise core/job/needs.h suggests
+    std::vector<SeenTo> seenTo{};      // the last word on each
 
     friend bool operator==(const StripStep&, const StripStep&) = default;
 };
 
 enum class PartState : std::uint8_t { Wanted, Asked, Ordered, Here, Wrong, Fitted };
+
+enum class PartFit : std::uint8_t { NotSaid, Fits, FitsAfterChange, DoesNotFit };
 
 struct Part {
     Id id;
@@ -144,6 +188,11 @@ struct Part {
     std::string note;
     Id about; // finding or step
     Said said;
+    std::string supplier{};
+    std::string otherNumbers{};        // other makers' numbers for the same part, as typed
+    std::optional<TypedValue> price{}; // the unit is the currency: "EUR"
+    std::string fit{};                 // what was learned of it on this model: why it did not fit, or
+    PartFit fitted{PartFit::NotSaid};  // after what change it did
 
     friend bool operator==(const Part&, const Part&) = default;
 };
@@ -200,6 +249,81 @@ struct WireCheck {
     friend bool operator==(const WireCheck&, const WireCheck&) = default;
 };
 
+// The owner's word on what the work may cost, at the beginning or when more was found.
+struct Approval {
+    Id id;
+    std::string what; // what it covers
+    bool given{};     // false: asked and refused
+    std::string by;
+    std::string how;                 // "called", "wrote", "stood here"
+    std::optional<TypedValue> sum{}; // the unit is the currency
+    std::vector<Id> findings;        // that it covers
+    Said said;
+
+    friend bool operator==(const Approval&, const Approval&) = default;
+};
+
+enum class CheckAnswer : std::uint8_t { Fine, Found, NotDone };
+
+struct RoundCheck {
+    std::string group;                 // "front brake"
+    std::string text;                  // "lever: firm, does not creep"
+    std::optional<CheckAnswer> answer; // none: not come to yet
+    std::string note;
+    Id finding; // that came of it
+    Said said;  // of the answer
+
+    friend bool operator==(const RoundCheck&, const RoundCheck&) = default;
+};
+
+// A list of checks that was begun on the machine, with the words that the round's file had on that day.
+struct Round {
+    Id id;
+    std::string key; // "two-stroke"
+    std::string title;
+    std::vector<RoundCheck> checks;
+    Said said;
+
+    friend bool operator==(const Round&, const Round&) = default;
+};
+
+enum class FunctionAnswer : std::uint8_t { Works, DoesNot, NotTried };
+
+// Whether something worked when the machine came, the last word on it.
+struct FunctionCheck {
+    std::string what; // "horn"
+    FunctionAnswer answer{};
+    std::string note;
+    Said said;
+
+    friend bool operator==(const FunctionCheck&, const FunctionCheck&) = default;
+};
+
+// Work on a task. Without an end the watch still runs.
+struct WorkSpan {
+    Id id;
+    Id task; // empty: on the job as a whole
+    Said started;
+    std::optional<Said> stopped;
+    std::optional<int> minutes; // as the mechanic corrected it; otherwise stopped - started
+
+    friend bool operator==(const WorkSpan&, const WorkSpan&) = default;
+};
+
+// Fluid, grease or sealant that went into the machine.
+struct ConsumableUse {
+    Id id;
+    std::string what;  // "brake fluid"
+    std::string grade; // "DOT 4"
+    std::string limit; // grades that the machine allows, "DOT 4, DOT 5.1"; empty if unknown
+    std::string batch;
+    std::string opened; // day on which the container was opened, "2026-11-02"; empty if unknown
+    Id about;           // step
+    Said said;
+
+    friend bool operator==(const ConsumableUse&, const ConsumableUse&) = default;
+};
+
 struct HandedOver {
     std::string note;
     Said said;
@@ -231,6 +355,9 @@ struct Job {
     std::optional<TypedValue> odometer;
     std::optional<TypedValue> altitude; // where it will be ridden
     std::string load;
+    std::string received;                // keys and papers that came with it
+    std::optional<TypedValue> riderMass; // with what it will be ridden
+    std::optional<TypedValue> luggageMass;
     Said opened;
     std::vector<Photo> photos; // in order of the entries, as are all lists below
     std::vector<Finding> findings;
@@ -242,6 +369,12 @@ struct Job {
     std::vector<Reading> readings;
     std::vector<Memo> memos;
     std::vector<Recheck> rechecks;
+    std::vector<Approval> approvals;
+    std::vector<Round> rounds;
+    std::vector<FunctionCheck> functions;
+    std::vector<WorkSpan> spans;
+    std::vector<ConsumableUse> consumables;
+    std::vector<Id> refitWish; // steps in the order in which the mechanic wants to refit them; may be partial
     std::optional<HandedOver> handedOver;
     std::vector<HistoryLine> history;
     std::vector<Id>
@@ -252,16 +385,24 @@ struct Job {
 
 [[nodiscard]] std::string_view
 code(PhotoPurpose purpose); // "as found", "finding", "strip", "wiring", "refit", "other"
-[[nodiscard]] std::string_view code(Severity severity);    // "unsafe", "soon", "note"
-[[nodiscard]] std::string_view code(PartState state);      // "wanted" ... "fitted"
-[[nodiscard]] std::string_view code(MatchOutcome outcome); // "matches", "does not match"
+[[nodiscard]] std::string_view code(Severity severity);     // "unsafe", "soon", "note"
+[[nodiscard]] std::string_view code(PartState state);       // "wanted" ... "fitted"
+[[nodiscard]] std::string_view code(MatchOutcome outcome);  // "matches", "does not match"
+[[nodiscard]] std::string_view code(PartFit fit);           // "not said", "fits", "fits after a change", ...
+[[nodiscard]] std::string_view code(CheckAnswer answer);    // "fine", "found", "not done"
+[[nodiscard]] std::string_view code(FunctionAnswer answer); // "works", "does not", "not tried"
 [[nodiscard]] std::optional<PhotoPurpose> photoPurposeFromCode(std::string_view text);
 [[nodiscard]] std::optional<Severity> severityFromCode(std::string_view text);
 [[nodiscard]] std::optional<PartState> partStateFromCode(std::string_view text);
 [[nodiscard]] std::optional<MatchOutcome> matchOutcomeFromCode(std::string_view text);
 
+[[nodiscard]] std::optional<PartFit> partFitFromCode(std::string_view text);
+[[nodiscard]] std::optional<CheckAnswer> checkAnswerFromCode(std::string_view text);
+[[nodiscard]] std::optional<FunctionAnswer> functionAnswerFromCode(std::string_view text);
+
 // Lookups by id; null if there is none. The result is owned by the job.
 [[nodiscard]] const StripStep* findStep(const Job& job, std::string_view id);
+[[nodiscard]] const Finding* findFinding(const Job& job, std::string_view id);
 [[nodiscard]] const Task* findTask(const Job& job, std::string_view id);
 [[nodiscard]] const Photo* findPhoto(const Job& job, std::string_view id);
 [[nodiscard]] const wiring::Gathering* findGathering(const Job& job, std::string_view id);

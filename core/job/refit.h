@@ -1,4 +1,4 @@
-// The refit order: the strip steps backwards.
+// The refit order: the strip steps backwards, and tasks in the order in which one needs another.
 #pragma once
 
 #include "core/job/model.h"
@@ -14,14 +14,27 @@ struct RefitStep {
     bool waiting{}; // its task waits
     std::vector<const StripStep*>
         behind; // steps of the same task that were stripped later and are not refitted yet
+    std::vector<const Task*> needs; // tasks that have to be finished first and are not
 };
 
-// All refit steps in the order in which they are to be done: strip order reversed. A task that waits does not
-// hold up another one: its steps stay in the list, marked waiting.
+// All refit steps in the order in which they are to be done: a topological order of the strip order reversed
+// within each task (what was taken off later lies over it and goes back first) and of the tasks' 'after'.
+// Among the steps that are free to go, the mechanic's own wish (Job::refitWish) goes first, then what was
+// stripped last. A task that waits does not hold up another one that does not need it: its steps stay in the
+// list, marked waiting. Tasks that need each other in a circle cannot be ordered: there the circle is cut and
+// 'needs' still names what is missing.
 [[nodiscard]] std::vector<RefitStep> refitOrder(const Job& job);
 
-// The next one to do: the first that is neither done nor waiting nor behind an open one. Nothing when all is
-// done or waits.
+// The next one to do: the first that is neither done nor waiting nor behind an open one, and whose task needs
+// no other that is open. Nothing when all is done or waits.
 [[nodiscard]] std::optional<RefitStep> nextRefit(const Job& job);
+
+// A task is finished when the mechanic said so, or when all that was stripped for it is on again; one without
+// steps only by saying so. One that waits is not.
+[[nodiscard]] bool finished(const Job& job, const Task& task);
+
+// Whether tasks would need each other in a circle if 'task' came after 'other'. A task that is its own
+// precondition is a circle too.
+[[nodiscard]] bool closesCircle(const Job& job, std::string_view task, std::string_view other);
 
 } // namespace undercowl::job

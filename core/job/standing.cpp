@@ -1,5 +1,6 @@
 #include "core/job/standing.h"
 
+#include "core/job/needs.h"
 #include "core/job/refit.h"
 
 #include <algorithm>
@@ -105,11 +106,17 @@ void decideNext(const Job& job, Standing& standing) {
         return;
     }
     for (const Finding& finding : job.findings)
-        if (finding.severity == Severity::Unsafe && !finding.settled) {
+        if (finding.severity == Severity::Unsafe && !finding.settled && !finding.refused) {
             standing.moment = Moment::Prove;
             standing.next = {"standing.next.unsafe", {finding.text}};
             return;
         }
+    if (const auto left = openAfterwards(job); !left.empty()) {
+        standing.moment = Moment::Prove;
+        standing.stepId = left.front().step->id;
+        standing.next = {"standing.next.afterwards", {left.front().what, left.front().step->title}};
+        return;
+    }
     standing.moment = Moment::HandOver;
     standing.next = {"standing.next.prove", {}};
 }

@@ -1,5 +1,7 @@
 #include "core/journal/apply.h"
 
+#include "core/journal/applying.h"
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -13,40 +15,15 @@ constexpr std::int64_t largestPicture = 100'000;         // pixels along one sid
 constexpr std::size_t longestNumber = 40;                // letters
 constexpr std::int64_t latestTime = 253'402'300'799'999; // end of the year 9999, in ms
 
-job::Said said(const InForce& entry) {
-    return {entry.last->id, entry.last->mechanic, entry.first->clock.wallMs};
-}
-
-template<typename T>
-T* byId(std::vector<T>& items, const Id& id) {
-    const auto found = std::find_if(items.begin(), items.end(), [&](const T& item) { return item.id == id; });
-    return found == items.end() ? nullptr : &*found;
-}
-
-// A second entry about the same subject that corrects nothing (another device did not know of the first)
-// replaces the value in its place.
-template<typename T>
-T& putById(std::vector<T>& items, T item) {
-    if (T* old = byId(items, item.id)) {
-        *old = std::move(item);
-        return *old;
-    }
-    return items.emplace_back(std::move(item));
-}
-
-std::optional<job::TypedValue> typedIfAny(const Fields& body, const char* name) {
-    if (!body.has(name))
-        return std::nullopt;
-    return typedValue(body.child(name));
-}
-
 void describeJob(Job& job, const Fields& body, const InForce& /*entry*/) {
     const auto odometer = typedIfAny(body, "odometer");
     const auto altitude = typedIfAny(body, "altitude");
+    const auto rider = typedIfAny(body, "rider_mass");
+    const auto luggage = typedIfAny(body, "luggage_mass");
     const std::array texts{std::pair{"number", &job.number}, std::pair{"machine", &job.machine},
                            std::pair{"owner", &job.owner},   std::pair{"reason", &job.reason},
                            std::pair{"works", &job.works},   std::pair{"works_not", &job.worksNot},
-                           std::pair{"load", &job.load}};
+                           std::pair{"load", &job.load},     std::pair{"received", &job.received}};
     std::array<std::optional<std::string>, texts.size()> given;
     for (std::size_t i = 0; i < texts.size(); ++i)
         given.at(i) = body.textIfAny(texts.at(i).first);
@@ -57,6 +34,10 @@ void describeJob(Job& job, const Fields& body, const InForce& /*entry*/) {
         job.odometer = odometer;
     if (altitude)
         job.altitude = altitude;
+    if (rider)
+        job.riderMass = rider;
+    if (luggage)
+        job.luggageMass = luggage;
 }
 
 void openJob(Job& job, const Fields& body, const InForce& entry) {
@@ -85,6 +66,7 @@ void noteFinding(Job& job, const Fields& body, const InForce& entry) {
     finding.text = body.text("text");
     finding.severity = body.word("severity", job::severityFromCode);
     finding.toDo = body.textOr("to_do");
+    finding.minutes = minutesIfAny(body);
     finding.said = said(entry);
     putById(job.findings, std::move(finding));
 }
@@ -98,11 +80,20 @@ void settleFinding(Job& job, const Fields& body, const InForce& entry) {
 }
 
 void nameTask(Job& job, const Fields& body, const InForce& entry) {
-    const std::string title = body.text("title");
-    if (auto* task = byId(job.tasks, entry.first->subject))
-        task->title = title;
-    else
-        job.tasks.push_back({entry.first->subject, title, false, {}, static_cast<int>(job.tasks.size())});
+    job::Task task;
+    task.id = entry.first->subject;
+    task.title = body.text("title");
+    task.after = texts(body, "after");
+    task.minutes = minutesIfAny(body);
+    task.finding = body.textOr("finding");
+    task.order = static_cast<int>(job.tasks.size());
+    if (const auto* old = byId(job.tasks, task.id)) {
+        task.waiting = old->waiting;
+        task.waitingFor = old->waitingFor;
+        task.order = old->order;
+        task.done = old->done;
+    }
+    putById(job.tasks, std::move(task));
 }
 
 void holdTask(Job& job, const Fields& body, const InForce& entry) {
@@ -117,6 +108,7 @@ void resumeTask(Job& job, const Fields& /*body*/, const InForce& entry) {
     if (auto* task = byId(job.tasks, entry.first->subject)) {
         task->waiting = false;
         task->waitingFor.clear();
+        task->done = false;
     }
 }
 
@@ -127,20 +119,20 @@ void stripStep(Job& job, const Fields& body, const InForce& entry) {
     step.task = body.textOr("task");
     step.bag = body.textOr("bag");
     step.note = body.textOr("note");
+    step.routing = body.textOr("routing");
+    step.letOut = body.textOr("let_out");
+    step.asFound = body.textOr("as_found");
     if (body.has("hardware"))
         for (const Json& item : body.list("hardware"))
             step.hardware.push_back(hardware(item));
-    if (body.has("cautions"))
-        for (const Json& item : body.list("cautions")) {
-            if (!item.is_string())
-                throw ShapeError("cautions: must be a list of keys");
-            step.cautions.push_back(item.get<std::string>());
-        }
+    step.cautions = texts(body, "cautions");
     step.order = static_cast<int>(job.steps.size());
     step.said = said(entry);
     if (const auto* old = byId(job.steps, step.id)) {
         step.order = old->order;
         step.refitted = old->refitted;
+        step.needs = old->needs;
+        step.seenTo = old->seenTo;
     }
     putById(job.steps, std::move(step));
 }
@@ -221,6 +213,12 @@ void statePart(Job& job, const Fields& body, const InForce& entry) {
     part.number = body.textOr("number");
     part.note = body.textOr("note");
     part.about = body.textOr("about");
+    part.supplier = body.textOr("supplier");
+    part.otherNumbers = body.textOr("other_numbers");
+    part.price = typedIfAny(body, "price");
+    part.fit = body.textOr("fit");
+    if (body.has("fitted"))
+        part.fitted = body.word("fitted", job::partFitFromCode);
     part.said = said(entry);
     putById(job.parts, std::move(part));
 }
@@ -274,11 +272,6 @@ void handOver(Job& job, const Fields& body, const InForce& entry) {
     job.handedOver = job::HandedOver{body.textOr("note"), said(entry)};
 }
 
-struct Kind {
-    std::string_view name;
-    ApplyToJob apply;
-};
-
 constexpr std::array kinds{
     Kind{"job.opened", openJob},
     Kind{"job.described", describeJob},
@@ -307,7 +300,7 @@ constexpr std::array kinds{
 ApplyToJob applyToJob(std::string_view kind) {
     const auto found =
         std::find_if(kinds.begin(), kinds.end(), [kind](const Kind& k) { return k.name == kind; });
-    return found == kinds.end() ? nullptr : found->apply;
+    return found == kinds.end() ? applyToWork(kind) : found->apply;
 }
 
 job::Machine readMachine(const Id& id, const Fields& body) {

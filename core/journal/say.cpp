@@ -1,16 +1,10 @@
 #include "core/journal/say.h"
 
 #include "core/journal/body.h"
+#include "core/journal/saying.h"
 
 namespace undercowl::journal {
 namespace {
-
-Draft draft(const char* kind, const Id& stream, const Id& subject, const Json& body,
-            const Id& supersedes = {}) {
-    // A body typed by hand may hold bytes that are no UTF-8; they are shown as a replacement mark, not lost
-    // with the rest.
-    return {kind, stream, subject, body.dump(-1, ' ', false, Json::error_handler_t::replace), supersedes};
-}
 
 Json placed(const wiring::PlaceKey& place) {
     return {{"place", toJson(place)}};
@@ -28,10 +22,13 @@ Json patchBody(const JobPatch& patch) {
     putIfSaid(body, "works", patch.works);
     putIfSaid(body, "works_not", patch.worksNot);
     putIfSaid(body, "load", patch.load);
+    putIfSaid(body, "received", patch.received);
     putIfSaid(body, "machine", patch.machine);
     putIfSaid(body, "owner", patch.owner);
     put(body, "odometer", patch.odometer);
     put(body, "altitude", patch.altitude);
+    put(body, "rider_mass", patch.riderMass);
+    put(body, "luggage_mass", patch.luggageMass);
     return body;
 }
 
@@ -83,6 +80,8 @@ Draft photoTaken(const Id& job, const job::Photo& photo, const Id& supersedes) {
 Draft findingNoted(const Id& job, const job::Finding& finding, const Id& supersedes) {
     Json body{{"text", finding.text}, {"severity", job::code(finding.severity)}};
     put(body, "to_do", finding.toDo);
+    if (finding.minutes)
+        body["minutes"] = *finding.minutes;
     return draft("finding.noted", job, finding.id, body, supersedes);
 }
 
@@ -91,7 +90,12 @@ Draft findingSettled(const Id& job, const Id& finding, const std::string& how) {
 }
 
 Draft taskNamed(const Id& job, const job::Task& task, const Id& supersedes) {
-    return draft("task.named", job, task.id, {{"title", task.title}}, supersedes);
+    Json body{{"title", task.title}};
+    put(body, "after", task.after);
+    put(body, "finding", task.finding);
+    if (task.minutes)
+        body["minutes"] = *task.minutes;
+    return draft("task.named", job, task.id, body, supersedes);
 }
 
 Draft taskHeld(const Id& job, const Id& task, const std::string& waitingFor) {
@@ -107,6 +111,9 @@ Draft stepStripped(const Id& job, const job::StripStep& step, const Id& supersed
     put(body, "task", step.task);
     put(body, "bag", step.bag);
     put(body, "note", step.note);
+    put(body, "routing", step.routing);
+    put(body, "let_out", step.letOut);
+    put(body, "as_found", step.asFound);
     for (const job::Hardware& hardware : step.hardware)
         body["hardware"].push_back(toJson(hardware));
     for (const std::string& caution : step.cautions)
@@ -170,6 +177,12 @@ Draft partStated(const Id& job, const job::Part& part) {
     put(body, "number", part.number);
     put(body, "note", part.note);
     put(body, "about", part.about);
+    put(body, "supplier", part.supplier);
+    put(body, "other_numbers", part.otherNumbers);
+    put(body, "price", part.price);
+    put(body, "fit", part.fit);
+    if (part.fitted != job::PartFit::NotSaid)
+        body["fitted"] = job::code(part.fitted);
     return draft("part.stated", job, part.id, body);
 }
 

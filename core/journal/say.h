@@ -21,9 +21,9 @@ namespace undercowl::journal {
 // Stream of the job. jobOpened starts it; jobDescribed sets only the fields that are given, the last one
 // holds for each.
 struct JobPatch {
-    std::optional<std::string> number, reason, works, worksNot, load;
+    std::optional<std::string> number, reason, works, worksNot, load, received;
     std::optional<Id> machine, owner;
-    std::optional<job::TypedValue> odometer, altitude;
+    std::optional<job::TypedValue> odometer, altitude, riderMass, luggageMass;
 };
 [[nodiscard]] Draft jobOpened(const Id& job, const JobPatch& first);
 [[nodiscard]] Draft jobDescribed(const Id& job, const JobPatch& patch);

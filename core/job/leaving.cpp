@@ -1,0 +1,112 @@
+#include "core/job/leaving.h"
+
+#include "core/job/needs.h"
+#include "core/job/worktime.h"
+
+#include <algorithm>
+
+namespace undercowl::job {
+namespace {
+
+void addFindings(const Job& job, std::vector<Against>& found) {
+    for (const Finding& finding : job.findings) {
+        if (finding.severity != Severity::Unsafe || finding.settled)
+            continue;
+        if (finding.refused)
+            found.push_back({Weighs::Warns,
+                             {"leave.refused", {finding.refused->by, finding.text}},
+                             finding.id,
+                             Against::Way::None,
+                             {}});
+        else
+            found.push_back({Weighs::Stops,
+                             {"leave.unsafe", {finding.text}},
+                             finding.id,
+                             Against::Way::SettleOrRefuse,
+                             {}});
+    }
+}
+
+void addBans(const Job& job, std::vector<Against>& found) {
+    for (const Banned& banned : bans(job)) {
+        const bool start = banned.ban == Ban::Start;
+        if (banned.apart) {
+            found.push_back({Weighs::Warns,
+                             {start ? "leave.start-apart" : "leave.ride-apart", {banned.step->title}},
+                             banned.step->id,
+                             Against::Way::None,
+                             {}});
+            continue;
+        }
+        for (const std::string& what : banned.missing) {
+            const SeenTo* seen = seenTo(*banned.step, what);
+            const auto same = [&](const Against& other) {
+                return other.subject == banned.step->id && other.what == what;
+            };
+            if (std::any_of(found.begin(), found.end(), same))
+                continue; // keeps it from starting as well
+            if (seen != nullptr)
+                found.push_back({Weighs::Warns,
+                                 {"leave.left-out", {what, seen->note}},
+                                 banned.step->id,
+                                 Against::Way::SeeTo,
+                                 what});
+            else
+                found.push_back({Weighs::Stops,
+                                 {start ? "leave.start" : "leave.ride", {what, banned.step->title}},
+                                 banned.step->id,
+                                 Against::Way::SeeTo,
+                                 what});
+        }
+    }
+}
+
+void addOpenWork(const Job& job, std::vector<Against>& found) {
+    for (const Afterwards& open : openAfterwards(job))
+        if (std::none_of(found.begin(), found.end(), [&](const Against& other) {
+                return other.subject == open.step->id && other.what == open.what;
+            }))
+            found.push_back({Weighs::Warns,
+                             {"leave.afterwards", {open.what, open.step->title}},
+                             open.step->id,
+                             Against::Way::SeeTo,
+                             open.what});
+    for (const Round& round : job.rounds) {
+        const auto open = std::count_if(round.checks.begin(), round.checks.end(),
+                                        [](const RoundCheck& check) { return !check.answer; });
+        if (open > 0)
+            found.push_back({Weighs::Warns,
+                             {"leave.not-looked", {round.title, std::to_string(open)}},
+                             round.id,
+                             Against::Way::None,
+                             {}});
+    }
+    for (const WorkSpan* span : running(job)) {
+        const Task* task = findTask(job, span->task);
+        found.push_back({Weighs::Warns,
+                         {"leave.watch", {task != nullptr ? task->title : job.number}},
+                         span->id,
+                         Against::Way::None,
+                         {}});
+    }
+}
+
+} // namespace
+
+std::vector<Against> againstLeaving(const Job& job) {
+    std::vector<Against> found;
+    addFindings(job, found);
+    addBans(job, found);
+    addOpenWork(job, found);
+    std::stable_sort(found.begin(), found.end(),
+                     [](const Against& a, const Against& b) { return a.weighs < b.weighs; });
+    return found;
+}
+
+bool mayLeave(const Job& job) {
+    const auto found = againstLeaving(job);
+    return std::none_of(found.begin(), found.end(),
+                        [](const Against& against) { return against.weighs == Weighs::Stops; });
+}
+
+} // namespace undercowl::job
