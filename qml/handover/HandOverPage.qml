@@ -56,6 +56,7 @@ ShopPage {
             required title
             required property string detail
             required property string mark
+            required property string more
 
             tone: mark === "unsafe" ? Theme.stop : mark === "soon" ? Theme.caution : "transparent"
             width: parent?.width ?? 0
@@ -69,6 +70,14 @@ ShopPage {
                 tone: Theme.quiet
                 visible: text !== ""
                 width: parent.width
+            }
+
+            ActionButton {
+                text: qsTr("See to it")
+                visible: warning.more !== ""
+                width: parent.width
+
+                onTriggered: root.opens(warning.more, {})
             }
         }
     }

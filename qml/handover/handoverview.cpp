@@ -2,7 +2,7 @@
 
 #include "core/handover/phrases.h"
 #include "core/handover/record.h"
-#include "core/job/refit.h"
+#include "core/job/leaving.h"
 #include "core/journal/say.h"
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
@@ -66,13 +66,20 @@ void HandOverView::showWarnings(const job::Job& job) {
         lines.push_back(
             {.id = QString::number(lines.size()), .title = title, .detail = detail, .mark = mark});
     };
-    stopped_ = false;
-    for (const auto& finding : job.findings)
-        if (!finding.settled && finding.severity == job::Severity::Unsafe) {
-            stopped_ = true;
-            warn(text(finding.text), tr("Unsafe and open: settle it before the machine leaves."),
-                 QStringLiteral("unsafe"));
-        }
+    stopped_ = !job::mayLeave(job);
+    for (const job::Against& against : job::againstLeaving(job)) {
+        const bool stops = against.weighs == job::Weighs::Stops;
+        const bool refusable = against.way == job::Against::Way::SettleOrRefuse;
+        lines.push_back({.id = QString::number(lines.size()),
+                         .title = words(against.why),
+                         .detail = !stops      ? QString()
+                                   : refusable ? tr("Settle it, or record that the owner does not want it.")
+                                               : tr("Do it, or say why it is left out."),
+                         .more = refusable                                 ? QStringLiteral("LookOverPage")
+                                 : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
+                                                                           : QString(),
+                         .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
+    }
     for (const auto& step : job.steps)
         if (!step.refitted)
             warn(tr("Not refitted: %1").arg(text(step.title)),

@@ -32,7 +32,7 @@ public:
 
     [[nodiscard]] LineModel* warnings() { return &warnings_; }
     [[nodiscard]] LineModel* record() { return &record_; }
-    [[nodiscard]] bool stopped() const { return stopped_; } // an unsafe finding is open
+    [[nodiscard]] bool stopped() const { return stopped_; } // job::mayLeave() says no
     [[nodiscard]] bool handedOver() const { return handedOver_; }
     [[nodiscard]] bool writing() const { return writing_; }
     [[nodiscard]] double progress() const { return progress_; } // 0 to 1

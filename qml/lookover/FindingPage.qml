@@ -79,4 +79,15 @@ ShopPage {
         placeholder: qsTr("renew the hose, bleed the brake")
         width: parent.width
     }
+
+    DraftEntry {
+        draft: draft
+        error: findings.errors.minutes ?? ""
+        inputHints: Qt.ImhDigitsOnly
+        label: qsTr("How long it will take, in minutes")
+        name: "minutes"
+        page: root
+        placeholder: "45"
+        width: parent.width
+    }
 }

@@ -12,11 +12,15 @@ Panel {
     required property string detail
     required property string mark
     required property url picture
+    required property string more
+    readonly property bool canRefuse: mark === "unsafe" && !settledAlready && more === ""
     property bool settledAlready: false
 
     signal chosen(id: string)
     signal photo(id: string)
+    signal refused(id: string)
     signal settled(id: string)
+    signal taskMade(id: string)
 
     tone: mark === "unsafe" && !settledAlready ? Theme.stop : "transparent"
 
@@ -27,6 +31,14 @@ Panel {
     Label {
         text: root.detail
         tone: Theme.quiet
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Label {
+        strong: true
+        text: root.more
+        tone: Theme.caution
         visible: text !== ""
         width: parent.width
     }
@@ -70,6 +82,31 @@ Panel {
             width: actions.cell
 
             onTriggered: root.settled(root.lineId)
+        }
+    }
+
+    Row {
+        id: further
+
+        readonly property real cell: root.canRefuse ? (width - spacing) / 2 : width
+
+        spacing: Theme.targetGap
+        visible: !root.settledAlready
+        width: parent.width
+
+        ActionButton {
+            text: qsTr("Make it a task")
+            width: further.cell
+
+            onTriggered: root.taskMade(root.lineId)
+        }
+
+        ActionButton {
+            text: qsTr("Owner says no")
+            visible: root.canRefuse
+            width: further.cell
+
+            onTriggered: root.refused(root.lineId)
         }
     }
 }

@@ -70,7 +70,11 @@ ShopPage {
                 "about": id,
                 "title": title
             })
+            onRefused: id => root.opens("RefusalPage", {
+                "finding": id
+            })
             onSettled: id => findings.settle(id, qsTr("done"))
+            onTaskMade: id => findings.makeTask(id)
         }
     }
 

@@ -11,6 +11,8 @@ namespace undercowl::ui {
 
 namespace {
 
+constexpr int longestMinutes = 100'000;
+
 Line lineOf(const ShopSession& session, const job::Job& job, const job::Finding& finding) {
     Line line;
     line.id = text(finding.id);
@@ -19,6 +21,13 @@ Line lineOf(const ShopSession& session, const job::Job& job, const job::Finding&
     line.mark = text(job::code(finding.severity));
     line.aside = when(finding.said.at, session.now());
     line.on = finding.settled;
+    if (finding.refused && !finding.settled)
+        line.more = Findings::tr("%1 does not want it put right (%2)")
+                        .arg(text(finding.refused->by), when(finding.refused->said.at, session.now()));
+    const bool planned = std::ranges::find(job.tasks, finding.id, &job::Task::finding) != job.tasks.end();
+    if (planned && !finding.settled)
+        line.detail +=
+            (line.detail.isEmpty() ? QString() : QStringLiteral(" · ")) + Findings::tr("is a task");
     if (const auto photos = job::photosAbout(job, finding.id); !photos.empty())
         line.picture = session.mediaUrl(text(photos.front()->media));
     return line;
@@ -52,6 +61,14 @@ void Findings::note(FormDraft* draft) {
     finding.toDo = utf8(draft->text(QStringLiteral("toDo")));
     const auto severity = job::severityFromCode(utf8(draft->text(QStringLiteral("severity"))));
     QVariantMap errors;
+    if (const QString typed = draft->text(QStringLiteral("minutes")).trimmed(); !typed.isEmpty()) {
+        bool number = false;
+        const int minutes = typed.toInt(&number);
+        if (number && minutes >= 0 && minutes <= longestMinutes)
+            finding.minutes = minutes;
+        else
+            errors[QStringLiteral("minutes")] = tr("Type whole minutes, such as 45.");
+    }
     if (finding.text.empty())
         errors[QStringLiteral("text")] = tr("Type what was found, such as \"brake hose cracked\".");
     if (!severity)
@@ -75,6 +92,28 @@ void Findings::note(FormDraft* draft) {
         });
 }
 
+void Findings::makeTask(const QString& finding) {
+    const auto now = snapshot();
+    const auto* known = now == nullptr ? nullptr : byId(now->job, finding.toStdString());
+    if (known == nullptr)
+        return;
+    const bool planned =
+        std::ranges::find(now->job.tasks, known->id, &job::Task::finding) != now->job.tasks.end();
+    if (planned || !beingPlanned_.insert(known->id).second)
+        return; // a second touch makes no second task
+    job::Task task;
+    task.id = session()->newId();
+    task.title = known->toDo.empty() ? known->text : known->toDo;
+    task.finding = known->id;
+    task.minutes = known->minutes;
+    session()->say({journal::taskNamed(jobId(), task)},
+                   {.undoText = tr("Task made: %1").arg(text(task.title)), .form = {}},
+                   [self = QPointer(this), id = known->id](const Entries& /*said*/) {
+                       if (self != nullptr)
+                           self->beingPlanned_.erase(id);
+                   });
+}
+
 void Findings::settle(const QString& finding, const QString& how) {
     session()->say({journal::findingSettled(jobId(), finding.toStdString(), utf8(how))},
                    {.undoText = tr("Settled"), .form = {}});
@@ -88,7 +127,8 @@ QVariantMap Findings::known(const QString& finding) const {
     return {{QStringLiteral("id"), finding},
             {QStringLiteral("text"), text(known->text)},
             {QStringLiteral("severity"), text(job::code(known->severity))},
-            {QStringLiteral("toDo"), text(known->toDo)}};
+            {QStringLiteral("toDo"), text(known->toDo)},
+            {QStringLiteral("minutes"), known->minutes ? QString::number(*known->minutes) : QString()}};
 }
 
 } // namespace undercowl::ui

@@ -7,10 +7,12 @@
 
 #include <QtQml/qqmlregistration.h>
 
+#include <set>
+
 namespace undercowl::ui {
 
-// open, settled: title what was found, detail what to do or how it was settled, mark severity, picture its
-// first photo; worst first.
+// open, settled: title what was found, detail what to do or how it was settled, more that the owner refused
+// it, mark severity, picture its first photo; worst first.
 class Findings : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
@@ -26,6 +28,8 @@ public:
     // The form's values: id (empty for a new finding), text, severity (a code), toDo. The finding's id comes
     // back with noted(), after the sync.
     Q_INVOKABLE void note(undercowl::ui::FormDraft* draft);
+    // A task with the finding's remedy as its title, to be planned and timed.
+    Q_INVOKABLE void makeTask(const QString& finding);
     Q_INVOKABLE void settle(const QString& finding, const QString& how);
     // text, severity and toDo of a finding, for a form that corrects it.
     Q_INVOKABLE QVariantMap known(const QString& finding) const;
@@ -38,6 +42,7 @@ protected:
 
 private:
     LineModel open_, settled_;
+    std::set<Id> beingPlanned_; // tasks that are said and not saved yet
 };
 
 } // namespace undercowl::ui

@@ -166,6 +166,26 @@ ShopPage {
         }
     }
 
+    NeedsPanel {
+        session: root.session
+        step: refit.step
+        visible: refit.step !== ""
+        width: parent.width
+
+        onOpened: root.opens("NeedsPage", {
+            "step": refit.step
+        })
+    }
+
+    ListRow {
+        iconName: "caution"
+        title: qsTr("Afterwards: adjust, bleed, try")
+        visible: refit.done || refit.finished
+        width: parent.width
+
+        onTriggered: root.opens("AfterwardsPage", {})
+    }
+
     Label {
         text: refit.note
         tone: Theme.quiet

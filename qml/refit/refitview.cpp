@@ -33,6 +33,18 @@ QString readBackOf(const wiring::Gathering& gathering) {
     return RefitView::tr("%1 of %2 wires read back").arg(done).arg(all);
 }
 
+QString notesOf(const job::StripStep& step) {
+    QStringList notes{text(step.note)};
+    if (!step.routing.empty())
+        notes += RefitView::tr("Routing: %1").arg(text(step.routing));
+    if (!step.asFound.empty())
+        notes += RefitView::tr("As found: %1").arg(text(step.asFound));
+    if (!step.letOut.empty())
+        notes += RefitView::tr("Let out: %1").arg(text(step.letOut));
+    notes.removeAll(QString());
+    return notes.join(u'\n');
+}
+
 } // namespace
 
 void RefitView::show(const Snapshot& snapshot) {
@@ -62,7 +74,7 @@ void RefitView::show(const Snapshot& snapshot) {
         step_.position = QStringLiteral("%1 / %2").arg(at - order.begin() + 1).arg(order.size());
         step_.title = text(strip.title);
         step_.holds = hardwareText(strip);
-        step_.note = text(strip.note);
+        step_.note = notesOf(strip);
         step_.waiting = at->waiting;
         step_.waitsFor = whatItWaitsFor(snapshot.job, strip);
         step_.done = at->done;
@@ -79,6 +91,8 @@ void RefitView::show(const Snapshot& snapshot) {
         QStringList behind;
         for (const job::StripStep* other : at->behind)
             behind += text(other->title);
+        for (const job::Task* task : at->needs)
+            behind += tr("the task %1").arg(text(task->title));
         step_.behind = behind.join(QStringLiteral(", "));
         for (const auto& gathering : snapshot.job.gatherings)
             if (gathering.step == strip.id)

@@ -59,6 +59,17 @@ ShopPage {
         width: parent.width
     }
 
+    Repeater {
+        model: job.bans
+
+        CautionBox {
+            required property string modelData
+
+            text: modelData
+            width: parent?.width ?? 0
+        }
+    }
+
     Label {
         text: job.reason
         visible: text !== ""
@@ -75,6 +86,20 @@ ShopPage {
         job: job
         visible: job.ready
         width: parent.width
+
+        onOpened: task => root.opens("TaskPage", {
+            "task": task
+        })
+    }
+
+    ListRow {
+        aside: qsTr("%n to do", "afterwards", job.afterwards)
+        iconName: "caution"
+        title: qsTr("Afterwards: adjust, bleed, try")
+        visible: job.afterwards > 0
+        width: parent.width
+
+        onTriggered: root.opens("AfterwardsPage", {})
     }
 
     JobMemos {
@@ -89,6 +114,14 @@ ShopPage {
         width: parent.width
 
         onTriggered: root.opens("LookOverPage", {})
+    }
+
+    ListRow {
+        iconName: "owner"
+        title: qsTr("The owner's word on the cost")
+        width: parent.width
+
+        onTriggered: root.opens("ApprovalPage", {})
     }
 
     ListRow {

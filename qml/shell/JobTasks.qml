@@ -9,7 +9,8 @@ Column {
     id: root
 
     required property JobView job
-    property string holding: ""
+
+    signal opened(task: string)
 
     spacing: Theme.grid * 3
 
@@ -29,45 +30,14 @@ Column {
             required property string lineId
             required property string detail
             required property string mark
+            required property bool on
 
-            aside: task.mark === "waiting" ? qsTr("waits for %1; tap to go on").arg(task.detail) : qsTr("tap to let it wait")
-            iconName: task.mark === "waiting" ? "clock" : "tools"
-            opens: false
+            aside: task.detail
+            done: task.on
+            iconName: task.mark === "waiting" || task.mark === "running" ? "clock" : "tools"
             width: parent?.width ?? 0
 
-            onTriggered: {
-                if (task.mark === "waiting")
-                    root.job.resumeTask(task.lineId);
-                else
-                    root.holding = root.holding === task.lineId ? "" : task.lineId;
-            }
+            onTriggered: root.opened(task.lineId)
         }
-    }
-
-    TextEntry {
-        id: reason
-
-        error: root.job.errors.waitingFor ?? ""
-        label: qsTr("What does it wait for?")
-        placeholder: qsTr("brake shoes, on order")
-        visible: root.holding !== ""
-        width: parent.width
-    }
-
-    ActionButton {
-        text: qsTr("Let it wait")
-        visible: root.holding !== ""
-        width: parent.width
-
-        onTriggered: root.job.holdTask(root.holding, reason.commit())
-    }
-
-    Connections {
-        function onTaskSaid() {
-            root.holding = "";
-            reason.clear();
-        }
-
-        target: root.job
     }
 }

@@ -1,6 +1,10 @@
 #include "qml/shell/jobview.h"
 
+#include "core/job/needs.h"
+#include "core/job/refit.h"
+#include "core/job/worktime.h"
 #include "core/journal/say.h"
+#include "qml/refit/afterwardsview.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -40,6 +44,32 @@ QString contentOf(const job::StripStep& step) {
     return content.join(QStringLiteral(", "));
 }
 
+Line taskLine(const job::Job& job, const job::Task& task, job::TimeMs now) {
+    Line line{.id = text(task.id), .title = text(task.title), .on = job::finished(job, task)};
+    const int minutes = job::minutesSpent(job, task.id, now);
+    QStringList detail;
+    if (task.waiting) {
+        detail += JobView::tr("waits for %1").arg(text(task.waitingFor));
+        line.mark = QStringLiteral("waiting");
+    }
+    for (const job::WorkSpan* span : job::running(job))
+        if (span->task == task.id) {
+            detail += job::forgotten(*span, now) ? JobView::tr("the watch was forgotten")
+                                                 : JobView::tr("the watch runs");
+            line.mark = QStringLiteral("running");
+        }
+    if (minutes > 0)
+        detail += minuteWords(minutes);
+    QStringList first;
+    for (const Id& before : task.after)
+        if (const auto* other = job::findTask(job, before); other != nullptr && !job::finished(job, *other))
+            first += text(other->title);
+    if (!first.isEmpty())
+        detail += JobView::tr("first %1").arg(first.join(QStringLiteral(", ")));
+    line.detail = detail.join(QStringLiteral(" · "));
+    return line;
+}
+
 } // namespace
 
 void JobView::show(const Snapshot& snapshot) {
@@ -57,7 +87,7 @@ void JobView::show(const Snapshot& snapshot) {
 
     openFindings_ = static_cast<int>(std::ranges::count(job.findings, false, &job::Finding::settled));
     const auto danger = std::ranges::find_if(job.findings, [](const job::Finding& finding) {
-        return !finding.settled && finding.severity == job::Severity::Unsafe;
+        return !finding.settled && !finding.refused && finding.severity == job::Severity::Unsafe;
     });
     unsafe_ = danger == job.findings.end() ? QString() : text(danger->text);
     steps_ = static_cast<int>(job.steps.size());
@@ -86,10 +116,9 @@ void JobView::show(const Snapshot& snapshot) {
 
     std::vector<Line> tasks;
     for (const auto& task : job.tasks)
-        tasks.push_back({.id = text(task.id),
-                         .title = text(task.title),
-                         .detail = text(task.waitingFor),
-                         .mark = task.waiting ? QStringLiteral("waiting") : QString()});
+        tasks.push_back(taskLine(job, task, now));
+    bans_ = banWords(job);
+    afterwards_ = static_cast<int>(job::openAfterwards(job).size());
     tasks_.setLines(std::move(tasks));
 
     std::vector<Line> parts;
@@ -116,19 +145,6 @@ void JobView::nameTask(const QString& title) {
     }
     setErrors({});
     sayTask(journal::taskNamed(jobId(), task), tr("Task kept"));
-}
-
-void JobView::holdTask(const QString& task, const QString& waitingFor) {
-    if (utf8(waitingFor).empty()) {
-        setErrors({{QStringLiteral("waitingFor"), tr("Type what it waits for, such as \"brake shoes\".")}});
-        return;
-    }
-    setErrors({});
-    sayTask(journal::taskHeld(jobId(), task.toStdString(), utf8(waitingFor)), tr("Task waits"));
-}
-
-void JobView::resumeTask(const QString& task) {
-    sayTask(journal::taskResumed(jobId(), task.toStdString()), tr("Task resumed"));
 }
 
 } // namespace undercowl::ui

@@ -4,12 +4,14 @@
 #include "qml/shell/jobscreen.h"
 #include "qml/shell/linemodel.h"
 
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 namespace undercowl::ui {
 
 // photos: newest first, at most 12: title what it shows, aside when, picture.
-// tasks: title, detail what it waits for, mark "waiting".
+// tasks: title, detail what it waits for or its time, mark "waiting" or "running", on: finished.
+// bans: what the machine must not do yet, in words; afterwards: how much is open after refitting.
 // bags: what lies in bags that are not refitted yet: title bag, detail content, more step.
 // parts: those still to come: title, aside state.
 class JobView : public undercowl::ui::JobScreen {
@@ -25,6 +27,8 @@ class JobView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString since READ since NOTIFY changed)
     Q_PROPERTY(QString moment READ moment NOTIFY changed)
     Q_PROPERTY(QString unsafe READ unsafe NOTIFY changed)
+    Q_PROPERTY(QStringList bans READ bans NOTIFY changed)
+    Q_PROPERTY(int afterwards READ afterwards NOTIFY changed)
     Q_PROPERTY(int openFindings READ openFindings NOTIFY changed)
     Q_PROPERTY(int steps READ steps NOTIFY changed)
     Q_PROPERTY(int stepsToRefit READ stepsToRefit NOTIFY changed)
@@ -46,6 +50,8 @@ public:
     [[nodiscard]] QString since() const { return since_; }   // when it was last worked on, and by whom
     [[nodiscard]] QString moment() const { return moment_; } // job::code(Moment)
     [[nodiscard]] QString unsafe() const { return unsafe_; } // the first open unsafe finding; empty: none
+    [[nodiscard]] QStringList bans() const { return bans_; }
+    [[nodiscard]] int afterwards() const { return afterwards_; }
     [[nodiscard]] int openFindings() const { return openFindings_; }
     [[nodiscard]] int steps() const { return steps_; }
     [[nodiscard]] int stepsToRefit() const { return stepsToRefit_; }
@@ -55,11 +61,9 @@ public:
     [[nodiscard]] LineModel* parts() { return &parts_; }
 
     Q_INVOKABLE void nameTask(const QString& title);
-    Q_INVOKABLE void holdTask(const QString& task, const QString& waitingFor);
-    Q_INVOKABLE void resumeTask(const QString& task);
 
 signals:
-    void taskSaid(); // a task was named, held or resumed
+    void taskSaid(); // a task was named
 
 protected:
     void show(const Snapshot& snapshot) override;
@@ -68,6 +72,8 @@ private:
     void sayTask(journal::Draft draft, const QString& undoText);
 
     QString number_, machine_, frameNumber_, owner_, reason_, stopped_, next_, since_, moment_, unsafe_;
+    QStringList bans_;
+    int afterwards_{};
     int openFindings_{};
     int steps_{};
     int stepsToRefit_{};

@@ -103,6 +103,12 @@ QString machineName(const job::Machine& machine) {
     return name;
 }
 
+QString minuteWords(int minutes) {
+    constexpr int perHour = 60;
+    return minutes < perHour ? tr("%1 min").arg(minutes)
+                             : tr("%1 h %2 min").arg(minutes / perHour).arg(minutes % perHour);
+}
+
 QString when(job::TimeMs at, job::TimeMs now) {
     if (at <= 0)
         return {};

@@ -35,6 +35,7 @@ namespace undercowl::ui {
 [[nodiscard]] QString machineName(const job::Machine& machine);
 
 // "14:32" today, "yesterday 14:32", otherwise "4 Nov, 3 weeks ago". Local time.
+[[nodiscard]] QString minuteWords(int minutes); // "1 h 20 min"
 [[nodiscard]] QString when(job::TimeMs at, job::TimeMs now);
 
 } // namespace undercowl::ui

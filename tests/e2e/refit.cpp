@@ -99,6 +99,15 @@ void handOver(Hand& hand) {
     hand.touch(QStringLiteral("Back"));
     hand.touch(QStringLiteral("Hand over"));
     hand.sees(QStringLiteral("What the owner will read"));
+    hand.sees(QStringLiteral("do not ride yet"));
+    hand.picture(QStringLiteral("hand-over-stopped"));
+    hand.touch(QStringLiteral("See to it"));
+    hand.touch(QStringLiteral("try the brake: it holds, and it lets go"));
+    hand.picture(QStringLiteral("afterwards"));
+    hand.touch(QStringLiteral("It is done"));
+    hand.sees(QStringLiteral("Nothing open"));
+    hand.touch(QStringLiteral("Back"));
+    hand.seesNot(QStringLiteral("do not ride yet"));
     hand.picture(QStringLiteral("hand-over"));
     hand.touch(QStringLiteral("Make the record"));
     hand.sees(QStringLiteral(".pdf"));

@@ -2,6 +2,8 @@
 // UNDERCOWL_SHOTS=FOLDER each is saved as a picture, night and day, for looking at.
 #include "liftshop.h"
 
+#include "core/journal/saywork.h"
+
 #include "platform/camera/filecamera.h"
 #include "qml/shell/session.h"
 
@@ -60,6 +62,15 @@ private slots:
         row("compare", "ComparePage", gathering);
         row("measure", "MeasurePage", {});
         row("readings", "ReadingsPage", {});
+        const QString step = QString::fromStdString(shop_.step);
+        row("job", "JobPage", {});
+        row("look-over", "LookOverPage", {});
+        row("refusal", "RefusalPage", {{QStringLiteral("finding"), QString::fromStdString(finding_)}});
+        row("approval", "ApprovalPage", {});
+        row("afterwards", "AfterwardsPage", {});
+        row("needs", "NeedsPage", {{QStringLiteral("step"), step}});
+        row("task", "TaskPage", {{QStringLiteral("task"), QString::fromStdString(shop_.task)}});
+        row("hand-over", "HandOverPage", {});
         row("calculations", "CalcListPage", {});
         row("calculation", "CalcPage", {{QStringLiteral("name"), QStringLiteral("bolt-torque")}});
     }
@@ -103,6 +114,25 @@ private slots:
     }
 
     void initTestCase() {
+        shop_.say(journal::findingNoted(shop_.job, {finding_,
+                                                    "front tyre cracked in the grooves",
+                                                    job::Severity::Unsafe,
+                                                    "new tyre",
+                                                    false,
+                                                    "",
+                                                    {}}));
+        shop_.say(journal::taskNamed(shop_.job,
+                                     {"b7b0e1de-0000-7000-8000-000000000002", "front wheel", false, "", 0}));
+        shop_.say(journal::timeStarted(shop_.job, "b7b0e1de-0000-7000-8000-000000000003", shop_.task));
+        shop_.say(journal::stepRefitted(shop_.job, shop_.lastStep));
+        job::Approval approval;
+        approval.id = "b7b0e1de-0000-7000-8000-000000000004";
+        approval.what = "front tyre, brake linings";
+        approval.given = true;
+        approval.by = "Ilse Quandt";
+        approval.how = "called";
+        approval.sum = job::TypedValue{"148.50", "EUR"};
+        shop_.say(journal::approvalAsked(shop_.job, approval));
         shop_.answer();
         auto should = answerOf(colour::Insulation::GN, colour::Insulation::RD);
         should.source = "manual, page 7-12";
@@ -111,6 +141,7 @@ private slots:
     }
 
 private:
+    const Id finding_{"b7b0e1de-0000-7000-8000-000000000001"};
     LiftShop shop_;
 };
 
