@@ -17,8 +17,8 @@ enum class FactKind : std::uint8_t { Limit, Torque, Part, Map, Adjustment, Findi
 struct Fact {
     FactKind kind{};
     std::string what; // "front tyre, cold"; "stop switch connector"; "brake shoes"
-    std::string
-        says; // "1.8 to 2.1 bar"; "loom 1 GN/WH stop lamp; loom 2 BK"; "KX-4410: does not fit (pivot too small)"
+    // "1.8 bar to 2.1 bar"; "loom 1 GN/WH stop lamp; loom 2 BK"; "KX-4410: does not fit (pivot too small)"
+    std::string says;
     std::string source; // of a limit: "manual, page 7-12"; empty if the job gave none
     std::set<Id> seen;  // jobs that it held in
 

@@ -1,6 +1,7 @@
 #include "platform/cli/job.h"
 
 #include "core/job/cautions.h"
+#include "core/job/leaving.h"
 #include "core/wiring/readback.h"
 #include "platform/cli/job_json.h"
 
@@ -107,7 +108,12 @@ Exit show(const Context& context, const std::string& wanted) {
     const auto machine = opened->store.machine(job.machine).value_or(job::Machine{});
     const auto owner = opened->store.owner(job.owner).value_or(job::Owner{});
     if (context.json) {
-        printJson(toJson(job, machine, owner));
+        OrderedJson json = toJson(job, machine, owner);
+        json["against_leaving"] = OrderedJson::array();
+        for (const job::Against& against : job::againstLeaving(job))
+            json["against_leaving"].push_back(
+                {{"stops", against.weighs == job::Weighs::Stops}, {"why", job::english(against.why)}});
+        printJson(json);
         return Exit::Done;
     }
     const job::Standing standing = job::standing(job);
@@ -134,6 +140,11 @@ Exit show(const Context& context, const std::string& wanted) {
     part("Parts", !job.parts.empty());
     for (const job::Part& each : job.parts)
         say(fmt::format("  {} {}: {}", each.name, each.number, job::code(each.state)));
+    const auto against = job::againstLeaving(job);
+    part("Before it leaves", !against.empty());
+    for (const job::Against& each : against)
+        say(fmt::format("  {} {}", each.weighs == job::Weighs::Stops ? "stops " : "warns ",
+                        job::english(each.why)));
     return Exit::Done;
 }
 

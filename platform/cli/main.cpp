@@ -8,6 +8,7 @@
 #include "platform/cli/handover.h"
 #include "platform/cli/instrument.h"
 #include "platform/cli/job.h"
+#include "platform/cli/knows.h"
 #include "platform/cli/speech.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
@@ -45,6 +46,7 @@ int run(int argc, char** argv) {
     addHandoverCommand(app, context);
     addInstrumentCommand(app, context);
     addJobCommand(app, context);
+    addKnowsCommand(app, context);
     addSpeechCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);

@@ -3,6 +3,7 @@
 #include "platform/demo/judge.h"
 
 #include "core/job/cautions.h"
+#include "core/journal/saywork.h"
 #include "core/sight/photo.h"
 
 #include <fmt/format.h>
@@ -46,6 +47,9 @@ Draft task(Number number, const Json& saying) {
     job::Task task;
     task.id = Teller::id(number, keyOf(saying, "task"));
     task.title = text(saying, "task");
+    if (saying.contains("after"))
+        for (const Json& before : saying.at("after"))
+            task.after.push_back(Teller::id(number, before.get<std::string>()));
     return journal::taskNamed(Teller::id(number, ""), task);
 }
 
@@ -62,6 +66,7 @@ Draft strip(Number number, const Json& saying) {
         step.task = Teller::id(number, task);
     step.bag = text(saying, "bag");
     step.note = text(saying, "note");
+    step.asFound = text(saying, "as found");
     step.cautions = job::cautionsFor(step.title);
     if (saying.contains("hardware"))
         for (const Json& each : saying.at("hardware")) {
@@ -88,6 +93,8 @@ Draft part(Number number, const Json& saying) {
     part.number = text(saying, "number");
     part.state = job::partStateFromCode(text(saying, "state")).value_or(job::PartState::Wanted);
     part.about = about(number, saying);
+    part.fitted = job::partFitFromCode(text(saying, "fitted")).value_or(job::PartFit::NotSaid);
+    part.fit = text(saying, "fit");
     return journal::partStated(Teller::id(number, ""), part);
 }
 
@@ -128,16 +135,44 @@ Draft handOver(Number number, const Json& saying) {
     return journal::jobHandedOver(Teller::id(number, ""), text(saying, "hand over"));
 }
 
+Draft see(Number number, const Json& saying) {
+    return journal::refitSeenTo(Teller::id(number, ""), Teller::id(number, text(saying, "see")),
+                                text(saying, "what"));
+}
+
+Draft refuse(Number number, const Json& saying) {
+    return journal::findingRefused(Teller::id(number, ""), Teller::id(number, text(saying, "refuse")),
+                                   {text(saying, "by"), text(saying, "how"), text(saying, "note"), {}});
+}
+
+Draft approve(Number number, const Json& saying) {
+    job::Approval approval;
+    approval.id = Teller::id(number, keyOf(saying, "approve"));
+    approval.what = text(saying, "approve");
+    approval.given = true;
+    approval.by = text(saying, "by");
+    approval.how = text(saying, "how");
+    approval.sum = value(saying, "sum");
+    return journal::approvalAsked(Teller::id(number, ""), approval);
+}
+
+// A watch that was started and stopped; both are told by one saying, see tell().
+Draft work(Number number, const Json& saying) {
+    return journal::timeStarted(Teller::id(number, ""), Teller::id(number, keyOf(saying, "work")),
+                                Teller::id(number, text(saying, "work")));
+}
+
 struct Kind {
     std::string_view name; // the member that tells the kind of a saying
     Draft (*say)(Number, const Json&);
 };
 
 // Looked through in this order: a strip step names its task too, so "strip" comes before "task".
-constexpr std::array kinds{Kind{"finding", finding}, Kind{"settle", settle},     Kind{"strip", strip},
-                           Kind{"task", task},       Kind{"hold", hold},         Kind{"refit", refit},
-                           Kind{"part", part},       Kind{"reading", reading},   Kind{"memo", memo},
-                           Kind{"recheck", recheck}, Kind{"hand over", handOver}};
+constexpr std::array kinds{Kind{"finding", finding}, Kind{"settle", settle},      Kind{"strip", strip},
+                           Kind{"task", task},       Kind{"hold", hold},          Kind{"refit", refit},
+                           Kind{"part", part},       Kind{"reading", reading},    Kind{"memo", memo},
+                           Kind{"recheck", recheck}, Kind{"hand over", handOver}, Kind{"see", see},
+                           Kind{"refuse", refuse},   Kind{"approve", approve},    Kind{"work", work}};
 
 const Json* jobNamed(const Json& shop, Number number) {
     for (const Json& job : shop.at("jobs"))
@@ -214,7 +249,11 @@ store::Result<std::vector<Draft>> Teller::tell(const std::string& number, const 
                                    [&](const Kind& each) { return saying.contains(each.name); });
     if (kind == kinds.end())
         return refused(fmt::format("shop.json: nothing known is said by {}", saying.dump()));
-    return std::vector{kind->say(number, saying)};
+    std::vector said{kind->say(number, saying)};
+    if (saying.contains("work"))
+        said.push_back(journal::timeStopped(id(number, ""), id(number, keyOf(saying, "work")),
+                                            saying.at("minutes").get<int>()));
+    return said;
 }
 
 } // namespace undercowl::demo

@@ -148,6 +148,34 @@ TEST_CASE("job next says what is to be done, and answers no when nothing is") {
     CHECK_THAT(unknown.err, Contains("1999-001"));
 }
 
+TEST_CASE("knows tells what a model's jobs taught, with what does not agree, and of no owner") {
+    const auto known = ctl("knows marrowin 'Tern 125' --json" + inShop()).json();
+    CHECK(known.at("years") == nlohmann::json{1987, 1989});
+    const std::string all = known.dump();
+    CHECK_THAT(all,
+               Contains("QX-4412: fits") && Contains("QX-4410: does not fit (pivot hole 1 mm too small)"));
+    CHECK_THAT(all, Contains("rear wheel: axle nut M12") && Contains("49 N.m"));
+    for (const char* owner : {"Quandt", "Ilse", "Ammer", "Ferry slip", "MT125"})
+        CHECK_THAT(all, !Contains(owner));
+    const Ran text = ctl("knows Marrowin 'Tern 125'" + inShop());
+    CHECK(text.exit == 0);
+    CHECK_THAT(text.out, Contains("rear brake linings glazed with grease"));
+    CHECK(ctl("knows Nobody 'Nothing 1'" + inShop()).exit == 1);
+}
+
+TEST_CASE("The demo's finished jobs were proved, and the one that is not says so") {
+    for (const char* number : {"2024-041", "2025-018", "2026-024"})
+        CHECK(ctl(std::string("job next ") + number + inShop()).exit == 1); // nothing open
+    const Ran open = ctl("job next 2026-030" + inShop());
+    CHECK(open.exit == 0);
+    CHECK_THAT(open.out, Contains("turn the wheel: it runs free and true"));
+    const Ran shown = ctl("job show 2026-030" + inShop());
+    CHECK_THAT(shown.out, Contains("stops  do not ride yet: turn the wheel") &&
+                              Contains("warns  unsafe, and Mats Oort does not want it put right"));
+    const auto against = ctl("job show 2026-030 --json" + inShop()).json().at("against_leaving");
+    CHECK(against.at(0).at("stops") == true);
+}
+
 TEST_CASE("find answers with hits, or with no") {
     const Ran hits = ctl("find tail lamp" + inShop());
     CHECK(hits.exit == 0);
