@@ -281,14 +281,18 @@ std::string page(const std::vector<Row>& rows) {
     const auto today =
         std::chrono::year_month_day(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
     char head[400];
-    std::snprintf(head, sizeof head,
-                  "# How it grows\n\nWritten by `bench_scale` (`tests/bench`) on %04d-%02u-%02u, %s, %u "
-                  "processors. Times are "
-                  "worth little from one machine to\nthe next; the ratios are what counts. Every job has 100 "
-                  "entries and "
-                  "ten photos; thirty are worked on, the others done.\n",
-                  static_cast<int>(today.year()), static_cast<unsigned>(today.month()),
-                  static_cast<unsigned>(today.day()), machine.machine, std::thread::hardware_concurrency());
+    double load = 0;
+    (void)getloadavg(&load, 1);
+    std::snprintf(
+        head, sizeof head,
+        "# How it grows\n\nWritten by `bench_scale` (`tests/bench`) on %04d-%02u-%02u, %s, %u processors, "
+        "load %.0f. Times are worth little from one machine to\nthe next; the ratios are what counts, and "
+        "those "
+        "little where the load was above the number of processors. Every job has\n100 entries and ten "
+        "photos; "
+        "thirty are worked on, the others done.\n",
+        static_cast<int>(today.year()), static_cast<unsigned>(today.month()),
+        static_cast<unsigned>(today.day()), machine.machine, std::thread::hardware_concurrency(), load);
     std::string text = head;
     for (const Figure& figure : figures()) {
         double most = 0;
@@ -324,12 +328,11 @@ int main(int argc, char** argv) {
         std::filesystem::remove_all(folder);
         rows.push_back(measure(folder, jobs));
         std::fprintf(stderr, "%zu jobs measured\n", jobs);
+        if (argc > 2) { // what is measured is not lost when the largest takes too long
+            std::ofstream(argv[2]) << page(rows);
+        }
     }
     std::filesystem::remove_all(folder);
-    const std::string text = page(rows);
-    std::fputs(text.c_str(), stdout);
-    if (argc > 2) {
-        std::ofstream(argv[2]) << text;
-    }
+    std::fputs(page(rows).c_str(), stdout);
     return 0;
 }
