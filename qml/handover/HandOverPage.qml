@@ -1,6 +1,6 @@
 // Handing over: what speaks against it, what the owner will read, the files, and the last word.
-// Qt 6.4 knows no members of a url, a map or a list:
-// qmllint disable type
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

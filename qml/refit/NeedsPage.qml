@@ -1,6 +1,6 @@
 // Changing what putting one part back takes.
-// Qt 6.4 knows no members of a url, a map or a list:
-// qmllint disable type
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
