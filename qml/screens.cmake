@@ -40,3 +40,4 @@ target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVAT
 target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::job undercowl::journal undercowl::store undercowl::handover
     undercowl::camera undercowl::eye undercowl::listener undercowl::reading undercowl::records undercowl::speaker undercowl::talk undercowl::units
     undercowl::verdict undercowl::trade)
+cmake_language(DEFER CALL undercowl_join_screens undercowl_screens)
