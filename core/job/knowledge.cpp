@@ -197,7 +197,7 @@ std::vector<std::vector<const Fact*>> contradictions(const ModelKnowledge& known
     std::vector<std::vector<const Fact*>> found;
     for (auto& [key, facts] : groups) {
         if (std::all_of(facts.begin(), facts.end(),
-                        [&](const Fact* fact) { return fact->says == facts.front()->says; }))
+                        [first = facts.front()](const Fact* fact) { return fact->says == first->says; }))
             continue;
         std::stable_sort(facts.begin(), facts.end(),
                          [](const Fact* a, const Fact* b) { return a->seen.size() > b->seen.size(); });

@@ -160,9 +160,9 @@ void measureBackup(store::Store& shop, const bench::MadeShop& made, Row& row) {
     const double megabytes = static_cast<double>(bytes) / 1e6;
     // The same files copied by the system, on the disk when it is over, and read again as the backup is.
     row.copy = 1000 * megabytes / milliseconds([&] {
-                   run("cp -r '" + made.folder.string() + "' '" + (parent / "copy").string() + "' && sync '" +
-                       (parent / "copy").string() + "' && cat '" + (parent / "copy").string() + "'/media/* " +
-                       "'" + (parent / "copy").string() + "'/shop.db >/dev/null");
+                   const std::string copy = "'" + (parent / "copy").string() + "'";
+                   run("cp -r '" + made.folder.string() + "' " + copy + " && sync " + copy + " && find " +
+                       copy + " -type f -exec cat {} + >/dev/null");
                });
     std::filesystem::remove_all(parent / "copy");
     row.backup =

@@ -1,5 +1,6 @@
 // Stores as every released schema wrote them, kept as SQL in tests/store/fixtures: opened, migrated, checked.
 #include "tests/store/shop.h"
+#include "tests/store/tables.h"
 
 #include "core/store/archive.h"
 #include "core/store/schema.h"
@@ -82,7 +83,23 @@ TEST_CASE("a store of every schema that there ever was is opened, migrated and s
         {
             Store store = must(Store::open(shop));
             CHECK(must(store.check()).faults == std::vector<std::string>{});
-            CHECK(everything(store) == slurp(fixture(schema, ".txt")));
+            // What was said is as it was; what follows from it may be told in other words than then.
+            const auto lines = must(store.jobs());
+            REQUIRE(lines.size() == 2);
+            CHECK(lines[0].number == "2026-002");
+            CHECK(lines[1].number == "2026-001");
+            const auto whole = must(store.job(lines[1].id));
+            CHECK(whole.unreadable.empty());
+            CHECK(whole.photos.at(0).note == "left side, rusty");
+            CHECK(whole.findings.at(0).text == "front brake hose cracked");
+            CHECK(whole.steps.at(0).title == "unplug 6-place connector");
+            CHECK(whole.steps.at(0).hardware.at(0).torque == job::TypedValue{"9.3", "N.m"});
+            CHECK(whole.gatherings.at(0).title == "right switch cluster");
+            CHECK(whole.readings.at(0).value == job::TypedValue{"12.6", "V"});
+            CHECK_FALSE(must(store.find("brake hose")).empty());
+            const std::string tables = projections(shop);
+            must(store.rebuild());
+            CHECK(projections(shop) == tables);
             CHECK(store.setting("theme") == "night");
             CHECK(store.draft("finding") == R"({"text":"chai"})");
             CHECK_FALSE(store.mechanic().empty());
@@ -129,7 +146,6 @@ TEST_CASE("write the fixture of the newest schema into UNDERCOWL_FIXTURES", "[.f
     const auto put = [&](const std::string& suffix, const std::string& content) {
         std::ofstream(std::filesystem::path(to) / (name + suffix), std::ios::binary) << content;
     };
-    put(".txt", everything(shop.store));
     put(".media", shop.photo("as found 2026-001"));
     put(".jpg", "as found 2026-001");
     must(exportJob(shop.store, must(shop.store.jobs()).at(1).id, std::filesystem::path(to) / "job.zip"));
