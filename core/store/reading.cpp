@@ -1,5 +1,6 @@
 // What the store tells: jobs, machines, owners, lists and finds.
 #include "core/store/limits.h"
+#include "core/store/numbers.h"
 #include "core/store/state.h"
 
 #include <nlohmann/json.hpp>
@@ -293,7 +294,9 @@ Result<std::vector<Hit>> Store::find(std::string_view words, std::size_t most) c
     }
     return guarded([&]() -> Result<std::vector<Hit>> {
         const Found found(state_->database, *wanted, std::min(most, std::size_t{10'000}));
-        return found.hits();
+        std::vector<Hit> hits = found.hits();
+        addNumbers(state_->database, words, std::min(most, std::size_t{10'000}), hits);
+        return hits;
     });
 }
 

@@ -1,6 +1,7 @@
-// What a reading is measured with and held against.
-// Qt 6.4 knows no members of a url, a map or a list, knows no string list as a list of strings:
-// qmllint disable type
+// What is measured, with what, and what it is held against.
+// Qt 6.4 knows no members of a url, a map or a list, knows no string list as a list of strings, cannot bind a delegate to
+// the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -14,29 +15,68 @@ Column {
 
     spacing: Theme.grid * 3
 
+    DraftEntry {
+        draft: root.draft
+        error: root.measure.errors.what ?? ""
+        label: qsTr("What was measured")
+        name: "what"
+        page: root.page
+        placeholder: qsTr("rear axle nut, torque")
+        width: parent.width
+    }
+
+    Repeater {
+        model: root.measure.proposals
+
+        ListRow {
+            required title
+            required property string detail
+            required property int index
+
+            aside: detail
+            done: title === (root.draft.values.what ?? "")
+            iconName: "again"
+            opens: false
+            visible: index < 4
+            width: parent?.width ?? 0
+
+            onTriggered: root.measure.propose(index)
+        }
+    }
+
     ListRow {
         aside: qsTr("unit")
         iconName: "gauge"
-        title: root.measure.unit
+        title: root.measure.unit === "" ? qsTr("plain number") : root.measure.unit
         width: parent.width
 
         onTriggered: units.open()
     }
 
     ListRow {
-        aside: qsTr("instrument; ordinary ones, with assumed uncertainty")
+        aside: root.measure.instrument === 0 ? qsTr("instrument") : root.measure.instrumentText
         iconName: "tools"
-        title: root.measure.instruments[root.draft.values.instrument ?? 0] ?? ""
+        title: root.measure.instruments[root.measure.instrument] ?? ""
         width: parent.width
 
         onTriggered: instruments.open()
+    }
+
+    ActionButton {
+        text: qsTr("The shop's instruments")
+        width: parent.width
+
+        onTriggered: {
+            root.page.leaving();
+            root.page.opens("InstrumentsPage", {});
+        }
     }
 
     DraftEntry {
         draft: root.draft
         error: root.measure.errors.low ?? ""
         inputHints: Qt.ImhFormattedNumbersOnly
-        label: qsTr("At least, %1").arg(root.measure.unit)
+        label: qsTr("At least, %1").arg(root.measure.limitUnit)
         name: "low"
         page: root.page
         width: parent.width
@@ -46,7 +86,7 @@ Column {
         draft: root.draft
         error: root.measure.errors.high ?? ""
         inputHints: Qt.ImhFormattedNumbersOnly
-        label: qsTr("At most, %1").arg(root.measure.unit)
+        label: qsTr("At most, %1").arg(root.measure.limitUnit)
         name: "high"
         page: root.page
         width: parent.width
@@ -78,23 +118,20 @@ Column {
     ChoiceSheet {
         id: units
 
-        current: root.draft.values.unit ?? 0
+        current: root.measure.units.indexOf(root.measure.unit)
         options: root.measure.units
         title: qsTr("Unit")
 
-        onChosen: index => {
-            root.draft.set("instrument", 0);
-            root.draft.set("unit", index);
-        }
+        onChosen: index => root.measure.chooseUnit(index)
     }
 
     ChoiceSheet {
         id: instruments
 
-        current: root.draft.values.instrument ?? 0
+        current: root.measure.instrument
         options: root.measure.instruments
         title: qsTr("Instrument")
 
-        onChosen: index => root.draft.set("instrument", index)
+        onChosen: index => root.measure.chooseInstrument(index)
     }
 }

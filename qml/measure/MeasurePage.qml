@@ -1,6 +1,8 @@
-// One reading: what, the value, and what it is held against.
+// One reading: the value on the keypad and what follows from it; what is measured, with what and against which limits is set
+// up on a panel of its own. The keypad stands with the actions, so that no key moves while the verdict changes.
 //
 //   about   step or task that it is about; may be empty
+//   panel   "setup" while that is shown; empty for the value
 // Qt 6.4 knows no members of a url, a map or a list:
 // qmllint disable type
 import QtQuick
@@ -11,44 +13,69 @@ ShopPage {
     id: root
 
     property string about: ""
+    property string panel: ""
 
-    title: qsTr("Measure")
-    footer: ActionButton {
-        kind: ActionButton.Main
-        lift: true
-        text: qsTr("Keep")
-        width: parent.width
+    readonly property bool entering: panel === ""
+    readonly property string what: draft.values.what ?? ""
 
-        onTriggered: {
-            root.leaving();
-            measure.keep();
-        }
-    }
-    tools: [
-        IconButton {
-            iconName: "calculate"
-            text: qsTr("Calculations")
+    title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
+    footer: [
+        Keypad {
+            visible: root.entering
+            width: parent.width
+
+            onErased: value.erase()
+            onTyped: key => value.press(key)
+        },
+        MeasureActions {
+            repeated: measure.aside.count > 0
+            visible: root.entering
+            width: parent.width
+
+            onAgain: measure.again()
+            onKept: {
+                root.leaving();
+                measure.keep();
+                if (measure.errors.what !== undefined || measure.errors.low !== undefined || measure.errors.high !== undefined
+                        || measure.errors.trust !== undefined)
+                    root.panel = "setup";
+            }
+        },
+        ActionButton {
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("To the value")
+            visible: !root.entering
+            width: parent.width
 
             onTriggered: {
                 root.leaving();
-                root.opens("CalcListPage", {});
+                root.panel = "";
             }
-        },
-        IconButton {
-            iconName: "list"
-            text: qsTr("Readings so far")
-
-            onTriggered: root.opens("ReadingsPage", {})
         }
     ]
+    tools: IconButton {
+        iconName: "list"
+        text: qsTr("Readings so far")
+
+        onTriggered: {
+            root.leaving();
+            root.opens("ReadingsPage", {});
+        }
+    }
 
     FormDraft {
         id: draft
 
-        form: "reading/" + root.session.jobId
+        form: "reading/" + root.session.jobId + (root.about === "" ? "" : "/" + root.about)
         jobId: root.session.jobId
         session: root.session
         title: qsTr("Reading")
+
+        onReadyChanged: {
+            if (ready)
+                measure.proposeFirst();
+        }
     }
 
     MeasureView {
@@ -61,78 +88,53 @@ ShopPage {
         onKept: value.clear()
     }
 
-    DraftEntry {
-        draft: draft
-        error: measure.errors.what ?? ""
-        label: qsTr("What was measured")
-        name: "what"
-        page: root
-        placeholder: qsTr("what: rear axle nut, torque")
-        quiet: true
-        width: parent.width
-    }
-
-    NumberEntry {
+    MeasureValue {
         id: value
 
-        error: measure.errors.value ?? ""
-        label: qsTr("Value")
-        quiet: true
-        unit: measure.unit
-        value: draft.values.value ?? ""
+        draft: draft
+        measure: measure
+        visible: root.entering
         width: parent.width
-
-        onEdited: text => draft.set("value", text)
     }
 
     VerdictMark {
         reason: measure.reason
         verdict: measure.verdict
-        visible: measure.verdict !== ""
+        visible: root.entering && measure.verdict !== ""
         width: parent.width
     }
 
     Label {
         kind: Label.Aside
         text: measure.reason
-        visible: measure.verdict === "" && text !== ""
+        visible: root.entering && measure.verdict === "" && text !== ""
         width: parent.width
     }
 
-    BandPlot {
-        band: measure.band
+    ListRow {
+        aside: measure.aboutText === "" ? measure.setup : qsTr("at: %1 \u00b7 %2").arg(measure.aboutText).arg(measure.setup)
+        iconName: "gauge"
+        title: root.what === "" ? qsTr("What is measured?") : root.what
+        visible: root.entering
         width: parent.width
-    }
 
-    Repeater {
-        model: measure.cautions
-
-        CautionBox {
-            required property string modelData
-
-            text: modelData
-            width: parent?.width ?? 0
+        onTriggered: {
+            root.leaving();
+            root.panel = "setup";
         }
     }
 
-    Keypad {
+    MeasureMore {
+        measure: measure
+        visible: root.entering
         width: parent.width
-
-        onErased: value.erase()
-        onTyped: key => value.press(key)
     }
 
     LimitsEntry {
         draft: draft
         measure: measure
         page: root
-        width: parent.width
-    }
-
-    CalcMore {
-        lines: measure.working
-        title: qsTr("Working")
-        visible: lines.length > 0
+        visible: !root.entering
         width: parent.width
     }
 }

@@ -1,4 +1,4 @@
-// One reading that was kept.
+// One reading that was kept; a tap shows it among earlier ones of the same thing, over the days.
 // Qt 6.4 cannot bind a delegate to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -11,6 +11,12 @@ Panel {
     required property string detail
     required property string aside
     required property string mark
+
+    signal followed(what: string)
+
+    TapHandler {
+        onTapped: root.followed(root.title)
+    }
 
     Label {
         kind: Label.Title

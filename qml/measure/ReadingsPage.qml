@@ -7,6 +7,12 @@ ShopPage {
     id: root
 
     title: qsTr("Readings")
+    tools: IconButton {
+        iconName: "calculate"
+        text: qsTr("Calculations")
+
+        onTriggered: root.opens("CalcListPage", {})
+    }
 
     MeasureView {
         id: measure
@@ -22,11 +28,18 @@ ShopPage {
         width: parent.width
     }
 
+    CurvePlot {
+        curve: measure.course
+        width: parent.width
+    }
+
     Repeater {
         model: measure.readings
 
         ReadingRow {
             width: parent?.width ?? 0
+
+            onFollowed: what => measure.follow(what)
         }
     }
 }

@@ -3,49 +3,22 @@
 #include "core/journal/say.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
-#include "core/verdict/judge.h"
+#include "core/verdict/specify.h"
 #include "qml/shell/words.h"
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QLocale>
 
 #include <algorithm>
-#include <array>
 
 namespace undercowl::ui {
 
 namespace {
 
-using units::Dimension;
-
-struct Choice {
-    Dimension dimension;
-    const char* symbol;
-};
-
-// What is measured in a workshop, in the units that its instruments show.
-constexpr std::array choices{
-    Choice{Dimension::Torque, "N.m"},         Choice{Dimension::Torque, "lbf.ft"},
-    Choice{Dimension::GaugePressure, "bar"},  Choice{Dimension::GaugePressure, "psi"},
-    Choice{Dimension::GaugePressure, "kPa"},  Choice{Dimension::Length, "mm"},
-    Choice{Dimension::Voltage, "V"},          Choice{Dimension::Current, "A"},
-    Choice{Dimension::Resistance, "ohm"},     Choice{Dimension::Temperature, "degC"},
-    Choice{Dimension::RotationalSpeed, "rpm"}};
-
-units::Unit unitAt(int index) {
-    const auto at = static_cast<std::size_t>(std::clamp(index, 0, static_cast<int>(choices.size()) - 1));
-    return units::findUnit(choices.at(at).symbol, choices.at(at).dimension)
-        .value_or(units::baseUnit(choices.at(at).dimension));
-}
-
-std::vector<const verdict::Instrument*> instrumentsFor(const units::Unit& unit) {
-    std::vector<const verdict::Instrument*> all;
-    for (const verdict::Instrument& one : verdict::ordinaryInstruments())
-        if (one.unit.dimension() == unit.dimension())
-            all.push_back(&one);
-    return all;
-}
+constexpr double msPerDay = 86'400'000;
 
 units::Date today() {
     const QDate date = QDate::currentDate();
@@ -53,42 +26,44 @@ units::Date today() {
                        std::chrono::day{unsigned(date.day())}};
 }
 
-QString withUnit(const job::TypedValue& value) {
-    return text(value.digits) + QChar(QChar::Nbsp) + text(value.unit);
+QString quantityName(int unitIndex) {
+    return text(units::englishName(measuredUnit(unitIndex).dimension()));
 }
 
-QString verdictWord(verdict::Answer answer) {
+QJsonObject memory(const ShopSession* session) {
+    return session == nullptr
+               ? QJsonObject()
+               : QJsonDocument::fromJson(session->setting(QStringLiteral("measuring")).toUtf8()).object();
+}
+
+QString verdictCode(verdict::Answer answer) {
     switch (answer) {
     case verdict::Answer::Within: return QStringLiteral("within");
     case verdict::Answer::Outside: return QStringLiteral("outside");
-    case verdict::Answer::TooClose: return QStringLiteral("too close to call");
+    case verdict::Answer::TooClose: break;
     }
-    return {};
-}
-
-std::optional<units::Quantity> quantityOf(const job::TypedValue& value, const units::Unit& unit) {
-    const auto number = units::parseNumber(value.digits, units::Comma::Decimal);
-    return number ? std::optional(units::Quantity{number->value, unit}) : std::nullopt;
-}
-
-// What core/verdict says of a reading as it was typed; nothing when its value is no number.
-std::optional<tl::expected<verdict::Judgement, std::string>> judge(const job::Reading& reading,
-                                                                   units::Unit unit) {
-    const auto value = quantityOf(reading.value, unit);
-    if (!value)
-        return std::nullopt;
-    verdict::Limits limits;
-    if (reading.low)
-        limits.low = quantityOf(*reading.low, unit);
-    if (reading.high)
-        limits.high = quantityOf(*reading.high, unit);
-    const auto fitting = instrumentsFor(unit);
-    const auto instrument = std::ranges::find(fitting, reading.instrument, &verdict::Instrument::name);
-    return verdict::judge(std::array{*value}, instrument == fitting.end() ? nullptr : *instrument,
-                          limits.low || limits.high ? &limits : nullptr, today());
+    return QStringLiteral("undecided");
 }
 
 } // namespace
+
+void MeasureView::componentComplete() {
+    JobScreen::componentComplete();
+    if (session() == nullptr)
+        return;
+    connect(session(), &ShopSession::jobsChanged, this, &MeasureView::readInstruments);
+    readInstruments();
+}
+
+void MeasureView::readInstruments() {
+    session()->ask(
+        this, [](ShopStore& store) { return store.instruments(); },
+        [this](const Result<std::vector<journal::KeptInstrument>>& kept) {
+            if (kept)
+                kept_ = *kept;
+            judge();
+        });
+}
 
 void MeasureView::setDraft(FormDraft* draft) {
     if (draft_ == draft)
@@ -100,173 +75,300 @@ void MeasureView::setDraft(FormDraft* draft) {
     judge();
 }
 
-QStringList MeasureView::units() const {
-    QStringList all;
-    for (const Choice& choice : choices)
-        all += QString::fromLatin1(choice.symbol);
-    return all;
+QString MeasureView::aboutText() const {
+    const auto now = snapshot();
+    if (now == nullptr || about_.isEmpty())
+        return {};
+    if (const auto* step = job::findStep(now->job, about_.toStdString()))
+        return text(step->title);
+    const auto* task = job::findTask(now->job, about_.toStdString());
+    return task == nullptr ? QString() : text(task->title);
 }
 
-QString MeasureView::unit() const {
-    return draft_ == nullptr ? units().front()
-                             : text(unitAt(draft_->values().value(QStringLiteral("unit")).toInt()).symbol());
+int MeasureView::unitIndex() const {
+    const QString name = QStringLiteral("unit");
+    if (draft_ != nullptr && draft_->values().contains(name))
+        return draft_->values().value(name).toInt();
+    return memory(session()).value(name).toInt();
+}
+
+QString MeasureView::limitUnit() const {
+    const QString name = QStringLiteral("limitUnit");
+    return draft_ != nullptr && draft_->values().contains(name)
+               ? unitText(measuredUnit(draft_->values().value(name).toInt()))
+               : unit();
+}
+
+std::vector<Fitting> MeasureView::fitting() const {
+    return fittingInstruments(kept_, measuredUnit(unitIndex()));
+}
+
+QString MeasureView::remembered(int unitIndex) const {
+    return memory(session())[u"instruments"].toObject()[quantityName(unitIndex)].toString();
+}
+
+QString MeasureView::instrumentName() const {
+    const QString name = QStringLiteral("instrument");
+    if (draft_ != nullptr && draft_->values().contains(name))
+        return draft_->values().value(name).toString();
+    return remembered(unitIndex());
 }
 
 QStringList MeasureView::instruments() const {
     QStringList all{tr("none named")};
-    if (draft_ != nullptr)
-        for (const auto* one : instrumentsFor(unitAt(draft_->values().value(QStringLiteral("unit")).toInt())))
-            all += QCoreApplication::translate("Instruments", one->name.c_str());
+    for (const Fitting& one : fitting())
+        all += one.ours ? tr("%1, of the shop").arg(text(one.instrument.name))
+                        : QCoreApplication::translate("Instruments", one.instrument.name.c_str());
     return all;
+}
+
+int MeasureView::instrument() const {
+    const auto all = fitting();
+    const QString name = instrumentName();
+    const auto found =
+        std::ranges::find_if(all, [&](const Fitting& one) { return text(one.instrument.name) == name; });
+    return found == all.end() ? 0 : static_cast<int>(found - all.begin()) + 1;
+}
+
+QString MeasureView::instrumentText() const {
+    const auto all = fitting();
+    const int index = instrument();
+    if (index == 0)
+        return tr("no instrument named");
+    const Fitting& one = all[static_cast<std::size_t>(index) - 1];
+    return one.ours ? tr("%1: %2").arg(text(one.instrument.name), text(verdict::errorText(one.instrument)))
+                    : tr("%1: %2, assumed")
+                          .arg(text(one.instrument.name), text(verdict::errorText(one.instrument)));
 }
 
 QStringList MeasureView::trusts() const {
     return {tr("manual"), tr("shop's record"), tr("standard"), tr("worked out here")};
 }
 
-job::Reading MeasureView::reading(QVariantMap& errors) const {
-    job::Reading reading;
-    const auto value = [this](const char* name) { return draft_->text(QLatin1String(name)); };
-    const units::Unit unit = unitAt(draft_->values().value(QStringLiteral("unit")).toInt());
-    reading.what = utf8(value("what"));
-    reading.about = about_.toStdString();
-    if (reading.what.empty())
-        errors[QStringLiteral("what")] = tr("Type what was measured, such as \"rear axle nut, torque\".");
-    const auto typed = [&](const char* name, bool needed) -> std::optional<job::TypedValue> {
-        const QString words = value(name).trimmed();
-        if (words.isEmpty() && !needed)
-            return std::nullopt;
-        const auto number = units::parseNumber(utf8(words), units::Comma::Decimal);
-        if (!number) {
-            errors[QLatin1String(name)] =
-                words.isEmpty() ? tr("Type the value on the keypad.") : text(number.error().message);
-            return std::nullopt;
-        }
-        QString digits = text(number->text);
-        return job::TypedValue{digits.replace(u',', u'.').toStdString(), unit.symbol()};
-    };
-    reading.value = typed("value", true).value_or(job::TypedValue{});
-    reading.low = typed("low", false);
-    reading.high = typed("high", false);
-    if (reading.low || reading.high) {
-        const int trust = draft_->values().value(QStringLiteral("trust"), -1).toInt();
-        const std::string reference = utf8(value("reference"));
-        if (trust < 0)
-            errors[QStringLiteral("trust")] = tr("Say where the limits come from.");
-        else
-            reading.limitSource =
-                verdict::LimitSource{static_cast<verdict::Trust>(std::min(trust, 3)), reference}.text();
+void MeasureView::chooseUnit(int index) {
+    if (draft_ == nullptr)
+        return;
+    const QString limitName = QStringLiteral("limitUnit");
+    const bool alike = measuredUnit(index).dimension() == measuredUnit(unitIndex()).dimension();
+    const bool limited =
+        !draft_->text(QStringLiteral("low")).isEmpty() || !draft_->text(QStringLiteral("high")).isEmpty();
+    if (!alike) {
+        draft_->set(QStringLiteral("instrument"), remembered(index));
+        draft_->set(limitName, index);
+    } else if (limited && !draft_->values().contains(limitName)) {
+        draft_->set(limitName, unitIndex());
     }
-    const auto fitting = instrumentsFor(unit);
-    const int instrument = draft_->values().value(QStringLiteral("instrument")).toInt();
-    if (instrument > 0 && instrument <= static_cast<int>(fitting.size()))
-        reading.instrument = fitting[static_cast<std::size_t>(instrument) - 1]->name;
-    return reading;
+    draft_->set(QStringLiteral("unit"), index);
+}
+
+void MeasureView::toggleUnit() {
+    if (const int next = nextUnitAlike(unitIndex()); next != unitIndex())
+        chooseUnit(next);
+}
+
+void MeasureView::chooseInstrument(int index) {
+    const auto all = fitting();
+    if (draft_ != nullptr && index >= 0 && index <= static_cast<int>(all.size()))
+        draft_->set(QStringLiteral("instrument"),
+                    index == 0 ? QString() : text(all[static_cast<std::size_t>(index) - 1].instrument.name));
+}
+
+void MeasureView::again() {
+    const QString value = draft_ == nullptr ? QString() : draft_->text(QStringLiteral("value")).trimmed();
+    if (!units::parseNumber(utf8(value), units::Comma::Decimal)) {
+        setErrors({{QStringLiteral("value"), tr("Type a value first; then the next one can be typed.")}});
+        return;
+    }
+    setErrors({});
+    const QString name = QStringLiteral("readings");
+    draft_->set(name, draft_->values().value(name).toStringList() << value);
+    draft_->set(QStringLiteral("value"), QString());
+}
+
+void MeasureView::removeAside(int index) {
+    const QString name = QStringLiteral("readings");
+    QStringList all = draft_ == nullptr ? QStringList() : draft_->values().value(name).toStringList();
+    if (index < 0 || index >= all.size())
+        return;
+    all.removeAt(index);
+    draft_->set(name, all);
+}
+
+void MeasureView::propose(int index) {
+    if (draft_ == nullptr || index < 0 || index >= static_cast<int>(proposed_.size()))
+        return;
+    const QVariantMap& values = proposed_[static_cast<std::size_t>(index)].values;
+    // What the proposal leaves open must not stay from before.
+    draft_->set(QStringLiteral("trust"), -1);
+    for (const char* name : {"low", "high", "reference"})
+        draft_->set(QLatin1String(name), QString());
+    const QVariant unit = values.value(QStringLiteral("unit"), unitIndex());
+    draft_->set(QStringLiteral("limitUnit"), unit);
+    for (auto value = values.begin(); value != values.end(); ++value)
+        draft_->set(value.key(), value.value());
+}
+
+void MeasureView::proposeFirst() {
+    if (draft_ != nullptr && !draft_->begun() && !about_.isEmpty() && !proposed_.empty())
+        draft_->fill(proposed_.front().values);
 }
 
 void MeasureView::judge() {
+    setup_.clear();
+    mean_.clear();
     verdict_.clear();
     reason_.clear();
     cautions_.clear();
     working_.clear();
     band_.set(std::nullopt);
-    QVariantMap ignored;
     if (draft_ == nullptr) {
         emit judged();
         return;
     }
-    const units::Unit unit = unitAt(draft_->values().value(QStringLiteral("unit")).toInt());
-    const job::Reading typed = reading(ignored);
-    const auto answer = ui::judge(typed, unit);
-    if (!answer) {
+    const auto all = fitting();
+    Measuring now =
+        measuringFrom(*draft_, about_.toStdString(), all, measuredUnit(unitIndex()), instrumentName());
+    QStringList setup{limitsText(now.reading), instrumentText()};
+    setup.removeAll(QString());
+    setup_ = setup.join(QStringLiteral(" \u00b7 "));
+    std::vector<Line> aside;
+    for (const QString& one : draft_->values().value(QStringLiteral("readings")).toStringList())
+        aside.push_back({.id = QString::number(aside.size()), .title = one, .detail = unit()});
+    aside_.setLines(std::move(aside));
+    if (now.values.empty()) {
+        showCourse(text(now.reading.what), std::nullopt);
         emit judged();
         return;
     }
-    const auto& judgement = *answer;
+    const auto judgement = ui::judged(now, today());
     if (!judgement) {
         reason_ = text(judgement.error());
-    } else if (judgement->verdict) {
-        verdict_ = verdictWord(judgement->verdict->answer);
-        if (verdict_ == QStringLiteral("too close to call"))
-            verdict_ = QStringLiteral("undecided");
+        emit judged();
+        return;
+    }
+    showCourse(text(now.reading.what), judgement->value);
+    if (judgement->repeated)
+        mean_ = tr("mean of %1: %2, spread %3")
+                    .arg(QString::number(judgement->repeated->count), withUnit(now.reading.value),
+                         text(units::format(
+                             {judgement->repeated->spread,
+                              units::baseUnit(units::intervalOf(judgement->value.unit.dimension()))},
+                             2)));
+    if (judgement->verdict) {
+        verdict_ = verdictCode(judgement->verdict->answer);
         reason_ = tr("%1 % sure to be within: %2")
                       .arg(QLocale().toString(judgement->verdict->probability * 100, 'f', 1),
-                           typed.limitSource.empty() ? tr("source of the limits not named")
-                                                     : text(typed.limitSource));
-    } else if (!typed.low && !typed.high) {
+                           now.reading.limitSource.empty() ? tr("source of the limits not named")
+                                                           : text(now.reading.limitSource));
+    } else if (!now.reading.low && !now.reading.high) {
         reason_ = tr("No limits given: the value is kept without a verdict.");
-    } else if (typed.instrument.empty()) {
+    } else if (now.reading.instrument.empty()) {
         reason_ =
             tr("No instrument named, so its uncertainty is not known: the value is kept without a verdict.");
     } else {
         reason_ = text(judgement->noVerdict);
     }
-    if (judgement) {
-        band_.set(judgement->verdict);
-        for (const std::string& line : judgement->working)
-            working_ += text(line);
-        for (const std::string& line : judgement->settle)
-            cautions_ += tr("What would settle it: %1").arg(text(line));
-    }
-    if (judgement)
+    band_.set(judgement->verdict);
+    for (const std::string& line : judgement->working)
+        working_ += text(line);
+    for (const std::string& line : judgement->settle)
+        cautions_ += tr("What would settle it: %1").arg(text(line));
+    // Until a source is named nothing can be said of how far the limits are to be trusted.
+    if (now.errors.contains(QStringLiteral("trust")))
+        cautions_ += now.errors[QStringLiteral("trust")].toString();
+    else
         for (const std::string& caution : judgement->cautions)
             cautions_ += QCoreApplication::translate("Verdicts", caution.c_str());
     emit judged();
 }
 
+void MeasureView::follow(const QString& what) {
+    showCourse(what, std::nullopt);
+}
+
+// In days since the first; only what can be told in the unit of the newest.
+void MeasureView::showCourse(const QString& what, const std::optional<units::Quantity>& now) {
+    const auto shot = snapshot();
+    std::vector<std::pair<job::TimeMs, units::Quantity>> points;
+    trade::Plot plot;
+    if (shot != nullptr && !what.isEmpty())
+        for (const job::Reading& reading : shot->job.readings) {
+            const int index = measuredUnitIndex(reading.value.unit);
+            const auto number = units::parseNumber(reading.value.digits, units::Comma::Decimal);
+            if (text(reading.what) == what && index >= 0 && number)
+                points.emplace_back(reading.said.at, units::Quantity{number->value, measuredUnit(index)});
+        }
+    if (now)
+        points.emplace_back(session()->now(), *now);
+    if (points.size() < 2 || points.size() > 12) {
+        course_.set(std::nullopt);
+        return;
+    }
+    plot.unit = points.back().second.unit;
+    for (const auto& [at, value] : points)
+        if (const auto same = units::convert(value, plot.unit))
+            plot.points.push_back({static_cast<double>(at - points.front().first) / msPerDay, same->value,
+                                   utf8(when(at, session()->now()))});
+    course_.set(plot);
+}
+
+void MeasureView::remember(const job::Reading& said) {
+    QJsonObject all = memory(session());
+    QJsonObject instruments = all[u"instruments"].toObject();
+    instruments[quantityName(unitIndex())] = text(said.instrument);
+    all[QStringLiteral("instruments")] = instruments;
+    all[QStringLiteral("unit")] = unitIndex();
+    session()->set(QStringLiteral("measuring"),
+                   QString::fromUtf8(QJsonDocument(all).toJson(QJsonDocument::Compact)));
+}
+
 void MeasureView::keep() {
     if (draft_ == nullptr || snapshot() == nullptr)
         return;
-    QVariantMap errors;
-    job::Reading said = reading(errors);
-    setErrors(errors);
-    if (!errors.isEmpty())
+    const auto all = fitting();
+    Measuring now =
+        measuringFrom(*draft_, about_.toStdString(), all, measuredUnit(unitIndex()), instrumentName());
+    setErrors(now.errors);
+    if (!now.errors.isEmpty())
         return;
-    said.id = session()->newId();
-    const units::Unit unit = unitAt(draft_->values().value(QStringLiteral("unit")).toInt());
-    const auto answer = ui::judge(said, unit);
-    if (!answer)
-        return; // refused above
-    const auto& judgement = *answer;
-    if (!judgement) {
+    if (const auto judgement = ui::judged(now, today()); !judgement) {
         setErrors({{QStringLiteral("value"), text(judgement.error())}});
         return;
     }
-    if (judgement->expanded)
-        said.uncertainty = units::format(*judgement->expanded, 2) + " (k = 2)";
-    if (judgement->verdict) {
-        said.verdict = verdictWord(judgement->verdict->answer).toStdString();
-        said.probability = judgement->verdict->probability;
-    }
-    session()->say(
-        {journal::readingTaken(jobId(), said)},
-        {.undoText = tr("Kept: %1").arg(withUnit(said.value)), .form = draft_->property("form").toString()},
-        [self = QPointer(this)](const Entries& done) {
-            if (!done || self == nullptr)
-                return;
-            if (self->draft_ != nullptr)
-                self->draft_->said();
-            emit self->kept();
-        });
+    now.reading.id = session()->newId();
+    remember(now.reading);
+    session()->say({journal::readingTaken(jobId(), now.reading)},
+                   {.undoText = tr("Kept: %1").arg(withUnit(now.reading.value)),
+                    .form = draft_->property("form").toString()},
+                   [self = QPointer(this)](const Entries& done) {
+                       if (!done || self == nullptr)
+                           return;
+                       if (self->draft_ != nullptr)
+                           self->draft_->said();
+                       emit self->kept();
+                   });
 }
 
 void MeasureView::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
     for (auto reading = snapshot.job.readings.rbegin(); reading != snapshot.job.readings.rend(); ++reading) {
-        QStringList limits;
-        if (reading->low)
-            limits += tr("at least %1").arg(withUnit(*reading->low));
-        if (reading->high)
-            limits += tr("at most %1").arg(withUnit(*reading->high));
-        if (!reading->limitSource.empty())
-            limits += text(reading->limitSource);
+        QStringList detail{limitsText(*reading), text(reading->instrument)};
+        if (reading->repeated.size() > 1)
+            detail.prepend(tr("mean of %1").arg(reading->repeated.size()));
+        detail.removeAll(QString());
         lines.push_back({.id = text(reading->id),
                          .title = text(reading->what),
-                         .detail = limits.join(QStringLiteral(", ")),
+                         .detail = detail.join(QStringLiteral(", ")),
                          .aside = withUnit(reading->value),
                          .mark = text(reading->verdict)});
     }
     readings_.setLines(std::move(lines));
+    proposed_ = ui::proposals(snapshot.job, about_.toStdString());
+    std::vector<Line> shown;
+    for (const Proposal& one : proposed_)
+        shown.push_back({.id = QString::number(shown.size()), .title = one.what, .detail = one.detail});
+    proposals_.setLines(std::move(shown));
+    judge();
 }
 
 } // namespace undercowl::ui

@@ -66,13 +66,22 @@ ShopPage {
 
             ActionButton {
                 lift: true
-                text: qsTr("Steps")
+                text: qsTr("Measure")
+                visible: refit.step !== ""
                 width: others.cell
 
-                onTriggered: root.opens("RefitStepsPage", {})
+                onTriggered: root.opens("MeasurePage", {
+                    "about": refit.step
+                })
             }
         }
     ]
+    tools: IconButton {
+        iconName: "list"
+        text: qsTr("Steps")
+
+        onTriggered: root.opens("RefitStepsPage", {})
+    }
 
     RefitView {
         id: refit

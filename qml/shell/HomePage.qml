@@ -110,7 +110,12 @@ ShopPage {
                     root.session.openJob(job);
                 // A note to a photo is typed on a page of its own: "memo/", the job, the photo.
                 const note = form.match(/^memo\/[^/]+\/(.+)$/);
-                if (note !== null)
+                const instrument = form.match(/^instrument\/(.*)$/);
+                if (instrument !== null)
+                    root.opens("InstrumentPage", {
+                        "instrument": instrument[1]
+                    });
+                else if (note !== null)
                     root.opens("MemoPage", {
                         "about": note[1],
                         "machine": detail

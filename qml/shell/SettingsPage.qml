@@ -65,6 +65,13 @@ ShopPage {
     }
 
     ActionButton {
+        text: qsTr("The shop's instruments")
+        width: parent.width
+
+        onTriggered: root.opens("InstrumentsPage", {})
+    }
+
+    ActionButton {
         text: qsTr("Backup")
         width: parent.width
 

@@ -31,6 +31,12 @@ public:
     [[nodiscard]] Result<job::Job> job(const Id& id) const override { return store_.job(id); }
     [[nodiscard]] Result<job::Machine> machine(const Id& id) const override { return store_.machine(id); }
     [[nodiscard]] Result<job::Owner> owner(const Id& id) const override { return store_.owner(id); }
+    [[nodiscard]] Result<std::vector<journal::KeptInstrument>> instruments() const override {
+        const auto entries = store_.entries(std::string(journal::shopStream));
+        if (!entries && entries.error().fault != store::Fault::NotFound)
+            return tl::unexpected(entries.error());
+        return entries ? journal::foldInstruments(*entries) : std::vector<journal::KeptInstrument>{};
+    }
     [[nodiscard]] Result<std::vector<store::JobLine>> jobs(std::size_t mostDone) const override {
         return store_.jobs(mostDone);
     }

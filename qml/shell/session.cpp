@@ -14,7 +14,7 @@ namespace {
 
 // Settings that the shell reads at its start; each is an empty text until it is chosen.
 constexpr std::array settingNames{"theme",    "text-scale",   "hand",    "motion",
-                                  "pictures", "backup-place", "location"};
+                                  "pictures", "backup-place", "location", "slowness", "measuring"};
 
 } // namespace
 

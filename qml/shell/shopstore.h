@@ -4,6 +4,7 @@
 
 #include "core/job/model.h"
 #include "core/journal/entry.h"
+#include "core/journal/instruments.h"
 #include "core/store/store.h"
 
 #include <cstddef>
@@ -46,6 +47,8 @@ public:
     [[nodiscard]] virtual Result<job::Job> job(const Id& id) const = 0;
     [[nodiscard]] virtual Result<job::Machine> machine(const Id& id) const = 0;
     [[nodiscard]] virtual Result<job::Owner> owner(const Id& id) const = 0;
+    // The shop's own, by name; the retired as well.
+    [[nodiscard]] virtual Result<std::vector<journal::KeptInstrument>> instruments() const = 0;
     [[nodiscard]] virtual Result<std::vector<store::JobLine>>
     jobs(std::size_t mostDone = std::numeric_limits<std::int64_t>::max()) const = 0;
     [[nodiscard]] virtual Result<std::vector<store::Hit>> find(std::string_view words,

@@ -58,16 +58,30 @@ ShopPage {
             }
         }
     ]
-    tools: IconButton {
-        iconName: "list"
-        text: qsTr("Steps so far")
-        visible: root.step === "" && strip.steps.count > 0
+    tools: [
+        IconButton {
+            iconName: "gauge"
+            text: qsTr("Measure")
+            visible: root.panel === ""
 
-        onTriggered: {
-            root.leaving();
-            root.opens("StepsPage", {});
+            onTriggered: {
+                root.leaving();
+                root.opens("MeasurePage", {
+                    "about": strip.claim()
+                });
+            }
+        },
+        IconButton {
+            iconName: "list"
+            text: qsTr("Steps so far")
+            visible: root.step === "" && strip.steps.count > 0
+
+            onTriggered: {
+                root.leaving();
+                root.opens("StepsPage", {});
+            }
         }
-    }
+    ]
 
     StripView {
         id: strip

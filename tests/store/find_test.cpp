@@ -43,6 +43,31 @@ TEST_CASE("everything that was typed is found by the beginnings of its words") {
     CHECK(must(shop.store.find("tern")).front().kind == Machine);
 }
 
+TEST_CASE("part and frame numbers are found however they are spaced") {
+    Shop shop;
+    const Id job = shop.smallJob("1");
+    shop.say(journal::partStated(job, {shop.store.newId(), "brake hose", "7F3-2581 0.A", {}, {}, {}, {}}));
+    for (const char* written :
+         {"7F3-2581 0.A", "7f325810a", "7F3 2581", "7f3.25", "7F3-25810-A", "7 F3 25 81"}) {
+        INFO(written);
+        const auto hits = must(shop.store.find(written));
+        REQUIRE(hits.size() == 1);
+        CHECK(hits[0].kind == HitKind::Part);
+        CHECK(hits[0].job == job);
+    }
+    CHECK(kinds(shop.store, "7f325811").empty());
+    CHECK(kinds(shop.store, "7f3").size() == 1); // a word, as before
+    CHECK(kinds(shop.store, "2581").size() == 1);
+    CHECK(must(shop.store.find("7f325810a", 0)).empty());
+}
+
+TEST_CASE("a wire is found by its colours and its end") {
+    Shop shop;
+    shop.wholeJob("2026-001");
+    // As one asks: where did I see grey with a red tracer?
+    CHECK(kinds(shop.store, "grey with red tracer").front() == HitKind::Wire);
+}
+
 TEST_CASE("case and diacritics do not matter, and every word must occur") {
     Shop shop;
     const Id job = shop.smallJob("1");

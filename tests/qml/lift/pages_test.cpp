@@ -61,6 +61,10 @@ private slots:
         row("readback", "ReadBackPage", gathering);
         row("compare", "ComparePage", gathering);
         row("measure", "MeasurePage", {});
+        row("measure-step", "MeasurePage", {{QStringLiteral("about"), QString::fromStdString(shop_.step)}});
+        row("measure-setup", "MeasurePage", {{QStringLiteral("panel"), QStringLiteral("setup")}});
+        row("instruments", "InstrumentsPage", {});
+        row("instrument", "InstrumentPage", {});
         row("readings", "ReadingsPage", {});
         const QString step = QString::fromStdString(shop_.step);
         row("job", "JobPage", {});

@@ -1,7 +1,6 @@
 // The strip step: a draft on each change, said as a whole, corrected, undone.
 #include "liftshop.h"
 
-#include "qml/measure/measureview.h"
 #include "qml/strip/stripview.h"
 #include "qml/wiring/gatheringview.h"
 #include "qml/wiring/placeview.h"
@@ -143,41 +142,6 @@ private slots:
         QCOMPARE(wiring::text(place->answer(wiring::Answer::AsFound)->wire.terminal),
                  std::string("blade 6.3"));
         QCOMPARE(place->answer(wiring::Answer::AsItShouldBe)->source, std::string("manual, page 7-12"));
-    }
-
-    void aReadingIsKeptWithoutVerdictWhenTheInstrumentIsNotKnown() {
-        const LiftShop shop;
-        const auto session = shop.session();
-        FormDraft draft;
-        draft.setProperty("session", QVariant::fromValue(session.get()));
-        draft.setProperty("form", QStringLiteral("reading/x"));
-        draft.setProperty("title", QStringLiteral("Reading"));
-        draft.componentComplete();
-        QTRY_VERIFY(draft.ready());
-        MeasureView view;
-        view.setSession(session.get());
-        view.setDraft(&draft);
-        view.componentComplete();
-        draft.set(QStringLiteral("what"), QStringLiteral("rear axle nut, torque"));
-        draft.set(QStringLiteral("value"), QStringLiteral("85"));
-        draft.set(QStringLiteral("low"), QStringLiteral("75"));
-        draft.set(QStringLiteral("high"), QStringLiteral("95"));
-        view.keep();
-        QVERIFY(view.errors().contains(QStringLiteral("trust"))); // a limit without a source is none
-        draft.set(QStringLiteral("trust"), 0);
-        QCOMPARE(view.verdict(), QString());
-        QVERIFY(!view.reason().isEmpty());
-        draft.set(QStringLiteral("instrument"), static_cast<int>(view.instruments().size()) - 1);
-        QCOMPARE(view.verdict(), QStringLiteral("within"));
-        draft.set(QStringLiteral("instrument"), 0);
-        const QSignalSpy kept(&view, &MeasureView::kept);
-        view.keep();
-        QTRY_COMPARE(kept.count(), 1);
-        const auto job = shop.stored();
-        QCOMPARE(job.readings.size(), std::size_t{1});
-        QCOMPARE(job.readings[0].verdict, std::string());
-        QCOMPARE(job.readings[0].limitSource, std::string("manual"));
-        QVERIFY(draft.values().isEmpty());
     }
 };
 

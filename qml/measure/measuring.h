@@ -1,0 +1,61 @@
+// A measurement as it is being entered: the draft's values as quantities, and the reading that they make.
+#pragma once
+
+#include "core/job/model.h"
+#include "core/journal/instruments.h"
+#include "core/verdict/judge.h"
+#include "qml/shell/formdraft.h"
+
+#include <QStringList>
+#include <QVariantMap>
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace undercowl::ui {
+
+// --- units that a workshop's instruments show, by index
+[[nodiscard]] QStringList measuredUnits();
+[[nodiscard]] units::Unit measuredUnit(int index);              // clamped
+[[nodiscard]] int measuredUnitIndex(const std::string& symbol); // -1 for one that is not among them
+[[nodiscard]] int nextUnitAlike(int index); // the next one of the same quantity; the same where there is none
+[[nodiscard]] QString unitText(const units::Unit& unit); // empty for a plain number
+
+// The shop's own instruments that read in the unit, then the ordinary ones of which it has none of that name.
+struct Fitting {
+    verdict::Instrument instrument;
+    bool ours{};
+};
+[[nodiscard]] std::vector<Fitting> fittingInstruments(std::span<const journal::KeptInstrument> kept,
+                                                      const units::Unit& unit);
+
+// --- what is being entered
+struct Measuring {
+    job::Reading reading;                // as far as it can be read; nothing judged yet
+    std::vector<units::Quantity> values; // those kept aside, then the one being typed
+    std::optional<verdict::Limits> limits;
+    std::optional<verdict::Instrument> instrument;
+    QVariantMap errors; // by field: what, value, low, high, trust
+};
+[[nodiscard]] Measuring measuringFrom(const FormDraft& draft, const std::string& about,
+                                      std::span<const Fitting> fitting, units::Unit unit,
+                                      const QString& instrument);
+
+// Judges it, and writes value, uncertainty and verdict into the reading. The error names the remedy.
+[[nodiscard]] tl::expected<verdict::Judgement, std::string> judged(Measuring& measuring, units::Date today);
+
+// What can be measured here, likeliest first: the step's fasteners that have a torque, what was measured in
+// this job before. Values as a draft has them.
+struct Proposal {
+    QString what;
+    QString detail; // "4.5 N.m in the step", "at least 9 N.m, manual"
+    QVariantMap values;
+};
+[[nodiscard]] std::vector<Proposal> proposals(const job::Job& job, const std::string& about);
+
+[[nodiscard]] QString withUnit(const job::TypedValue& value);  // no line break parts them
+[[nodiscard]] QString limitsText(const job::Reading& reading); // "at least 9 N.m, at most 11 N.m, manual"
+
+} // namespace undercowl::ui
