@@ -9,6 +9,7 @@
 #include "platform/cli/instrument.h"
 #include "platform/cli/job.h"
 #include "platform/cli/knows.h"
+#include "platform/cli/labels.h"
 #include "platform/cli/speech.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
@@ -47,6 +48,7 @@ int run(int argc, char** argv) {
     addInstrumentCommand(app, context);
     addJobCommand(app, context);
     addKnowsCommand(app, context);
+    addLabelsCommand(app, context);
     addSpeechCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);

@@ -35,6 +35,8 @@ const QColor line{0xC9, 0xC4, 0xB8};
 const QColor caution{0x65, 0x3C, 0x00};
 const QColor cautionGround{0xFB, 0xF1, 0xDC};
 
+} // namespace
+
 // The app's own typeface, from the program itself; what it lacks (the shapes of severities) comes from the
 // system.
 const QStringList& families() {
@@ -53,6 +55,8 @@ const QStringList& families() {
     }();
     return loaded;
 }
+
+namespace {
 
 class Setter {
 public:

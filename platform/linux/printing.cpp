@@ -19,9 +19,11 @@ namespace {
 constexpr int dotsPerInch = 600;
 constexpr qreal marginMm = 16;
 
+} // namespace
+
 // Qt stamps the pages with the time of printing and offers no way to set it. The same record is to give the
 // same bytes, so the stamp is written over, digit for digit so that the file's offsets still hold.
-void forgetWhenPrinted(QByteArray& bytes) {
+void paper::forgetWhenPrinted(QByteArray& bytes) {
     static const QByteArray key = "/CreationDate (D:";
     const qsizetype at = bytes.indexOf(key);
     if (at < 0)
@@ -36,8 +38,6 @@ void forgetWhenPrinted(QByteArray& bytes) {
         else if (bytes.at(i) == '-')
             bytes[i] = '+';
 }
-
-} // namespace
 
 tl::expected<std::vector<std::byte>, std::string>
 pdf(const handover::Document& document, const handover::Words& words, const MediaFile& mediaFile) {
@@ -58,7 +58,7 @@ pdf(const handover::Document& document, const handover::Words& words, const Medi
     buffer.close();
     if (!bytes.startsWith("%PDF-"))
         return tl::unexpected(std::string{"the PDF could not be written: free some memory and print again"});
-    forgetWhenPrinted(bytes);
+    paper::forgetWhenPrinted(bytes);
     const auto* first = reinterpret_cast<const std::byte*>(bytes.constData());
     return std::vector<std::byte>{first, first + bytes.size()};
 }

@@ -44,8 +44,8 @@ TEST_CASE("every command explains itself with an example and speaks JSON") {
          {"archive",     "archive export", "archive import", "archive verify", "backup",
           "backup list", "backup now",     "backup write",   "backup verify",  "backup restore",
           "store mend",  "store salvage",  "demo",           "find",           "handover",
-          "job",         "job list",       "job show",       "job next",       "store",
-          "store check", "store rebuild"}) {
+          "job",         "job list",       "job show",       "job next",       "labels",
+          "store",       "store check",    "store rebuild"}) {
         INFO(command);
         const Ran ran = ctl(std::string{command} + " --help");
         CHECK(ran.exit == 0);
