@@ -1,6 +1,6 @@
 // What is to be known of an instrument: kind, range, limit of error, calibration. Only what fits its kind is asked.
-// Qt 6.4 knows no members of a url, a map or a list:
-// qmllint disable type
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind an inline component to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
