@@ -1,7 +1,7 @@
 // What is known of one job, its machine and its owner: plain values, projected from the journal's entries.
 //
 // Ids are UUIDs as lower-case text; empty means none. Times are milliseconds since 1970, UTC. Text is UTF-8
-// as typed. A long file: these values are read together.
+// as typed. More than 400 lines: these values are read together.
 #pragma once
 
 #include "core/wiring/map.h"
