@@ -85,18 +85,14 @@ Panel {
         }
     }
 
-    Row {
-        id: further
-
-        readonly property real cell: root.canRefuse ? (width - spacing) / 2 : width
-
+    Column {
         spacing: Theme.targetGap
         visible: !root.settledAlready
         width: parent.width
 
         ActionButton {
             text: qsTr("Make it a task")
-            width: further.cell
+            width: parent.width
 
             onTriggered: root.taskMade(root.lineId)
         }
@@ -104,7 +100,7 @@ Panel {
         ActionButton {
             text: qsTr("Owner says no")
             visible: root.canRefuse
-            width: further.cell
+            width: parent.width
 
             onTriggered: root.refused(root.lineId)
         }

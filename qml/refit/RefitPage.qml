@@ -32,6 +32,7 @@ ShopPage {
             id: others
 
             readonly property int shown: wires.visible ? 3 : 2
+            readonly property int more: 4 // for the longest word
             readonly property real cell: (width - (shown - 1) * spacing) / shown
 
             spacing: Theme.targetGap
@@ -40,7 +41,7 @@ ShopPage {
             ActionButton {
                 lift: true
                 text: qsTr("Photo")
-                width: others.cell
+                width: others.cell - others.more
 
                 onTriggered: root.opens("CameraPage", {
                     "jobId": root.session.jobId,
@@ -68,7 +69,7 @@ ShopPage {
                 lift: true
                 text: qsTr("Measure")
                 visible: refit.step !== ""
-                width: others.cell
+                width: others.cell + others.more
 
                 onTriggered: root.opens("MeasurePage", {
                     "about": refit.step
