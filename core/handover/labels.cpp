@@ -1,5 +1,7 @@
 #include "core/handover/labels.h"
 
+#include "core/job/text.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -52,17 +54,6 @@ std::optional<std::string> decoded(std::string_view text) {
     return made;
 }
 
-// Letter case and blanks around it aside.
-std::string folded(std::string_view name) {
-    std::string made;
-    for (const char letter : name) {
-        made += static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-    }
-    const auto first = made.find_first_not_of(" \t");
-    const auto last = made.find_last_not_of(" \t");
-    return first == std::string::npos ? std::string{} : made.substr(first, last - first + 1);
-}
-
 std::string told(const job::Hardware& hardware) {
     std::string text = fmt::format("{} x {}", hardware.count, hardware.what);
     if (!hardware.thread.empty()) {
@@ -108,12 +99,12 @@ std::optional<BagCode> bagCode(std::string_view text) {
 std::vector<BagLabel> bagLabels(const job::Job& job, const job::Machine& machine) {
     std::vector<BagLabel> labels;
     for (const job::StripStep& step : job.steps) {
-        const std::string name = folded(step.bag);
+        const std::string name = job::folded(step.bag);
         if (name.empty()) {
             continue;
         }
         auto label =
-            std::ranges::find_if(labels, [&](const BagLabel& one) { return folded(one.bag) == name; });
+            std::ranges::find_if(labels, [&](const BagLabel& one) { return job::folded(one.bag) == name; });
         if (label == labels.end()) {
             labels.push_back({step.bag,
                               machineName(machine),
@@ -134,10 +125,10 @@ std::vector<BagLabel> bagLabels(const job::Job& job, const job::Machine& machine
 }
 
 const job::StripStep* stepOfBag(const job::Job& job, std::string_view bag) {
-    const std::string name = folded(bag);
+    const std::string name = job::folded(bag);
     const job::StripStep* found = nullptr;
     for (const job::StripStep& step : job.steps) {
-        if (name.empty() || folded(step.bag) != name) {
+        if (name.empty() || job::folded(step.bag) != name) {
             continue;
         }
         if (found == nullptr || !step.refitted || found->refitted) {

@@ -1,8 +1,9 @@
 #include "core/job/cautions.h"
 
+#include "core/job/text.h"
+
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <string>
 
 namespace undercowl::job {
@@ -76,9 +77,7 @@ std::string_view englishCaution(std::string_view key) {
 }
 
 std::vector<std::string> cautionsFor(std::string_view title) {
-    std::string small{title};
-    std::transform(small.begin(), small.end(), small.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+    const std::string small = lowered(title);
     std::vector<std::string> keys;
     for (const Caution& caution : texts)
         if (std::any_of(triggers.begin(), triggers.end(), [&](const Trigger& trigger) {

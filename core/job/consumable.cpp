@@ -1,5 +1,7 @@
 #include "core/job/consumable.h"
 
+#include "core/job/text.h"
+
 #include <algorithm>
 #include <cctype>
 
@@ -8,10 +10,8 @@ namespace {
 
 // "dot 5.1" and "DOT5.1" are the same grade.
 std::string bare(std::string_view grade) {
-    std::string letters;
-    for (const char each : grade)
-        if (std::isspace(static_cast<unsigned char>(each)) == 0)
-            letters += static_cast<char>(std::tolower(static_cast<unsigned char>(each)));
+    std::string letters = lowered(grade);
+    std::erase_if(letters, [](unsigned char each) { return std::isspace(each) != 0; });
     return letters;
 }
 

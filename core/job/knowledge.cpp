@@ -1,5 +1,6 @@
 #include "core/job/knowledge.h"
 
+#include "core/job/text.h"
 #include "core/job/worktime.h"
 
 #include <algorithm>
@@ -16,17 +17,6 @@ constexpr std::array<std::string_view, 7> kindCodes{"limit",      "torque",  "pa
                                                     "adjustment", "finding", "minutes"};
 constexpr std::size_t shortestSecret = 3; // letters of an owner's word that is looked for
 
-std::string bare(std::string_view text) {
-    while (!text.empty() && std::isspace(static_cast<unsigned char>(text.front())) != 0)
-        text.remove_prefix(1);
-    while (!text.empty() && std::isspace(static_cast<unsigned char>(text.back())) != 0)
-        text.remove_suffix(1);
-    std::string small{text};
-    std::transform(small.begin(), small.end(), small.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-    return small;
-}
-
 auto keyOf(const Fact& fact) {
     return std::tie(fact.kind, fact.what, fact.says, fact.source);
 }
@@ -35,7 +25,7 @@ auto keyOf(const Fact& fact) {
 std::vector<std::string> secretsOf(const Owner& owner, const Machine& machine) {
     std::vector<std::string> secrets;
     const auto add = [&](std::string_view text) {
-        if (std::string small = bare(text); small.size() >= shortestSecret)
+        if (std::string small = folded(text); small.size() >= shortestSecret)
             secrets.push_back(std::move(small));
     };
     for (const std::string* text :
@@ -69,7 +59,7 @@ public:
 
 private:
     [[nodiscard]] bool tells(std::string_view text) const {
-        const std::string small = bare(text);
+        const std::string small = folded(text);
         return std::any_of(secrets_.begin(), secrets_.end(), [&](const std::string& secret) {
             return small.find(secret) != std::string::npos;
         });
@@ -136,7 +126,7 @@ bool barsOthers(FactKind kind) {
 
 bool sameModel(std::string_view makeA, std::string_view modelA, std::string_view makeB,
                std::string_view modelB) {
-    return bare(makeA) == bare(makeB) && bare(modelA) == bare(modelB);
+    return folded(makeA) == folded(makeB) && folded(modelA) == folded(modelB);
 }
 
 ModelKnowledge learn(const Job& job, const Machine& machine, const Owner& owner, TimeMs now) {
@@ -190,9 +180,9 @@ std::vector<std::vector<const Fact*>> contradictions(const ModelKnowledge& known
     std::map<std::pair<FactKind, std::string>, std::vector<const Fact*>> groups;
     for (const Fact& fact : known.facts) {
         if (barsOthers(fact.kind))
-            groups[{fact.kind, bare(fact.what)}].push_back(&fact);
+            groups[{fact.kind, folded(fact.what)}].push_back(&fact);
         else if (fact.kind == FactKind::Part)
-            groups[{fact.kind, bare(fact.says.substr(0, fact.says.find(": ")))}].push_back(&fact);
+            groups[{fact.kind, folded(fact.says.substr(0, fact.says.find(": ")))}].push_back(&fact);
     }
     std::vector<std::vector<const Fact*>> found;
     for (auto& [key, facts] : groups) {

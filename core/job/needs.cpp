@@ -1,5 +1,7 @@
 #include "core/job/needs.h"
 
+#include "core/job/text.h"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -82,13 +84,6 @@ constexpr std::array newEveryTime{
     std::string_view{"cable tie"},
 };
 
-std::string lower(std::string_view text) {
-    std::string small{text};
-    std::transform(small.begin(), small.end(), small.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-    return small;
-}
-
 // A word that begins with the rule's: "wheels", but not "flywheel".
 bool says(std::string_view text, std::string_view word) {
     for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1))
@@ -122,7 +117,7 @@ void addBan(std::vector<Banned>& found, const StripStep& step, const RefitNeeds&
 } // namespace
 
 RefitNeeds suggestedNeeds(std::string_view title, const std::vector<Hardware>& hardware) {
-    const std::string small = lower(title);
+    const std::string small = lowered(title);
     RefitNeeds needs;
     for (const Rule& rule : rules) {
         if (!says(small, rule.word))
@@ -136,7 +131,7 @@ RefitNeeds suggestedNeeds(std::string_view title, const std::vector<Hardware>& h
     }
     for (const Hardware& piece : hardware)
         for (const std::string_view single : newEveryTime)
-            if (lower(piece.what).find(single) != std::string::npos)
+            if (lowered(piece.what).find(single) != std::string::npos)
                 addOnce(needs.renew, piece.thread.empty() ? piece.what : piece.what + " " + piece.thread);
     return needs;
 }

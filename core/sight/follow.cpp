@@ -215,17 +215,6 @@ Tube follow(const Map& map, Seen start) {
     return tube;
 }
 
-double distanceTo(const Polyline& line, const Point& p) {
-    double least = 1e9;
-    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-        const Point e{line[i + 1].x - line[i].x, line[i + 1].y - line[i].y};
-        const Point d{p.x - line[i].x, p.y - line[i].y};
-        const double t = std::clamp(dot(d, e) / std::max(1e-9, dot(e, e)), 0.0, 1.0);
-        least = std::min(least, std::hypot(d.x - t * e.x, d.y - t * e.y));
-    }
-    return line.size() == 1 ? std::hypot(line[0].x - p.x, line[0].y - p.y) : least;
-}
-
 Polyline pixelByPixel(const Polyline& along) {
     Polyline out{along.front()};
     for (std::size_t i = 0; i + 1 < along.size(); ++i) {
@@ -241,6 +230,17 @@ Polyline pixelByPixel(const Polyline& along) {
 }
 
 } // namespace
+
+double distanceTo(const Polyline& line, const Point& p) {
+    double least = 1e9;
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+        const Point e{line[i + 1].x - line[i].x, line[i + 1].y - line[i].y};
+        const Point d{p.x - line[i].x, p.y - line[i].y};
+        const double t = std::clamp(dot(d, e) / std::max(1e-9, dot(e, e)), 0.0, 1.0);
+        least = std::min(least, std::hypot(d.x - t * e.x, d.y - t * e.y));
+    }
+    return line.size() == 1 ? std::hypot(line[0].x - p.x, line[0].y - p.y) : least;
+}
 
 cv::Mat smoothLab(const cv::Mat& rgb) {
     cv::Mat smooth;

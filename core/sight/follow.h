@@ -17,6 +17,9 @@ namespace undercowl::sight {
 // in pixels of the working picture.
 [[nodiscard]] std::optional<Tube> findTube(Fields& fields, const cv::Mat& lab, const Point& p);
 
+// From the nearest point of a line. Precondition: it has one.
+[[nodiscard]] double distanceTo(const Polyline& line, const Point& p);
+
 struct Crossing {
     Tube tube;
     Point at;

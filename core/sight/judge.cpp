@@ -126,14 +126,14 @@ Verdict verdictOf(const std::vector<ColourOdds>& all) {
 
 // A tracer that is turned away here may show further along the wire. Only a plain answer is doubted so, and
 // only by a part that is as plainly of the same base: the wire may have been lost on the way there.
-void lookFurther(const std::vector<Strip>& further, const LightCodes& light, const White& white,
-                 Posterior& posterior) {
+void lookFurther(const std::function<std::vector<Strip>()>& further, const LightCodes& light,
+                 const White& white, Posterior& posterior) {
     constexpr double plainly = 0.9;
     constexpr double believed = 0.9;
     const Best here = bestOf(posterior);
     if (here.tracer + 1 != tracers)
         return;
-    for (const Strip& strip : further) {
+    for (const Strip& strip : further()) {
         const Posterior part = verdictOf(colourOddsOf(strip, light, white)).mean;
         const Best there = bestOf(part);
         if (there.base != here.base || there.tracer + 1 == tracers ||
@@ -148,8 +148,8 @@ void lookFurther(const std::vector<Strip>& further, const LightCodes& light, con
 
 } // namespace
 
-void judge(const Strip& strip, const std::vector<Strip>& further, double widthPx, double strength,
-           const LightCodes& light, const White& white, WireReading& reading) {
+void judge(const Strip& strip, const std::function<std::vector<Strip>()>& further, double widthPx,
+           double strength, const LightCodes& light, const White& white, WireReading& reading) {
     Verdict verdict = verdictOf(colourOddsOf(strip, light, white));
     lookFurther(further, light, white, verdict.mean);
     reading.candidates = candidatesOf(verdict.mean);

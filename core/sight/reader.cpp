@@ -8,7 +8,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 
 namespace undercowl::sight {
 namespace {
@@ -36,14 +35,6 @@ std::optional<White> whiteFrom(const cv::Vec3d& seen, double reflectance) {
         return std::nullopt;
     return White{float(std::log(seen[0] / seen[1])), float(std::log(seen[2] / seen[1])),
                  float(std::log(seen[1] / reflectance)), 1.0F};
-}
-
-// From the nearest point of a line, which are a quarter of a wire's width apart.
-double awayFrom(const Polyline& line, const Point& p) {
-    double least = std::numeric_limits<double>::infinity();
-    for (const Point& q : line)
-        least = std::min(least, std::hypot(q.x - p.x, q.y - p.y));
-    return least;
 }
 
 } // namespace
@@ -80,8 +71,9 @@ struct Reader::State {
         reading.plainness = tube.strength;
         for (const Point& p : tube.centre)
             reading.path.push_back(inPhoto(p));
-        judge(straighten(rgb, tube), straightenFurther(rgb, tube), tube.width / scale(), tube.strength, light,
-              white, reading);
+        judge(
+            straighten(rgb, tube), [&] { return straightenFurther(rgb, tube); }, tube.width / scale(),
+            tube.strength, light, white, reading);
         return reading;
     }
 
@@ -132,7 +124,7 @@ tl::expected<WireReading, std::string> Reader::tap(Point at) {
     if (const auto tube = findTube(state_->fields, state_->lab, state_->inWork(at))) {
         WireReading reading = state_->read(*tube, at);
         // The colour may be plain, which wire was meant is not.
-        if (awayFrom(tube->centre, state_->inWork(at)) > 0.5 * tube->width) {
+        if (distanceTo(tube->centre, state_->inWork(at)) > 0.5 * tube->width) {
             reading.sure = false;
             reading.doubts.push_back(Doubt::BesideWire);
         }

@@ -28,6 +28,17 @@ bool isPutIn(const QStorageInfo& volume) {
             root.startsWith(QStringLiteral("/mnt/")) || root.startsWith(QStringLiteral("/storage/")));
 }
 
+// Looks at disks in the background; 'then' has what was found, unless the view is gone by then.
+void offTouch(BackupView* view, auto look, auto then) {
+    QThreadPool::globalInstance()->start(
+        [self = QPointer(view), look = std::move(look), then = std::move(then)] {
+            QMetaObject::invokeMethod(QCoreApplication::instance(), [self, then, found = look()] {
+                if (self != nullptr)
+                    then(found);
+            });
+        });
+}
+
 } // namespace
 
 BackupView::~BackupView() {
@@ -35,19 +46,34 @@ BackupView::~BackupView() {
 }
 
 void BackupView::componentComplete() {
-    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    places_.push_back({tr("This device"), documents});
-    for (const QStorageInfo& volume : QStorageInfo::mountedVolumes())
-        if (isPutIn(volume))
-            places_.push_back({volume.displayName(), volume.rootPath()});
+    places_.push_back(
+        {tr("This device"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)});
+    lastCopy_ = tr("looking ...");
+    lookThere();
+    offTouch(
+        this,
+        [shop = session_->folder(), chosen = session_->setting(placeSetting), now = session_->now()] {
+            Seen seen;
+            for (const QStorageInfo& volume : QStorageInfo::mountedVolumes())
+                if (isPutIn(volume))
+                    seen.putIn.push_back({volume.displayName(), volume.rootPath()});
+            const auto copies = store::rollingBackups(shop);
+            seen.lastCopy = copies.empty() ? tr("none yet") : when(copies.front().at, now);
+            seen.chosenIsThere = !chosen.isEmpty() && QFileInfo(chosen).isDir();
+            return seen;
+        },
+        [this](const Seen& seen) { show(seen); });
+}
+
+void BackupView::show(const Seen& seen) {
+    lastCopy_ = seen.lastCopy;
+    places_.insert(places_.end(), seen.putIn.begin(), seen.putIn.end());
     const QString chosen = session_->setting(placeSetting);
-    const auto at = std::ranges::find(places_, chosen, &Place::folder);
+    auto at = std::ranges::find(places_, chosen, &Place::folder);
+    if (at == places_.end() && seen.chosenIsThere)
+        at = places_.insert(at, {QDir(chosen).dirName(), chosen});
     if (at != places_.end())
         place_ = static_cast<int>(at - places_.begin());
-    else if (!chosen.isEmpty() && QFileInfo(chosen).isDir())
-        places_.push_back({QDir(chosen).dirName(), chosen}), place_ = static_cast<int>(places_.size()) - 1;
-    const auto copies = store::rollingBackups(session_->folder());
-    lastCopy_ = copies.empty() ? tr("none yet") : when(copies.front().at, session_->now());
     lookThere();
 }
 
@@ -68,11 +94,23 @@ void BackupView::setPlace(int place) {
 
 void BackupView::lookThere() {
     earlier_.clear();
-    const QDir folder(places_[static_cast<std::size_t>(place_)].folder);
-    for (const QString& name :
-         folder.entryList({QStringLiteral("undercowl-*.backup")}, QDir::Files, QDir::Name))
-        earlier_.emplace_back(folder.filePath(name).toStdString());
     emit changed();
+    const QString place = places_[static_cast<std::size_t>(place_)].folder;
+    offTouch(
+        this,
+        [folder = QDir(place)] {
+            std::vector<std::filesystem::path> found;
+            for (const QString& name :
+                 folder.entryList({QStringLiteral("undercowl-*.backup")}, QDir::Files, QDir::Name))
+                found.emplace_back(folder.filePath(name).toStdString());
+            return found;
+        },
+        [this, place](const std::vector<std::filesystem::path>& found) {
+            if (places_[static_cast<std::size_t>(place_)].folder != place)
+                return; // another place was chosen meanwhile
+            earlier_ = found;
+            emit changed();
+        });
 }
 
 QString BackupView::passphraseProblem(const QString& first, const QString& second) const {
@@ -87,7 +125,6 @@ void BackupView::write(const QString& passphrase, bool onlyNew) {
     if (writing_)
         return;
     const QString folder = places_[static_cast<std::size_t>(place_)].folder;
-    QDir().mkpath(folder);
     const QString file = QDir(folder).filePath(QStringLiteral("undercowl-%1.backup")
                                                    .arg(QDateTime::fromMSecsSinceEpoch(session_->now())
                                                             .toString(QStringLiteral("yyyy-MM-dd-HHmmss"))));
@@ -119,6 +156,7 @@ void BackupView::write(const QString& passphrase, bool onlyNew) {
                     });
                 return !cancelled->load();
             };
+            QDir().mkpath(folder);
             auto made = store::Store::open(shop).and_then([&](const store::Store& store) {
                 return store::writeBackup(store, file.toStdString(), wish);
             });

@@ -63,6 +63,12 @@ private:
         QString name;
         QString folder;
     };
+    struct Seen { // of the device's disks, which may be slow or gone
+        std::vector<Place> putIn;
+        QString lastCopy;
+        bool chosenIsThere{};
+    };
+    void show(const Seen& seen);
     void lookThere();
     void ended(const store::Result<store::BackupMade>& made, const QString& file);
 

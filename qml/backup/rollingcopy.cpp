@@ -27,10 +27,10 @@ void copyIfDue(ShopSession& session) {
             return;
         QMetaObject::invokeMethod(QCoreApplication::instance(), [alive, problem = made.error()] {
             if (alive != nullptr)
-                alive->report(
-                    {problem.fault == store::Fault::DiskFull ? store::Fault::NotFound : problem.fault,
-                     "The daily copy of the shop could not be made; what you enter is still kept. " +
-                         problem.message});
+                alive->tell(QCoreApplication::translate("RollingCopy",
+                                                        "The daily copy of the shop could not be made; "
+                                                        "what you enter is still kept. %1")
+                                .arg(QString::fromStdString(problem.message)));
         });
     });
 }

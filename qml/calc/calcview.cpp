@@ -5,7 +5,7 @@
 #include "core/verdict/words.h"
 #include "qml/calc/calcwords.h"
 
-#include <QDate>
+#include <QDateTime>
 
 #include <cmath>
 
@@ -14,12 +14,6 @@ namespace undercowl::ui {
 namespace {
 
 using trade::Kind;
-
-units::Date today() {
-    const QDate date = QDate::currentDate();
-    return units::Date{std::chrono::year{date.year()}, std::chrono::month{unsigned(date.month())},
-                       std::chrono::day{unsigned(date.day())}};
-}
 
 // The plain number's symbol is no word for a screen.
 QString unitWords(const std::string& symbol) {
@@ -168,7 +162,8 @@ void CalcView::work() {
         results_.setLines({});
     }
     // What is there is checked all the same, so that a slip is seen at once and not after the last input.
-    const trade::Outcome outcome = trade::run(*calculation_, given, today());
+    const trade::Outcome outcome =
+        trade::run(*calculation_, given, dayOf(QDateTime::currentMSecsSinceEpoch()));
     if (!outcome) {
         const trade::Problem& wrong = outcome.error();
         if (given.contains(wrong.field) || missing.isEmpty()) {

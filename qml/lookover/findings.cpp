@@ -11,8 +11,6 @@ namespace undercowl::ui {
 
 namespace {
 
-constexpr int longestMinutes = 100'000;
-
 Line lineOf(const ShopSession& session, const job::Job& job, const job::Finding& finding) {
     Line line;
     line.id = text(finding.id);
@@ -62,11 +60,8 @@ void Findings::note(FormDraft* draft) {
     const auto severity = job::severityFromCode(utf8(draft->text(QStringLiteral("severity"))));
     QVariantMap errors;
     if (const QString typed = draft->text(QStringLiteral("minutes")).trimmed(); !typed.isEmpty()) {
-        bool number = false;
-        const int minutes = typed.toInt(&number);
-        if (number && minutes >= 0 && minutes <= longestMinutes)
-            finding.minutes = minutes;
-        else
+        finding.minutes = wholeMinutes(typed);
+        if (!finding.minutes)
             errors[QStringLiteral("minutes")] = tr("Type whole minutes, such as 45.");
     }
     if (finding.text.empty())

@@ -4,7 +4,6 @@
 #include "qml/shell/words.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QPointer>
 
 #include <algorithm>
@@ -28,11 +27,6 @@ constexpr std::array fields{
     std::pair{"error", &InstrumentSheet::error},     std::pair{"feel", &InstrumentSheet::feel},
     std::pair{"source", &InstrumentSheet::source},   std::pair{"calibrated", &InstrumentSheet::calibrated},
     std::pair{"due", &InstrumentSheet::due}};
-
-units::Date dayOf(const QDate& date) {
-    return units::Date{std::chrono::year{date.year()}, std::chrono::month{unsigned(date.month())},
-                       std::chrono::day{unsigned(date.day())}};
-}
 
 // "due in 97 days, on 2027-03-01"; overdue and never calibrated are told first.
 QString dueText(const verdict::Instrument& instrument, units::Date today, bool& caution) {
@@ -94,7 +88,7 @@ void InstrumentsView::read() {
 }
 
 void InstrumentsView::show() {
-    const units::Date today = dayOf(QDate::currentDate());
+    const units::Date today = dayOf(session_->now());
     std::vector<Line> inUse;
     std::vector<Line> retired;
     for (const KeptInstrument& one : kept_)

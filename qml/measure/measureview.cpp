@@ -7,7 +7,6 @@
 #include "qml/shell/words.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QLocale>
@@ -19,12 +18,6 @@ namespace undercowl::ui {
 namespace {
 
 constexpr double msPerDay = 86'400'000;
-
-units::Date today() {
-    const QDate date = QDate::currentDate();
-    return units::Date{std::chrono::year{date.year()}, std::chrono::month{unsigned(date.month())},
-                       std::chrono::day{unsigned(date.day())}};
-}
 
 QString quantityName(int unitIndex) {
     return text(units::englishName(measuredUnit(unitIndex).dimension()));
@@ -240,7 +233,7 @@ void MeasureView::judge() {
         emit judged();
         return;
     }
-    const auto judgement = ui::judged(now, today());
+    const auto judgement = ui::judged(now, dayOf(session()->now()));
     if (!judgement) {
         reason_ = text(judgement.error());
         emit judged();
@@ -331,7 +324,7 @@ void MeasureView::keep() {
     setErrors(now.errors);
     if (!now.errors.isEmpty())
         return;
-    if (const auto judgement = ui::judged(now, today()); !judgement) {
+    if (const auto judgement = ui::judged(now, dayOf(session()->now())); !judgement) {
         setErrors({{QStringLiteral("value"), text(judgement.error())}});
         return;
     }

@@ -11,7 +11,6 @@ ShopPage {
     property string step: ""
     readonly property list<string> names: ["noStart", "noRide"]
 
-    aside: view.title
     title: qsTr("To put it back")
     footer: ActionButton {
         kind: ActionButton.Main
@@ -46,6 +45,12 @@ ShopPage {
             if (ready && !begun)
                 fill(view.known());
         }
+    }
+
+    Label {
+        strong: true
+        text: view.title
+        width: parent.width
     }
 
     NeedsLines {

@@ -178,4 +178,10 @@ ShopPage {
             }
         }
     }
+
+    Label {
+        text: qsTr("Machines handed over before these are found by Find.")
+        visible: home.moreDone
+        width: parent.width
+    }
 }

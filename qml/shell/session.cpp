@@ -184,7 +184,11 @@ QUrl ShopSession::mediaUrl(const QString& name) const {
 }
 
 void ShopSession::report(const store::Problem& problem) {
-    problem_ = words(problem);
+    tell(words(problem));
+}
+
+void ShopSession::tell(const QString& failure) {
+    problem_ = failure;
     emit problemChanged();
 }
 
@@ -196,10 +200,17 @@ void ShopSession::setDiskFull(bool full) {
 
 void ShopSession::lookForRoom() {
     constexpr std::uintmax_t enough = 32U << 20U; // a few photos, and the log of the database
-    std::error_code error;
-    const auto space = std::filesystem::space(folder_, error);
-    if (!error && space.available >= enough)
-        setDiskFull(false);
+    ask(
+        this,
+        [folder = folder_](ShopStore& /*store*/) {
+            std::error_code error;
+            const auto space = std::filesystem::space(folder, error);
+            return !error && space.available >= enough;
+        },
+        [this](bool room) {
+            if (room)
+                setDiskFull(false);
+        });
 }
 
 void ShopSession::clearProblem() {

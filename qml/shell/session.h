@@ -164,6 +164,7 @@ public:
     Q_INVOKABLE void clearProblem();
     Q_INVOKABLE QUrl mediaUrl(const QString& name) const; // empty for a name that cannot be one
     void report(const store::Problem& problem);           // shows a failure with its remedy
+    void tell(const QString& failure);                    // the same, in words of one's own
 
 signals:
     void stateChanged();

@@ -63,6 +63,7 @@ void ShopHome::show(const std::vector<store::JobLine>& lines) {
         (job.moment == job::Moment::Done ? done : open).push_back(std::move(line));
     }
     jobs_.setLines(std::move(open));
+    moreDone_ = done.size() >= doneShown;
     done_.setLines(std::move(done));
     ready_ = true;
     emit changed();

@@ -23,6 +23,7 @@ class ShopHome : public QObject, public QQmlParserStatus {
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* jobs READ jobs CONSTANT)
     Q_PROPERTY(undercowl::ui::LineModel* done READ done CONSTANT)
+    Q_PROPERTY(bool moreDone READ moreDone NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* drafts READ drafts CONSTANT)
     Q_PROPERTY(QString lastJobId READ lastJobId NOTIFY changed)
     Q_PROPERTY(QString lastMachine READ lastMachine NOTIFY changed)
@@ -37,7 +38,8 @@ public:
     void setActive(bool active);
     [[nodiscard]] bool ready() const { return ready_; } // the list has been read once
     [[nodiscard]] LineModel* jobs() { return &jobs_; }  // last worked on first; without those handed over
-    [[nodiscard]] LineModel* done() { return &done_; }  // handed over
+    [[nodiscard]] LineModel* done() { return &done_; }  // handed over, the last ones
+    [[nodiscard]] bool moreDone() const { return moreDone_; } // there may be older ones
     [[nodiscard]] LineModel* drafts() { return &drafts_; }
     [[nodiscard]] QString lastJobId() const; // of the machine last worked on, empty if the shop is
     [[nodiscard]] QString lastMachine() const;
@@ -60,6 +62,7 @@ private:
     LineModel drafts_;
     bool active_{true};
     bool ready_{};
+    bool moreDone_{};
     bool stale_{};
 };
 

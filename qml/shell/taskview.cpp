@@ -10,12 +10,6 @@
 
 namespace undercowl::ui {
 
-namespace {
-
-constexpr int longestMinutes = 100'000;
-
-} // namespace
-
 const job::Task* TaskView::found(const Snapshot& snapshot) const {
     return job::findTask(snapshot.job, task_.toStdString());
 }
@@ -76,14 +70,13 @@ void TaskView::startOrStop() {
 }
 
 void TaskView::correct(const QString& minutes) {
-    bool number = false;
-    const int typed = minutes.trimmed().toInt(&number);
-    if (!number || typed < 0 || typed > longestMinutes) {
+    const auto typed = wholeMinutes(minutes);
+    if (!typed) {
         setErrors({{QStringLiteral("minutes"), tr("Type whole minutes, such as 45.")}});
         return;
     }
     if (!span_.empty())
-        say(journal::timeStopped(jobId(), span_, typed), tr("Time corrected"));
+        say(journal::timeStopped(jobId(), span_, *typed), tr("Time corrected"));
 }
 
 void TaskView::hold(const QString& waitingFor) {

@@ -109,6 +109,19 @@ QString minuteWords(int minutes) {
                              : tr("%1 h %2 min").arg(minutes / perHour).arg(minutes % perHour);
 }
 
+std::optional<int> wholeMinutes(const QString& typed) {
+    constexpr int longest = 100'000;
+    bool number = false;
+    const int minutes = typed.trimmed().toInt(&number);
+    return number && minutes >= 0 && minutes <= longest ? std::optional(minutes) : std::nullopt;
+}
+
+units::Date dayOf(job::TimeMs at) {
+    const QDate date = QDateTime::fromMSecsSinceEpoch(at).date();
+    return units::Date{std::chrono::year{date.year()}, std::chrono::month{unsigned(date.month())},
+                       std::chrono::day{unsigned(date.day())}};
+}
+
 QString when(job::TimeMs at, job::TimeMs now) {
     if (at <= 0)
         return {};

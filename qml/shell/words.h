@@ -4,9 +4,11 @@
 #include "core/job/message.h"
 #include "core/job/model.h"
 #include "core/store/problem.h"
+#include "core/units/date.h"
 
 #include <QString>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,8 +36,12 @@ namespace undercowl::ui {
 // "Marrowin Tern 125, 1987"; says so when nothing is known yet.
 [[nodiscard]] QString machineName(const job::Machine& machine);
 
-// "14:32" today, "yesterday 14:32", otherwise "4 Nov, 3 weeks ago". Local time.
 [[nodiscard]] QString minuteWords(int minutes); // "1 h 20 min"
+// Whole minutes as typed; nothing for anything else, or for more than two months of them.
+[[nodiscard]] std::optional<int> wholeMinutes(const QString& typed);
+
+[[nodiscard]] units::Date dayOf(job::TimeMs at); // local time
+// "14:32" today, "yesterday 14:32", otherwise "4 Nov, 3 weeks ago". Local time.
 [[nodiscard]] QString when(job::TimeMs at, job::TimeMs now);
 
 } // namespace undercowl::ui

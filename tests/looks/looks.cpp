@@ -79,7 +79,7 @@ struct Shops {
         return which == Shop::Demo ? *job : which == Shop::Empty ? *empty : *noMachine;
     }
 
-    demo::Shop made;
+    MadeShop made;
     std::unique_ptr<ui::ShopSession> job;
     std::unique_ptr<ui::ShopSession> empty;
     std::unique_ptr<ui::ShopSession> noMachine;

@@ -1,10 +1,8 @@
 #include "pages.h"
 
-#include "shop.h"
-
 namespace undercowl::looks {
 
-std::vector<Page> allPages(const demo::Shop& shop) {
+std::vector<Page> allPages(const MadeShop& shop) {
     const auto text = [](const std::string& id) { return QVariant(QString::fromStdString(id)); };
     const QVariantMap gathering{{"gathering", text(shop.gathering)}};
     QVariantMap place = gathering;
@@ -24,6 +22,9 @@ std::vector<Page> allPages(const demo::Shop& shop) {
         {"job", "JobPage", {}, {}},
         {"look-over", "LookOverPage", {}, {}},
         {"finding", "FindingPage", {}, {}},
+        {"refusal", "RefusalPage", {{"finding", text(shop.finding)}}, {}},
+        {"approval", "ApprovalPage", {}, {}},
+        {"task", "TaskPage", {{"task", text(shop.task)}}, {}},
         {"parts", "PartsPage", {}, {}},
         {"camera", "CameraPage", job, {}},
         {"strip", "StripPage", {}, {}},
@@ -42,6 +43,8 @@ std::vector<Page> allPages(const demo::Shop& shop) {
         {"place-colour", "PlacePage", picking, {}},
         {"refit", "RefitPage", {}, {}},
         {"refit-steps", "RefitStepsPage", {}, {}},
+        {"refit-needs", "NeedsPage", {{"step", text(shop.step)}}, {}},
+        {"afterwards", "AfterwardsPage", {}, {}},
         {"read-back", "ReadBackPage", gathering, {}},
         {"read-back-wrong", "ReadBackPage", gathering, {"Does not match"}},
         {"compare", "ComparePage", gathering, {}},

@@ -1,7 +1,7 @@
 // What is looked at: every page of the app, some in more than one state, by a name of its own.
 #pragma once
 
-#include "platform/demo/shop.h"
+#include "shop.h"
 
 #include <QString>
 #include <QStringList>
@@ -27,7 +27,7 @@ struct Page {
     bool stroked{};  // the demo's stroke is drawn across its photo and read
 };
 
-[[nodiscard]] std::vector<Page> allPages(const demo::Shop& shop);
+[[nodiscard]] std::vector<Page> allPages(const MadeShop& shop);
 
 // Pages of the gallery of controls.
 [[nodiscard]] QStringList galleryPages();

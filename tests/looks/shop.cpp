@@ -7,7 +7,7 @@
 #include <algorithm>
 
 namespace undercowl::looks {
-demo::Shop makeShop(const std::filesystem::path& folder) {
+MadeShop makeShop(const std::filesystem::path& folder) {
     const auto plan = demo::wiringOf(demo::builtInAssets());
     if (!plan)
         qFatal("%s", plan.error().message.c_str());
@@ -55,7 +55,10 @@ demo::Shop makeShop(const std::filesystem::path& folder) {
                            journal::gatheringDescribed(shop->job, unread)};
     if (const auto said = store->append(more); !said)
         qFatal("%s", said.error().message.c_str());
-    return *shop;
+    const auto finding = std::ranges::find(known->findings, false, &job::Finding::settled);
+    if (finding == known->findings.end() || known->tasks.empty())
+        qFatal("the demo's job has no open finding or no task");
+    return {*shop, finding->id, known->tasks.front().id};
 }
 
 std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder, const job::Id& job) {

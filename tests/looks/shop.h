@@ -9,8 +9,13 @@
 
 namespace undercowl::looks {
 
+struct MadeShop : demo::Shop {
+    job::Id finding; // an open one of its job
+    job::Id task;    // of its job
+};
+
 // Makes the demo shop in the folder; ends the program with the reason when that fails.
-[[nodiscard]] demo::Shop makeShop(const std::filesystem::path& folder);
+[[nodiscard]] MadeShop makeShop(const std::filesystem::path& folder);
 
 // The id of a connector of that shop with the same photo, of which nothing was read yet.
 inline constexpr const char* unreadGathering = "00000000-0000-7000-8000-00000000100c";

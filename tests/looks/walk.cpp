@@ -64,6 +64,8 @@ private:
                           .arg(words);
         if (!sideways && (rect.left() < -rounding || rect.right() > bounds_.right() + rounding))
             faults += QStringLiteral("past the window's side: \"%1\"").arg(words);
+        if (rect.top() < -rounding && seen.top() <= bounds_.top()) // what scrolls is clipped further down
+            faults += QStringLiteral("past the window's top: \"%1\"").arg(words);
     }
 
     void lookAtTarget(const QQuickItem& item, const QRectF& rect, const QRectF& seen, bool sideways) {
