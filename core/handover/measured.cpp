@@ -9,8 +9,11 @@ namespace {
 constexpr job::TimeMs msPerDay = 24LL * 60 * 60 * 1000;
 
 Text instrument(const job::Reading& reading) {
-    if (reading.instrument.empty() || reading.uncertainty.empty()) {
+    if (reading.uncertainty.empty()) {
         return reading.instrument;
+    }
+    if (reading.instrument.empty()) {
+        return say("record.measured.within", {reading.uncertainty});
     }
     return say("record.measured.instrument-within", {reading.instrument, reading.uncertainty});
 }
@@ -26,7 +29,11 @@ Text what(const Subject& subject, const job::Reading& reading) {
 Text value(const job::Reading& reading) {
     if (reading.repeated.size() < 2)
         return written(reading.value);
-    return say("record.measured.mean", {written(reading.value), std::to_string(reading.repeated.size())});
+    std::string each;
+    for (const std::string& digits : reading.repeated)
+        each += (each.empty() ? "" : "; ") + digits;
+    return say("record.measured.mean",
+               {written(reading.value), std::to_string(reading.repeated.size()), std::move(each)});
 }
 
 Message limit(const job::Reading& reading) {

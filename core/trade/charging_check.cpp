@@ -120,7 +120,8 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.plot = Plot{volt,
                        {{0, rest, "rest"}, {1, given.number("idle"), "idle"}, {2, revs, "revs"}},
                        limit(limits.low),
-                       limit(limits.high)};
+                       limit(limits.high),
+                       "battery"};
     return result;
 }
 

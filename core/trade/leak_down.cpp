@@ -34,7 +34,8 @@ Outcome work(const Declaration& declaration, const Given& given) {
     result.plot = Plot{units::unit(Dimension::GaugePressure, "kPa gauge"),
                        {{0, p1, "first"}, {days, corrected, "second, same temperature"}},
                        given.has("limit") ? std::optional(given.number("limit")) : std::nullopt,
-                       std::nullopt};
+                       std::nullopt,
+                       {}};
     if (!given.has("limit"))
         return result;
     const double limit = given.number("limit");

@@ -33,11 +33,15 @@ Outcome work(const Declaration& declaration, const Given& given) {
     limits.source = {verdict::Trust::Manual, "as given"};
     const units::Unit ohm = units::unit(Dimension::Resistance, "ohm");
     if (given.has("uncertainty")) {
-        result.judge(given, {at20, ohm}, limits);
+        // What the meter may be off by shrinks or grows with the reading.
+        const double expanded = given.number("uncertainty") * factor;
+        if (coil)
+            result.say(fmt::format("uncertainty of the reading at 20 degC: {:.4g} ohm", expanded));
+        result.judge({at20, ohm}, limits, {expanded, ohm});
         return result;
     }
     // An ordinary meter: 2 % and two hundredths of an ohm for leads and contacts.
-    const double ordinary = 0.02 * measured + 0.02;
+    const double ordinary = (0.02 * measured + 0.02) * factor;
     result.warn(fmt::format(
         "no uncertainty was given: {:.3g} ohm is assumed, 2 % and 0.02 ohm (common practice, no source)",
         ordinary));
@@ -72,7 +76,7 @@ Calculation resistanceCheck() {
                "only copper windings are corrected")
             .withDefault("coil"),
         quantity("uncertainty", "Uncertainty", Dimension::Resistance, "ohm",
-                 "expanded (k = 2); without it an ordinary meter is assumed")
+                 "expanded (k = 2), of the reading as measured; without it an ordinary meter is assumed")
             .optional()
             .range(1e-6, 1e7)};
     d.outputs = {quantityOut("resistance_20", "Resistance at 20 degC", Dimension::Resistance, "ohm")};

@@ -35,6 +35,9 @@ struct Plot {
     units::Unit unit;
     std::vector<Point> points;
     std::optional<double> low, high;
+    // What the points measure, where each is a reading of its own, taken at rest, at idle and at revs; else
+    // empty.
+    std::string thing;
 };
 
 class Result {

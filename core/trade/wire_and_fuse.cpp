@@ -55,6 +55,11 @@ Outcome work(const Declaration& declaration, const Given& given) {
     const double hot = perMetre / toTwenty(given.number("temp"));
     const double metres = given.in("length", Dimension::Length, "m") * given.number("conductors");
     const double drop = amperes * hot / 1000 * metres;
+    // Beyond that the load would not get its current, and the sum says nothing.
+    if (drop >= volts)
+        return given.problem("length",
+                             fmt::format("would lose {:.3g} V of {:.4g} V in the wire", drop, volts),
+                             "a thicker wire, a shorter one or a smaller load");
     result.say(fmt::format("resistance {:.4g} mohm/m ({}) at {:.3g} degC: {:.4g} mohm/m", perMetre,
                            table   ? "IEC 60228 class 5"
                            : gauge ? "solid copper, ASTM B258 size"
@@ -86,6 +91,10 @@ Outcome work(const Declaration& declaration, const Given& given) {
         return result;
     }
     result.warn("no blade fuse is large enough: such currents belong to the starter circuit");
+    if (1.25 * amperes > largest) {
+        result.warn(fmt::format("this wire may stand behind {:g} A at most: take a thicker wire", largest));
+        result.decide(verdict::Answer::Outside);
+    }
     return result;
 }
 

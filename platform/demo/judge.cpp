@@ -53,6 +53,8 @@ tl::expected<void, std::string> judge(job::Reading& reading, std::string_view ki
             return tl::unexpected(high.error());
         limits.high = *high;
     }
+    if (!limits.low && !limits.high)
+        return {}; // kept without a verdict
     const auto decided = verdict::decide(*measured, limits, *expanded);
     if (!decided)
         return tl::unexpected(decided.error().message);

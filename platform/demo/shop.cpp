@@ -3,10 +3,15 @@
 #include "platform/demo/data.h"
 #include "platform/demo/story.h"
 
+#include "core/journal/instruments.h"
+#include "core/verdict/specify.h"
+
 #include <fmt/format.h>
 
+#include <chrono>
 #include <cmath>
 #include <memory>
+#include <stdexcept>
 
 namespace undercowl::demo {
 namespace {
@@ -27,11 +32,45 @@ IdFor idsOf(const Shop& shop) {
     return [&shop](const std::string& name) { return Teller::id(shop.number, name); };
 }
 
-store::Result<void> nameMechanics(store::Store& store, const Json& shop) {
+// Its days are counted from the day on which the shop is made.
+journal::Draft instrument(const Json& told, job::TimeMs today) {
+    const auto day = [&](const char* name, int direction) {
+        const std::chrono::sys_time<std::chrono::milliseconds> now{std::chrono::milliseconds{today}};
+        return units::formatDate(std::chrono::floor<std::chrono::days>(now) +
+                                 std::chrono::days{direction * told.at(name).get<int>()});
+    };
+    verdict::InstrumentSheet sheet;
+    sheet.name = text(told, "name");
+    sheet.kind = text(told, "kind");
+    sheet.low = text(told, "low");
+    sheet.high = text(told, "high");
+    sheet.resolution = text(told, "resolution");
+    sheet.wrench = text(told, "wrench");
+    sheet.gaugeClass = text(told, "gaugeClass");
+    sheet.percent = text(told, "percent");
+    sheet.source = text(told, "source");
+    sheet.calibrated = day("calibrated ago", -1);
+    sheet.due = day("due in", 1);
+    auto made = verdict::instrumentFrom(sheet);
+    if (!made)
+        throw std::invalid_argument(sheet.name + ": " + made.error().field + ": " + made.error().message);
+    return journal::instrumentKept({idOf("instrument " + sheet.name), *std::move(made), false});
+}
+
+store::Result<void> nameShop(store::Store& store, const Json& shop, job::TimeMs today) {
     std::vector<journal::Draft> drafts;
     for (const Json& name : shop.at("mechanics"))
         drafts.push_back(
             journal::mechanicNamed({idOf("mechanic " + name.get<std::string>()), name.get<std::string>()}));
+    if (auto said = store.append(drafts); !said)
+        return tl::unexpected(said.error());
+    // Somebody has to say what the shop measures with.
+    const std::string first = shop.at("mechanics").at(0).get<std::string>();
+    if (auto chosen = store.chooseMechanic(idOf("mechanic " + first)); !chosen)
+        return chosen;
+    drafts.clear();
+    for (const Json& told : shop.at("instruments"))
+        drafts.push_back(instrument(told, today));
     if (auto said = store.append(drafts); !said)
         return tl::unexpected(said.error());
     return {};
@@ -87,7 +126,7 @@ store::Result<Shop> tellAll(store::Store& store, const Hands& clock, const std::
             return refused("the store in this folder holds a shop of its own: give the demo another folder "
                            "with --store DIR");
         setClock(sittings.at(0)); // a journal's time never runs backwards: the first entry is the oldest
-        if (auto named = nameMechanics(store, shop); !named)
+        if (auto named = nameShop(store, shop, today); !named)
             return tl::unexpected(named.error());
         // From here on the folder is known as the demo's, should the rest be cut short.
         if (auto kept = store.set(progressSetting, "0"); !kept)

@@ -1,4 +1,5 @@
-// One input of a calculation, entered: on the keypad with its unit, by a choice, or as words. Made anew for each input.
+// One input of a calculation, entered: as a number with its unit, by a choice, or as words. Made anew for each input. The
+// keypad for its number stands with the page's actions.
 //
 //   calc   the calculation; its open input is shown
 //   page   the page it stands on
@@ -17,6 +18,14 @@ Column {
     readonly property bool quantity: calc.kind === "quantity"
     readonly property bool words: calc.kind === "text" || calc.kind === "date"
 
+    function press(key: string) {
+        number.press(key);
+    }
+
+    function erase() {
+        number.erase();
+    }
+
     function changeSign() {
         number.text = number.text.startsWith("-") ? number.text.slice(1) : "-" + number.text;
         calc.setValue(number.text);
@@ -24,44 +33,32 @@ Column {
 
     spacing: Theme.grid * 3
 
-    Label {
-        kind: Label.Aside
-        text: root.calc.why
-        visible: text !== ""
-        width: parent.width
-    }
-
-    NumberEntry {
-        id: number
-
-        error: root.calc.fault
-        hint: root.calc.hint
-        label: root.calc.label
-        quiet: true
-        unit: root.calc.unit
-        value: root.calc.value
+    Row {
+        spacing: Theme.targetGap
         visible: root.quantity
         width: parent.width
 
-        onEdited: text => root.calc.setValue(text)
-    }
+        NumberEntry {
+            id: number
 
-    Row {
-        id: sides
+            label: root.calc.label
+            quiet: true
+            unit: unit.visible ? "" : root.calc.unit
+            value: root.calc.value
+            width: parent.width - (sign.visible ? sign.width + parent.spacing : 0) - (unit.visible ? unit.width + parent.spacing : 0)
 
-        readonly property int shown: (sign.visible ? 1 : 0) + (unit.visible ? 1 : 0)
-
-        spacing: Theme.targetGap
-        visible: root.quantity && shown > 0
-        width: parent.width
+            onEdited: text => root.calc.setValue(text)
+        }
 
         ActionButton {
             id: sign
 
+            anchors.verticalCenter: number.verticalCenter
+            description: qsTr("changes the sign")
             lift: true
-            text: qsTr("+ / \u2212")
+            text: qsTr("+/\u2212")
             visible: root.calc.signs
-            width: (parent.width - (sides.shown - 1) * parent.spacing) / Math.max(1, sides.shown)
+            width: Theme.liftKeyWidth * 0.75
 
             onTriggered: root.changeSign()
         }
@@ -69,21 +66,29 @@ Column {
         ActionButton {
             id: unit
 
+            anchors.verticalCenter: number.verticalCenter
+            description: qsTr("changes the unit")
             lift: true
-            text: root.calc.unit === "" ? qsTr("unit") : qsTr("unit: %1").arg(root.calc.unit)
+            text: root.calc.unit === "" ? qsTr("unit") : root.calc.unit
             visible: root.calc.units.length > 0
-            width: (parent.width - (sides.shown - 1) * parent.spacing) / Math.max(1, sides.shown)
+            width: Theme.liftKeyWidth
 
             onTriggered: units.open()
         }
     }
 
-    Keypad {
+    RemedyLine {
+        error: root.calc.fault
+        hint: root.calc.hint
         visible: root.quantity
         width: parent.width
+    }
 
-        onErased: number.erase()
-        onTyped: key => number.press(key)
+    Label {
+        kind: Label.Aside
+        text: root.calc.why
+        visible: text !== ""
+        width: parent.width
     }
 
     Choice {

@@ -12,10 +12,17 @@ ShopPage {
 
     required property string name
 
-    readonly property bool entering: calc.key !== ""
+    readonly property bool entering: view.key !== ""
 
-    title: entering ? calc.label : calc.title
+    title: entering ? view.label : view.title
     footer: [
+        Keypad {
+            visible: root.entering && view.kind === "quantity"
+            width: parent.width
+
+            onErased: (entries.itemAt(0) as CalcEntry)?.erase()
+            onTyped: key => (entries.itemAt(0) as CalcEntry)?.press(key)
+        },
         StripEntryActions {
             text: qsTr("Next")
             visible: root.entering
@@ -23,21 +30,21 @@ ShopPage {
 
             onClosed: {
                 root.leaving();
-                calc.open("");
+                view.open("");
             }
             onKept: {
                 root.leaving();
-                calc.next();
+                view.next();
             }
         },
         ActionButton {
             kind: ActionButton.Main
             lift: true
             text: qsTr("Keep in the job")
-            visible: !root.entering && root.session.jobId !== "" && calc.results.count > 0
+            visible: !root.entering && root.session.jobId !== "" && view.results.count > 0
             width: parent.width
 
-            onTriggered: calc.keep()
+            onTriggered: view.keep()
         },
         Row {
             spacing: Theme.targetGap
@@ -62,7 +69,7 @@ ShopPage {
                     if (draft.canBringBack)
                         draft.bringBack();
                     else
-                        calc.showExample();
+                        view.showExample();
                 }
             }
         }
@@ -73,11 +80,11 @@ ShopPage {
 
         form: "calc/" + root.name
         session: root.session
-        title: calc.title
+        title: view.title
     }
 
     CalcView {
-        id: calc
+        id: view
 
         draft: draft
         name: root.name
@@ -85,24 +92,26 @@ ShopPage {
     }
 
     Label {
-        text: calc.purpose
+        text: view.purpose
         tone: Theme.quiet
         visible: !root.entering
         width: parent.width
     }
 
     Repeater {
-        model: root.entering ? [calc.key] : []
+        id: entries
+
+        model: root.entering ? [view.key] : []
 
         CalcEntry {
-            calc: calc
+            calc: view
             page: root
             width: parent?.width ?? 0
         }
     }
 
     CalcResults {
-        calc: calc
+        calc: view
         visible: !root.entering
         width: parent.width
     }
@@ -114,24 +123,24 @@ ShopPage {
     }
 
     Repeater {
-        model: root.entering ? null : calc.inputs
+        model: root.entering ? null : view.inputs
 
         CalcInputRow {
             width: parent?.width ?? 0
 
-            onChosen: key => calc.open(key)
+            onChosen: key => view.open(key)
         }
     }
 
     CalcMore {
-        lines: calc.working
+        lines: view.working
         title: qsTr("Working")
         visible: !root.entering && lines.length > 0
         width: parent.width
     }
 
     CalcMore {
-        lines: calc.formula.concat(calc.validity).concat(calc.sources)
+        lines: view.formula.concat(view.validity).concat(view.sources)
         title: qsTr("Formula, limits and sources")
         visible: !root.entering
         width: parent.width

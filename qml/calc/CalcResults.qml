@@ -19,6 +19,13 @@ Column {
         width: parent.width
     }
 
+    // Where the curve is what was judged it stands beside the verdict, else below the values.
+    CurvePlot {
+        curve: root.calc.curve
+        visible: count > 1 && root.calc.verdict !== ""
+        width: parent.width
+    }
+
     Panel {
         visible: root.calc.results.count > 0
         width: parent.width
@@ -43,7 +50,6 @@ Column {
                 Label {
                     // Words and lists are read from near by, values from afar.
                     kind: result.aside.length > 16 ? Label.Body : Label.Name
-                    mono: result.aside.length <= 16
                     text: result.aside
                     width: parent.width
                 }
@@ -58,6 +64,7 @@ Column {
 
     CurvePlot {
         curve: root.calc.curve
+        visible: count > 1 && root.calc.verdict === ""
         width: parent.width
     }
 

@@ -3,6 +3,7 @@
 #include "core/journal/say.h"
 #include "core/units/format.h"
 #include "core/verdict/words.h"
+#include "qml/calc/calcreading.h"
 #include "qml/calc/calcwords.h"
 
 #include <QDateTime>
@@ -27,24 +28,6 @@ QString withUnit(const QString& digits, const QString& unit) {
 // Where the draft holds the unit that was chosen for an input.
 QString unitKey(const QString& key) {
     return key + QStringLiteral("/unit");
-}
-
-// What was judged, as a reading of the job: only measured values with limits have a place in the record.
-job::Reading readingOf(const verdict::Verdict& verdict, const std::string& limitSource) {
-    const auto typed = [](const units::Quantity& quantity) {
-        return job::TypedValue{units::formatSignificant(quantity.value, 5), quantity.unit.symbol()};
-    };
-    job::Reading reading;
-    reading.value = typed(verdict.measured);
-    reading.uncertainty = units::format(verdict.expanded, 2) + " (k = 2)";
-    if (verdict.low)
-        reading.low = typed(*verdict.low);
-    if (verdict.high)
-        reading.high = typed(*verdict.high);
-    reading.limitSource = limitSource;
-    reading.verdict = verdict::word(verdict.answer);
-    reading.probability = verdict.probability;
-    return reading;
 }
 
 const trade::Choice* chosen(const trade::Input& input, const std::string& key) {
@@ -377,10 +360,12 @@ void CalcView::keep() {
     };
     const QString from = given.join(QStringLiteral(", "));
     if (result_ && result_->verdict) {
-        job::Reading reading = readingOf(*result_->verdict, result_->limitSource);
-        reading.id = session()->newId();
-        reading.what = tr("%1 (%2)").arg(title(), from).toStdString();
-        session()->say({journal::readingTaken(jobId(), reading)}, options, then);
+        std::vector<journal::Draft> drafts;
+        for (job::Reading& reading : readingsOf(*result_, tr("%1 (%2)").arg(title(), from))) {
+            reading.id = session()->newId();
+            drafts.push_back(journal::readingTaken(jobId(), reading));
+        }
+        session()->say(std::move(drafts), options, then);
         return;
     }
     job::Memo memo; // the rest is worth keeping in the job, not telling the owner

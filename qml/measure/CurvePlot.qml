@@ -12,6 +12,7 @@ Item {
 
     readonly property int count: curve.across.length
     readonly property real plotHeight: Theme.grid * 32
+    readonly property real air: curve.high >= 0 ? highest.height : 0 // for the words above the band
     readonly property real cell: width / Math.max(1, count)
 
     // Points stand in the middle of equal columns when there are few, so that each has room for its words.
@@ -20,12 +21,12 @@ Item {
     }
 
     function yOf(place: real): real {
-        return (1 - place) * plotHeight;
+        return air + (1 - place) * plotHeight;
     }
 
     Accessible.name: curve.spoken
     Accessible.role: Accessible.Graphic
-    implicitHeight: plotHeight + words.height + Theme.grid
+    implicitHeight: air + plotHeight + words.height + Theme.grid
     visible: count > 1
 
     Rectangle {
@@ -53,6 +54,8 @@ Item {
     }
 
     Label {
+        id: highest
+
         kind: Label.Aside
         text: root.curve.highText
         visible: root.curve.high >= 0
@@ -105,7 +108,7 @@ Item {
         id: words
 
         width: parent.width
-        y: root.plotHeight + Theme.grid
+        y: root.air + root.plotHeight + Theme.grid
 
         Repeater {
             model: root.curve.labels

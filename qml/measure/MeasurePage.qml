@@ -16,6 +16,7 @@ ShopPage {
     property string panel: ""
 
     readonly property bool entering: panel === ""
+    readonly property bool cramped: !beside && height < Theme.grid * 175 // the verdict's word stays in view, its reason scrolls
     readonly property string what: draft.values.what ?? ""
 
     title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
@@ -98,7 +99,7 @@ ShopPage {
     }
 
     VerdictMark {
-        reason: measure.reason
+        reason: root.cramped ? "" : measure.reason
         verdict: measure.verdict
         visible: root.entering && measure.verdict !== ""
         width: parent.width
@@ -107,7 +108,7 @@ ShopPage {
     Label {
         kind: Label.Aside
         text: measure.reason
-        visible: root.entering && measure.verdict === "" && text !== ""
+        visible: root.entering && (measure.verdict === "" || root.cramped) && text !== ""
         width: parent.width
     }
 

@@ -1,10 +1,14 @@
 // The readings of the job, newest first.
+// Qt 6.4 cannot bind a delegate to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
 
 ShopPage {
     id: root
+
+    property string followed: "" // id of the reading whose curve is shown
 
     title: qsTr("Readings")
     tools: IconButton {
@@ -28,18 +32,20 @@ ShopPage {
         width: parent.width
     }
 
-    CurvePlot {
-        curve: measure.course
-        width: parent.width
-    }
-
     Repeater {
         model: measure.readings
 
         ReadingRow {
+            id: row
+
+            course: measure.course
+            open: root.followed === row.lineId
             width: parent?.width ?? 0
 
-            onFollowed: what => measure.follow(what)
+            onTriggered: {
+                root.followed = row.open ? "" : row.lineId;
+                measure.follow(row.title);
+            }
         }
     }
 }

@@ -39,8 +39,10 @@ QString dueText(const verdict::Instrument& instrument, units::Date today, bool& 
                 .arg(day);
         if (!instrument.calibrated)
             return InstrumentsView::tr("No calibration is recorded; due on %1").arg(day);
-        return days == 0 ? InstrumentsView::tr("Calibration due today")
-                         : InstrumentsView::tr("Calibration due on %1, in %n day(s)", nullptr, days).arg(day);
+        if (days < 2)
+            return days == 0 ? InstrumentsView::tr("Calibration due today")
+                             : InstrumentsView::tr("Calibration due tomorrow, on %1").arg(day);
+        return InstrumentsView::tr("Calibration due on %1, in %2 days").arg(day).arg(days);
     }
     if (instrument.calibrated)
         return InstrumentsView::tr("Calibrated on %1, no date set for the next time")

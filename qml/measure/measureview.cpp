@@ -17,8 +17,6 @@ namespace undercowl::ui {
 
 namespace {
 
-constexpr double msPerDay = 86'400'000;
-
 QString quantityName(int unitIndex) {
     return text(units::englishName(measuredUnit(unitIndex).dimension()));
 }
@@ -102,9 +100,15 @@ QString MeasureView::remembered(int unitIndex) const {
 
 QString MeasureView::instrumentName() const {
     const QString name = QStringLiteral("instrument");
-    if (draft_ != nullptr && draft_->values().contains(name))
-        return draft_->values().value(name).toString();
-    return remembered(unitIndex());
+    if (draft_ == nullptr || !draft_->values().contains(name))
+        return remembered(unitIndex());
+    // One that a proposal named may be gone, or be none of the shop's.
+    const QString named = draft_->values().value(name).toString();
+    const auto all = fitting();
+    const bool there = named.isEmpty() || std::ranges::any_of(all, [&](const Fitting& one) {
+                           return text(one.instrument.name) == named;
+                       });
+    return there ? named : remembered(unitIndex());
 }
 
 QStringList MeasureView::instruments() const {
@@ -229,17 +233,24 @@ void MeasureView::judge() {
         aside.push_back({.id = QString::number(aside.size()), .title = one, .detail = unit()});
     aside_.setLines(std::move(aside));
     if (now.values.empty()) {
-        showCourse(text(now.reading.what), std::nullopt);
+        showCourse(text(now.reading.what), {});
         emit judged();
         return;
     }
     const auto judgement = ui::judged(now, dayOf(session()->now()));
     if (!judgement) {
         reason_ = text(judgement.error());
+        showCourse(text(now.reading.what), {});
         emit judged();
         return;
     }
-    showCourse(text(now.reading.what), judgement->value);
+    CourseNow point;
+    point.value = judgement->value;
+    if (now.limits) {
+        point.low = now.limits->low;
+        point.high = now.limits->high;
+    }
+    showCourse(text(now.reading.what), point);
     if (judgement->repeated)
         mean_ = tr("mean of %1: %2, spread %3")
                     .arg(QString::number(judgement->repeated->count), withUnit(now.reading.value),
@@ -276,33 +287,17 @@ void MeasureView::judge() {
 }
 
 void MeasureView::follow(const QString& what) {
-    showCourse(what, std::nullopt);
+    showCourse(what, {});
 }
 
-// In days since the first; only what can be told in the unit of the newest.
-void MeasureView::showCourse(const QString& what, const std::optional<units::Quantity>& now) {
+void MeasureView::showCourse(const QString& what, CourseNow now) {
     const auto shot = snapshot();
-    std::vector<std::pair<job::TimeMs, units::Quantity>> points;
-    trade::Plot plot;
-    if (shot != nullptr && !what.isEmpty())
-        for (const job::Reading& reading : shot->job.readings) {
-            const int index = measuredUnitIndex(reading.value.unit);
-            const auto number = units::parseNumber(reading.value.digits, units::Comma::Decimal);
-            if (text(reading.what) == what && index >= 0 && number)
-                points.emplace_back(reading.said.at, units::Quantity{number->value, measuredUnit(index)});
-        }
-    if (now)
-        points.emplace_back(session()->now(), *now);
-    if (points.size() < 2 || points.size() > 12) {
+    if (shot == nullptr) {
         course_.set(std::nullopt);
         return;
     }
-    plot.unit = points.back().second.unit;
-    for (const auto& [at, value] : points)
-        if (const auto same = units::convert(value, plot.unit))
-            plot.points.push_back({static_cast<double>(at - points.front().first) / msPerDay, same->value,
-                                   utf8(when(at, session()->now()))});
-    course_.set(plot);
+    now.at = session()->now();
+    course_.set(courseOf(shot->job, what, now));
 }
 
 void MeasureView::remember(const job::Reading& said) {
@@ -347,7 +342,7 @@ void MeasureView::show(const Snapshot& snapshot) {
     for (auto reading = snapshot.job.readings.rbegin(); reading != snapshot.job.readings.rend(); ++reading) {
         QStringList detail{limitsText(*reading), text(reading->instrument)};
         if (reading->repeated.size() > 1)
-            detail.prepend(tr("mean of %1").arg(reading->repeated.size()));
+            detail.prepend(tr("mean of %1").arg(repeatedText(*reading)));
         detail.removeAll(QString());
         lines.push_back({.id = text(reading->id),
                          .title = text(reading->what),

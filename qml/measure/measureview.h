@@ -5,6 +5,7 @@
 #pragma once
 
 #include "qml/measure/band.h"
+#include "qml/measure/course.h"
 #include "qml/measure/curve.h"
 #include "qml/measure/measuring.h"
 #include "qml/shell/jobscreen.h"
@@ -26,10 +27,10 @@ namespace undercowl::ui {
 // setup          limits and instrument in one line;  mean  "mean of 3: 9.33 N.m, spread 0.06 N.m"
 // verdict        "within", "undecided", "outside" or empty;  reason: why, or why there is none
 // working        uncertainty and verdict line by line, and what would settle it;  band  the same as a plot
-// course         earlier readings of the same thing and this one, over the days
-// aside          readings kept aside: title the digits
-// proposals      what can be measured here: title what, detail its limits
-// readings       of the job, newest first: title what, aside value, detail verdict and limits, mark the
+// course         earlier readings of the same thing and this one: over the days, or at rest, at idle and at
+// revs aside          readings kept aside: title the digits proposals      what can be measured here: title
+// what, detail its limits readings       of the job, newest first: title what, aside value, detail verdict
+// and limits, mark the
 //                verdict
 class MeasureView : public undercowl::ui::JobScreen {
     Q_OBJECT
@@ -106,7 +107,7 @@ protected:
 private:
     void readInstruments();
     void judge();
-    void showCourse(const QString& what, const std::optional<units::Quantity>& now);
+    void showCourse(const QString& what, CourseNow now);
     void remember(const job::Reading& said);
     [[nodiscard]] int unitIndex() const;
     [[nodiscard]] QString

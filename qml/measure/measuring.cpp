@@ -3,6 +3,7 @@
 #include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/verdict/words.h"
+#include "qml/measure/course.h"
 #include "qml/shell/words.h"
 
 #include <QCoreApplication>
@@ -241,6 +242,8 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
                 unitOf(*limit, values, "limitUnit");
             }
         takeSource(reading.limitSource, values);
+        if (!reading.instrument.empty())
+            values[QStringLiteral("instrument")] = text(reading.instrument);
         add({text(reading.what), limitsText(reading), std::move(values)});
     };
     for (const auto* own = job::findStep(job, about); own != nullptr; own = nullptr) {
@@ -258,6 +261,11 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
             add({what, tr("to be %1, as the step says").arg(withUnit(*hardware.torque)), std::move(values)});
         }
     }
+    if (const QString next = nextState(job); !next.isEmpty()) {
+        QVariantMap values{{QStringLiteral("what"), next}};
+        unitOf(job.readings.back().value, values, "unit");
+        add({next, tr("next after: %1").arg(text(job.readings.back().what)), std::move(values)});
+    }
     for (auto reading = job.readings.rbegin(); reading != job.readings.rend(); ++reading)
         measuredBefore(*reading);
     return all;
@@ -266,6 +274,13 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
 QString withUnit(const job::TypedValue& value) {
     return value.unit.empty() ? text(value.digits)
                               : text(value.digits) + QChar(QChar::Nbsp) + text(value.unit);
+}
+
+QString repeatedText(const job::Reading& reading) {
+    QStringList all;
+    for (const std::string& digits : reading.repeated)
+        all += text(digits);
+    return all.join(QStringLiteral(", "));
 }
 
 QString limitsText(const job::Reading& reading) {

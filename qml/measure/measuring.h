@@ -55,7 +55,8 @@ struct Proposal {
 };
 [[nodiscard]] std::vector<Proposal> proposals(const job::Job& job, const std::string& about);
 
-[[nodiscard]] QString withUnit(const job::TypedValue& value);  // no line break parts them
-[[nodiscard]] QString limitsText(const job::Reading& reading); // "at least 9 N.m, at most 11 N.m, manual"
+[[nodiscard]] QString withUnit(const job::TypedValue& value);    // no line break parts them
+[[nodiscard]] QString repeatedText(const job::Reading& reading); // "9.3, 9.4, 9.3"; empty for one alone
+[[nodiscard]] QString limitsText(const job::Reading& reading);   // "at least 9 N.m, at most 11 N.m, manual"
 
 } // namespace undercowl::ui

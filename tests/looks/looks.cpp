@@ -18,6 +18,8 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <cstdio>
+#include <cstdlib>
+#include <utility>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
 Q_IMPORT_QML_PLUGIN(Undercowl_GalleryPlugin)
@@ -27,6 +29,17 @@ namespace undercowl::looks {
 namespace {
 
 constexpr int readingTime = 30000; // ms that the reader of wires may take
+
+// What goes wrong beyond what is seen: complaints of the QML engine, words that cannot be touched.
+QStringList troubles;
+
+void listen(QtMsgType type, const QMessageLogContext& /*context*/, const QString& message) {
+    std::fprintf(stderr, "%s\n", qPrintable(message));
+    if (type == QtFatalMsg)
+        std::abort();
+    if (message.startsWith(QStringLiteral("qrc:")))
+        troubles += message;
+}
 
 struct Wanted {
     std::vector<QSize> sizes;
@@ -100,7 +113,7 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
         stroke(*app);
     for (const QString& words : page.touches)
         if (!app->touch(words))
-            std::printf("%s: \"%s\" cannot be touched\n", qPrintable(page.name), qPrintable(words));
+            troubles += QStringLiteral("\"%1\" cannot be touched").arg(words);
     for (const QChar letter : page.typed)
         QTest::keyClick(&app->window(), letter.toLatin1());
     QTest::mouseMove(&app->window(), {size.width() / 2, 2}); // off what would light up under it
@@ -118,7 +131,7 @@ int look(const Shops& shops, QSize size, const QString& theme, const Wanted& wan
             continue;
         const auto app = shown(page, shops.of(page.shop), size, wanted, theme);
         if (wanted.walk)
-            for (const QString& fault : faultsOf(app->window())) {
+            for (const QString& fault : faultsOf(app->window()) + std::exchange(troubles, {})) {
                 std::printf("%s %s: %s\n", qPrintable(page.name), qPrintable(set), qPrintable(fault));
                 ++faults;
             }
@@ -235,5 +248,6 @@ int main(int argc, char* argv[]) {
     if (!qEnvironmentVariableIsSet("QT_QUICK_BACKEND"))
         qputenv("QT_QUICK_BACKEND", "software");
     const QGuiApplication app(argc, argv);
+    qInstallMessageHandler(undercowl::looks::listen);
     return undercowl::looks::run(app);
 }

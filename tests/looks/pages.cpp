@@ -12,6 +12,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
     picking["picking"] = true;
     const QVariantMap unread{{"gathering", QString(unreadGathering)}};
     const QVariantMap job{{"jobId", text(shop.job)}, {"title", "Marrowin Tern 125, 1987"}};
+    const auto calculation = [](const char* name) { return QVariantMap{{"name", QString(name)}}; };
     return {
         {"first-start", "", {}, {}, Shop::Empty},
         {"home-empty", "", {}, {}, Shop::NoMachine},
@@ -50,10 +51,29 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"compare", "ComparePage", gathering, {}},
         {"measure", "MeasurePage", {}, {}},
         {"measure-value", "MeasurePage", {{"about", text(shop.step)}}, {"1", "2", "3"}},
+        {"measure-verdict",
+         "MeasurePage",
+         {{"panel", "setup"}},
+         {"switch body screws, torque", "To the value", "2", ".", "5"}},
+        {"measure-states",
+         "MeasurePage",
+         {{"panel", "setup"}},
+         {"battery, at revs", "To the value", "1", "3"}},
         {"measure-setup", "MeasurePage", {{"panel", "setup"}}, {}},
         {"instruments", "InstrumentsPage", {}, {}},
         {"instrument", "InstrumentPage", {}, {}},
+        {"instrument-known", "InstrumentsPage", {}, {"torque screwdriver"}},
         {"readings", "ReadingsPage", {}, {}},
+        {"readings-curve", "ReadingsPage", {}, {"battery, at revs"}},
+        {"calculations", "CalcListPage", {}, {}},
+        {"calculation", "CalcPage", calculation("torque-adapter"), {}},
+        {"calculation-number", "CalcPage", calculation("tyre-pressure-shift"), {"Temperature then"}},
+        {"calculation-choice", "CalcPage", calculation("voltage-drop"), {"Part of the circuit"}},
+        {"calculation-words", "CalcPage", calculation("tyre-marking"), {"Marking"}},
+        {"calculation-answer", "CalcPage", calculation("torque-adapter"), {"Example"}},
+        {"calculation-verdict", "CalcPage", calculation("headlamp-aim"), {"Example"}},
+        {"calculation-curve", "CalcPage", calculation("charging-check"), {"Example"}},
+        {"calculation-list", "CalcPage", calculation("tightening-order"), {"Example", "Working"}},
         {"hand-over", "HandOverPage", {}, {}},
         {"find", "FindPage", {}, {}},
         {"find-tyre", "FindPage", {}, {}, Shop::Demo, "tyre"},

@@ -209,10 +209,20 @@ TEST_CASE("A load that its wire cannot be fused for is refused a fuse") {
     CHECK(number(thin, "current") == Approx(110 / 12.0));
     CHECK(thin.find("fuse") == nullptr);
     CHECK(verdictOf(thin) == "outside");
+    const Result starter = ran("wire-and-fuse", {{"current", "100 A"}, {"length", "1"}, {"area", "2.5"}});
+    CHECK(starter.find("fuse") == nullptr); // no blade fuse is that large, and the wire bears 30 A
+    CHECK(verdictOf(starter) == "outside");
     CHECK(number(ran("wire-and-fuse", {{"power", "55 W"}, {"length", "1"}, {"area", "1"}}), "fuse") == 7.5);
 }
 
 TEST_CASE("Lamps, drains and resistances") {
+    // JCGM 100, 5.1.2: an uncertainty is carried over by what the result changes with the input, here
+    // 1/1.1572.
+    const Result warm =
+        ran("resistance-check",
+            {{"measured", "5"}, {"limit_high", "4.45"}, {"temp", "60"}, {"uncertainty", "0.14"}});
+    REQUIRE(warm.verdict);
+    CHECK(warm.verdict->expanded.base() == Approx(0.14 / 1.1572));
     const Result lamps = ran("lamp-budget", {{"lamps", "H4; P21/5W + 2,3W"}, {"generator", "70"}});
     CHECK(number(lamps, "load") == Approx(60 + 26 + 2.3));
     CHECK(verdictOf(lamps) == "outside");

@@ -56,6 +56,8 @@ TEST_CASE("Errors name the input, what was given and what would be possible") {
     expectProblem("next-due", {{"last", "03/04/2026"}, {"every", "6 months"}}, "last", "03/04/2026");
     expectProblem("tread", {{"depth", "2"}, {"country", "DE"}, {"uncertainty", "0"}}, "uncertainty", "0");
     expectProblem("wire-and-fuse", {{"length", "2"}, {"area", "1"}}, "current", "");
+    // 200 A through 78 mohm would take 15.6 V of 12 V.
+    expectProblem("wire-and-fuse", {{"current", "200"}, {"length", "2"}, {"area", "0.5"}}, "length", "2");
 }
 
 TEST_CASE("Values carry any fitting unit; without one the declared unit holds") {

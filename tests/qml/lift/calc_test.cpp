@@ -106,6 +106,14 @@ private slots:
         QVERIFY(form.view.curve()->up()[2] > form.view.curve()->low());
         QVERIFY(form.view.curve()->up()[2] < form.view.curve()->high());
         QVERIFY(form.view.curve()->up()[0] < form.view.curve()->low());
+        form.view.keep();
+        QTRY_COMPARE(shop.stored().readings.size(), std::size_t{3});
+        const auto readings = shop.stored().readings;
+        QCOMPARE(readings[0].what, std::string("battery, at rest"));
+        QCOMPARE(readings[0].value.digits, std::string("12.5"));
+        QVERIFY(readings[0].verdict.empty() && !readings[0].uncertainty.empty());
+        QCOMPARE(readings[2].what, std::string("battery, at revs"));
+        QCOMPARE(readings[2].verdict, std::string("within"));
     }
 };
 

@@ -154,6 +154,11 @@ private slots:
         QCOMPARE(reading.repeated, (std::vector<std::string>{"84.5", "85.5", "86.5"}));
         QCOMPARE(reading.verdict, std::string("within"));
         QVERIFY(!reading.uncertainty.empty());
+        const auto document = handover::ownersRecord(shop.stored(), {}, {}, {});
+        const std::string page = handover::html(document, handover::englishWords(), {});
+        QVERIFY(page.find("mean of 3 (84.5; 85.5; 86.5)") != std::string::npos);
+        QTRY_COMPARE(m.view.readings()->count(), 1);
+        QVERIFY(m.view.readings()->lines()[0].detail.contains(QStringLiteral("mean of 84.5, 85.5, 86.5")));
     }
 
     void theUnitChangesAndTheLimitsKeepTheirs() {
@@ -204,6 +209,58 @@ private slots:
         QVERIFY(page.find("screw M5, torque, at: unplug 6-place connector") != std::string::npos);
         QVERIFY(page.find("manual, page 7-12") != std::string::npos);
         QVERIFY(page.find("torque-wrench-5, within") != std::string::npos);
+    }
+
+    void atRestIdleAndRevsMakeOneCurveWithTheLimitsOfTheLast() {
+        const LiftShop shop;
+        Measure m(shop);
+        m.view.chooseUnit(static_cast<int>(m.view.units().indexOf(QStringLiteral("V"))));
+        const auto take = [&](const char* what, const char* value) {
+            m.set("what", QString::fromLatin1(what));
+            m.set("value", QString::fromLatin1(value));
+        };
+        take("battery at rest", "12.6");
+        m.keep();
+        QTRY_COMPARE(m.view.proposals()->lines()[0].title,
+                     QStringLiteral("battery, at idle")); // next in turn
+        m.view.chooseUnit(static_cast<int>(m.view.units().indexOf(QStringLiteral("V"))));
+        take("battery, at idle", "13.2");
+        QCOMPARE(m.view.course()->up().size(), 2);
+        QCOMPARE(m.view.course()->low(), -1.0); // nothing is expected of it yet
+        m.keep();
+        QTRY_COMPARE(m.view.proposals()->lines()[0].title, QStringLiteral("battery, at revs"));
+        m.view.chooseUnit(static_cast<int>(m.view.units().indexOf(QStringLiteral("V"))));
+        take("battery, at revs", "14.1");
+        m.set("low", QStringLiteral("13.5"));
+        m.set("high", QStringLiteral("14.8"));
+        m.set("trust", 0);
+        auto* course = m.view.course();
+        QCOMPARE(course->labels().size(), 3);
+        QVERIFY(course->labels()[0].startsWith(QStringLiteral("at rest")));
+        QVERIFY(course->up()[0] < course->up()[1] && course->up()[1] < course->low());
+        QVERIFY(course->low() < course->up()[2] && course->up()[2] < course->high());
+        m.keep();
+        m.view.follow(QStringLiteral("battery at rest"));
+        QCOMPARE(m.view.course()->up().size(), 3);
+        QVERIFY(m.view.course()->low() > 0);
+    }
+
+    void theCurveOverDaysHasTheBandOfItsLimits() {
+        const LiftShop shop;
+        Measure m(shop);
+        for (const char* value : {"84", "97"}) {
+            m.limit("75", "95");
+            m.set("value", QString::fromLatin1(value));
+            m.keep();
+            QTRY_VERIFY(m.view.readings()->count() > 0);
+        }
+        QTRY_COMPARE(m.view.readings()->count(), 2);
+        m.view.follow(QStringLiteral("rear axle nut, torque"));
+        auto* course = m.view.course();
+        QCOMPARE(course->up().size(), 2);
+        QVERIFY(course->low() < course->up()[0] && course->up()[0] < course->high());
+        QVERIFY(course->up()[1] > course->high());
+        QVERIFY(course->highText().startsWith(QStringLiteral("95")));
     }
 
     void theShopsOwnInstrumentJudgesAndIsSaidToBeOverdue() {

@@ -1,6 +1,7 @@
 // The screens at the lift by touch alone: what is touched is what is seen, what is checked is the store.
 #include "appwindow.h"
 
+#include "qml/calc/calcview.h"
 #include "qml/refit/readbackview.h"
 #include "qml/strip/stripview.h"
 #include "qml/wiring/strokeview.h"
@@ -47,6 +48,20 @@ class TouchTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void aCalculationIsEnteredKeyByKey() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("CalcPage", {{QStringLiteral("name"), QStringLiteral("premix")}});
+        auto* view = app.view<CalcView>();
+        QVERIFY(view != nullptr);
+        for (const char* words : {"Fuel", "6", "Next", "5", "0", "Next"})
+            QVERIFY2(app.touch(QString::fromLatin1(words)), words);
+        QCOMPARE(view->key(), QString());
+        QTRY_COMPARE(view->results()->count(), 3);
+        QCOMPARE(view->results()->lines()[0].aside, QStringLiteral("120 mL"));
+    }
+
     void aThumbStrokesConfirmsAndUndoes() {
         const LiftShop shop;
         const auto session = shop.session();
