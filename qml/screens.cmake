@@ -17,7 +17,7 @@ macro(undercowl_screen_files)
     list(APPEND UNDERCOWL_SCREEN_FOLDERS ${CMAKE_CURRENT_SOURCE_DIR}/${folder})
 endmacro()
 
-foreach(folder shell backup takein lookover parts find handover strip wiring refit measure calc)
+foreach(folder shell backup takein lookover rounds parts find handover strip wiring refit measure calc)
     if(EXISTS ${CMAKE_CURRENT_SOURCE_DIR}/${folder}/files.cmake)
         include(${folder}/files.cmake)
     endif()

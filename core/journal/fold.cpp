@@ -2,6 +2,7 @@
 
 #include "core/journal/apply.h"
 #include "core/journal/instruments.h"
+#include "core/journal/rounds.h"
 
 #include <algorithm>
 #include <tuple>
@@ -104,7 +105,7 @@ std::vector<job::Mechanic> foldMechanics(std::span<const Entry> entries) {
 }
 
 StreamKind streamKind(const Entry& entry) {
-    if (entry.kind == "mechanic.named" || entry.kind == "instrument.kept")
+    if (entry.kind == "mechanic.named" || entry.kind == "instrument.kept" || entry.kind == "round.kept")
         return StreamKind::Shop;
     if (entry.kind == "machine.described")
         return StreamKind::Machine;
@@ -124,6 +125,8 @@ std::optional<std::string> shapeProblem(const Entry& entry) {
         case StreamKind::Shop:
             if (entry.kind == "instrument.kept")
                 static_cast<void>(readInstrument(entry.subject, body));
+            else if (entry.kind == "round.kept")
+                static_cast<void>(readRoundList(body));
             else
                 static_cast<void>(readMechanic(entry.subject, body));
             break;

@@ -81,9 +81,18 @@ Outcome work(const Declaration& declaration, const Given& given) {
         result.warn("no load index and speed symbol in the marking");
         return result;
     }
-    if (const auto load = loadOfIndex(static_cast<int>(decimal(match[1]))))
+    if (const auto load = loadOfIndex(static_cast<int>(decimal(match[1])))) {
         result.put("load", *load);
-    else
+        if (given.has("carried")) {
+            const double carried = given.number("carried");
+            result.say(fmt::format("rider and luggage are {:g} kg; a pair of these tyres holds {:g} kg of "
+                                   "machine, rider and luggage together",
+                                   carried, 2 * *load));
+            if (carried >= *load)
+                result.warn("rider and luggage alone are as much as one of these tyres holds, and most of it "
+                            "rests on the rear: look up the machine's highest load");
+        }
+    } else
         result.warn("load index " + match[1].str() +
                     " is outside the table of 30 to 80: look it up in the maker's book");
     if (const auto speed = speedOfSymbol(match[2].str().front()))
@@ -114,7 +123,10 @@ Calculation tyreMarking() {
     d.title = "Marking of a tyre";
     d.purpose = "Size, load and speed from what is moulded into the wall.";
     d.formula = {"diameter = rim x 25.4 + 2 x width x aspect", "circumference = pi x diameter"};
-    d.inputs = {text("marking", "Marking", "such as 100/90-10 56J or 3.50-10 59J")};
+    d.inputs = {text("marking", "Marking", "such as 100/90-10 56J or 3.50-10 59J"),
+                quantity("carried", "Rider and luggage", Dimension::Mass, "kg", "what the machine will carry")
+                    .range(0, 1000)
+                    .optional()};
     d.outputs = {quantityOut("width", "Width", Dimension::Length, "mm"),
                  quantityOut("rim", "Rim", Dimension::Length, "in"),
                  quantityOut("diameter", "Diameter", Dimension::Length, "mm"),

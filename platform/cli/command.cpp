@@ -1,5 +1,7 @@
 #include "platform/cli/command.h"
 
+#include "core/journal/say.h"
+
 #include <fmt/format.h>
 
 #include <cstdio>
@@ -55,6 +57,20 @@ tl::expected<store::Store, Exit> openStore(const Context& context, Opening openi
         return tl::unexpected(complain(opened.error()));
     }
     return std::move(*opened);
+}
+
+tl::expected<void, Exit> beSomeone(store::Store& store, const std::string& name) {
+    if (!store.mechanic().empty())
+        return {};
+    if (name.empty())
+        return tl::unexpected(complain(
+            Exit::WrongUse, "nobody has been chosen to work on this device: add --by with your name"));
+    const job::Mechanic mechanic{store.newId(), name};
+    if (const auto said = store.append(journal::mechanicNamed(mechanic)); !said)
+        return tl::unexpected(complain(said.error()));
+    if (const auto chosen = store.chooseMechanic(mechanic.id); !chosen)
+        return tl::unexpected(complain(chosen.error()));
+    return {};
 }
 
 } // namespace undercowl::platform

@@ -55,4 +55,8 @@ enum class Opening : std::uint8_t { MustExist, MayCreate };
 [[nodiscard]] tl::expected<store::Store, Exit> openStore(const Context& context,
                                                          Opening opening = Opening::MustExist);
 
+// Who says it: the mechanic of this device, or a first one by name. The error has been complained about
+// already.
+[[nodiscard]] tl::expected<void, Exit> beSomeone(store::Store& store, const std::string& name);
+
 } // namespace undercowl::platform

@@ -1,6 +1,5 @@
 #include "platform/cli/instrument.h"
 
-#include "core/journal/say.h"
 #include "core/units/format.h"
 #include "core/verdict/specify.h"
 #include "platform/cli/today.h"
@@ -74,21 +73,6 @@ Exit list(const Context& context) {
     if (context.json)
         printJson({{"instruments", all}});
     return Exit::Done;
-}
-
-// Who says it: the mechanic of this device, or a first one by name.
-tl::expected<void, Exit> beSomeone(store::Store& store, const std::string& name) {
-    if (!store.mechanic().empty())
-        return {};
-    if (name.empty())
-        return tl::unexpected(complain(
-            Exit::WrongUse, "nobody has been chosen to work on this device: add --by with your name"));
-    const job::Mechanic mechanic{store.newId(), name};
-    if (const auto said = store.append(journal::mechanicNamed(mechanic)); !said)
-        return tl::unexpected(complain(said.error()));
-    if (const auto chosen = store.chooseMechanic(mechanic.id); !chosen)
-        return tl::unexpected(complain(chosen.error()));
-    return {};
 }
 
 Exit keep(const Context& context, const verdict::InstrumentSheet& sheet, const std::string& by) {

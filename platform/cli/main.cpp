@@ -10,6 +10,7 @@
 #include "platform/cli/job.h"
 #include "platform/cli/knows.h"
 #include "platform/cli/labels.h"
+#include "platform/cli/rounds.h"
 #include "platform/cli/speech.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
@@ -49,6 +50,7 @@ int run(int argc, char** argv) {
     addJobCommand(app, context);
     addKnowsCommand(app, context);
     addLabelsCommand(app, context);
+    addRoundsCommand(app, context);
     addSpeechCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);

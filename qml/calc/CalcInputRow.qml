@@ -31,7 +31,8 @@ Column {
 
     RemedyLine {
         error: root.more
-        hint: root.mark === "default" ? qsTr("assumed; tap to change") : root.mark === "open" ? qsTr("may stay empty") : ""
+        hint: root.mark === "job" ? qsTr("from the job; tap to change") : root.mark === "default" ? qsTr("assumed; tap to change")
+                                  : root.mark === "open" ? qsTr("may stay empty") : ""
         width: parent.width
     }
 }

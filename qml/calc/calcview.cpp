@@ -39,7 +39,9 @@ const trade::Choice* chosen(const trade::Input& input, const std::string& key) {
 
 } // namespace
 
-void CalcView::show(const Snapshot& /*snapshot*/) {}
+void CalcView::show(const Snapshot& /*snapshot*/) {
+    work(); // the job may know more by now
+}
 
 void CalcView::setName(const QString& name) {
     if (name_ == name)
@@ -103,6 +105,26 @@ std::string CalcView::typed(const trade::Input& input) const {
     return (unit == u"1" ? number : number + u' ' + unit).toStdString(); // a plain number has no unit
 }
 
+std::string CalcView::fromJob(const trade::Input& input) const {
+    const auto now = snapshot();
+    if (now == nullptr)
+        return {};
+    const job::Job& job = now->job;
+    if ((input.key == "altitude" || input.key == "altitude_to") && job.altitude)
+        return job.altitude->digits + ' ' + job.altitude->unit;
+    if (input.key != "carried" || !job.riderMass)
+        return {};
+    double kilograms = 0;
+    for (const auto& mass : {job.riderMass, job.luggageMass})
+        if (mass) {
+            const auto read = units::parseQuantity(mass->digits + ' ' + mass->unit, units::Dimension::Mass);
+            if (!read)
+                return {};
+            kilograms += read->quantity().in(input.declaredUnit());
+        }
+    return units::formatSignificant(kilograms, 5) + ' ' + input.unit;
+}
+
 void CalcView::work() {
     for (QString* words : {&verdict_, &reason_, &problem_, &summary_, &faultKey_, &fault_})
         words->clear();
@@ -119,10 +141,13 @@ void CalcView::work() {
     std::map<std::string, std::string> given;
     QStringList missing;
     for (const trade::Input& one : declaration()->inputs) {
-        const std::string words = typed(one);
+        const std::string own = typed(one);
+        const std::string known = own.empty() ? fromJob(one) : std::string{};
+        const std::string& words = known.empty() ? own : known;
         Line line{.id = text(one.key), .title = calcWords(one.label), .detail = calcWords(one.why)};
         const std::string& stands = words.empty() ? one.byDefault : words;
-        line.mark = !words.empty()           ? QStringLiteral("given")
+        line.mark = !known.empty()           ? QStringLiteral("job")
+                    : !words.empty()         ? QStringLiteral("given")
                     : !one.byDefault.empty() ? QStringLiteral("default")
                     : one.required           ? QStringLiteral("needed")
                                              : QStringLiteral("open");
@@ -130,7 +155,9 @@ void CalcView::work() {
             given[one.key] = words;
         else if (line.mark == u"needed")
             missing += line.title;
-        if (one.kind == Kind::Quantity && !words.empty())
+        if (!known.empty())
+            line.aside = text(known);
+        else if (one.kind == Kind::Quantity && !words.empty())
             line.aside = withUnit(draft_->text(line.id), unitWords(symbol(one).toStdString()));
         else if (one.kind == Kind::Quantity && !stands.empty())
             line.aside = withUnit(text(stands), unitWords(one.unit));

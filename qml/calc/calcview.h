@@ -22,7 +22,8 @@ namespace undercowl::ui {
 // name       of the calculation; set once
 // draft      holds "KEY" as typed and "KEY/unit" as chosen
 // inputs     id key, title label, detail why it is asked, aside what stands (typed or default), mark "given",
-//            "default", "open" (not needed) or "needed", more what is wrong with it
+//            "job" (what the open job says), "default", "open" (not needed) or "needed", more what is wrong
+//            with it
 // results    title label, aside the value in words
 // verdict    "within", "undecided", "outside" or empty;  reason: probability and where the limit comes from
 // problem    why there is no result yet: what is missing, or wrong, and what would be possible
@@ -127,6 +128,9 @@ private:
     [[nodiscard]] const trade::Declaration* declaration() const;
     [[nodiscard]] const trade::Input* input() const;                  // the open one
     [[nodiscard]] std::string typed(const trade::Input& input) const; // as the core reads it; empty: nothing
+    // What the open job says of it, with its unit: where it will be ridden, what it will carry. Empty:
+    // nothing.
+    [[nodiscard]] std::string fromJob(const trade::Input& input) const;
     [[nodiscard]] QString symbol(const trade::Input& input) const;
 
     QString name_;

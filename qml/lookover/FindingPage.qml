@@ -9,6 +9,9 @@ ShopPage {
     id: root
 
     property string finding: ""
+    property string round: "" // with a check: the finding answers it
+    property string check: ""
+    property string suggestion: ""
     readonly property list<string> severities: ["unsafe", "soon", "note"]
 
     title: finding === "" ? qsTr("New finding") : qsTr("Correct the finding")
@@ -20,7 +23,7 @@ ShopPage {
 
         onTriggered: {
             root.leaving();
-            findings.note(draft);
+            findings.noteFor(draft, root.round, root.check);
         }
     }
 
@@ -35,15 +38,20 @@ ShopPage {
     FormDraft {
         id: draft
 
-        form: "finding/" + root.session.jobId + "/" + root.finding
+        form: "finding/" + root.session.jobId + "/" + (root.check === "" ? root.finding : root.round + root.check)
         jobId: root.session.jobId
         session: root.session
         title: qsTr("Finding")
 
         onReadyChanged: {
-            if (root.finding === "" || !ready || begun)
+            if (!ready || begun)
                 return;
-            fill(findings.known(root.finding));
+            if (root.finding !== "")
+                fill(findings.known(root.finding));
+            else if (root.suggestion !== "")
+                fill({
+                    "text": root.suggestion
+                });
         }
     }
 

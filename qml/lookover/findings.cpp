@@ -1,6 +1,7 @@
 #include "qml/lookover/findings.h"
 
 #include "core/journal/say.h"
+#include "core/journal/saywork.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -49,7 +50,7 @@ void Findings::show(const Snapshot& snapshot) {
     settled_.setLines(std::move(settled));
 }
 
-void Findings::note(FormDraft* draft) {
+void Findings::noteFor(FormDraft* draft, const QString& round, const QString& check) {
     const auto now = snapshot();
     if (now == nullptr || draft == nullptr)
         return;
@@ -76,9 +77,12 @@ void Findings::note(FormDraft* draft) {
     const Id supersedes = known == nullptr ? Id{} : known->said.entry;
     if (finding.id.empty())
         finding.id = session()->newId();
+    std::vector drafts{journal::findingNoted(jobId(), finding, supersedes)};
+    if (!round.isEmpty())
+        drafts.push_back(journal::checkAnswered(jobId(), round.toStdString(), check.toStdString(),
+                                                job::CheckAnswer::Found, {}, finding.id));
     session()->say(
-        {journal::findingNoted(jobId(), finding, supersedes)},
-        {.undoText = tr("Finding kept"), .form = draft->property("form").toString()},
+        std::move(drafts), {.undoText = tr("Finding kept"), .form = draft->property("form").toString()},
         [this, self = QPointer(this), draft = QPointer(draft), id = text(finding.id)](const Entries& said) {
             if (!said || self == nullptr || draft == nullptr)
                 return;

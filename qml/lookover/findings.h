@@ -27,7 +27,9 @@ public:
 
     // The form's values: id (empty for a new finding), text, severity (a code), toDo. The finding's id comes
     // back with noted(), after the sync.
-    Q_INVOKABLE void note(undercowl::ui::FormDraft* draft);
+    Q_INVOKABLE void note(undercowl::ui::FormDraft* draft) { noteFor(draft, {}, {}); }
+    // The same, and with it the answer to that check of a round.
+    Q_INVOKABLE void noteFor(undercowl::ui::FormDraft* draft, const QString& round, const QString& check);
     // A task with the finding's remedy as its title, to be planned and timed.
     Q_INVOKABLE void makeTask(const QString& finding);
     Q_INVOKABLE void settle(const QString& finding, const QString& how);

@@ -11,6 +11,8 @@ ShopPage {
     property string pictures: ""
     property string purpose: "other"
     property string about: ""
+    property string note: "" // kept with each photo: the view that it shows
+    property bool once: false // the page is left with the first photo
     property string last: "" // the photo kept last, which a note would be about
 
     canGoBack: true
@@ -32,10 +34,15 @@ ShopPage {
         active: root.visible
         camera: root.camera
         jobId: root.jobId
+        note: root.note
         purpose: root.purpose
         session: root.session
 
-        onKept: id => root.last = id
+        onKept: id => {
+            root.last = id;
+            if (root.once)
+                root.leaves();
+        }
     }
 
     CameraView {

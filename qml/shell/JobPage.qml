@@ -108,6 +108,32 @@ ShopPage {
     }
 
     ListRow {
+        iconName: "camera"
+        title: qsTr("Photos as found, view by view")
+        width: parent.width
+
+        onTriggered: root.opens("AsFoundPage", {
+            "machine": job.machine
+        })
+    }
+
+    ListRow {
+        iconName: "within"
+        title: qsTr("What works")
+        width: parent.width
+
+        onTriggered: root.opens("FunctionsPage", {})
+    }
+
+    ListRow {
+        iconName: "list"
+        title: qsTr("Rounds")
+        width: parent.width
+
+        onTriggered: root.opens("RoundsPage", {})
+    }
+
+    ListRow {
         aside: qsTr("%n open", "findings", job.openFindings)
         iconName: "eye"
         title: qsTr("Look over")

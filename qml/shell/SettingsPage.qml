@@ -72,6 +72,13 @@ ShopPage {
     }
 
     ActionButton {
+        text: qsTr("The shop's lists of checks")
+        width: parent.width
+
+        onTriggered: root.opens("RoundListsPage", {})
+    }
+
+    ActionButton {
         text: qsTr("Backup")
         width: parent.width
 

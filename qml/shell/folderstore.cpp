@@ -31,11 +31,11 @@ public:
     [[nodiscard]] Result<job::Job> job(const Id& id) const override { return store_.job(id); }
     [[nodiscard]] Result<job::Machine> machine(const Id& id) const override { return store_.machine(id); }
     [[nodiscard]] Result<job::Owner> owner(const Id& id) const override { return store_.owner(id); }
-    [[nodiscard]] Result<std::vector<journal::KeptInstrument>> instruments() const override {
-        const auto entries = store_.entries(std::string(journal::shopStream));
-        if (!entries && entries.error().fault != store::Fault::NotFound)
-            return tl::unexpected(entries.error());
-        return entries ? journal::foldInstruments(*entries) : std::vector<journal::KeptInstrument>{};
+    [[nodiscard]] Result<std::vector<journal::Entry>> shopEntries() const override {
+        auto entries = store_.entries(std::string(journal::shopStream));
+        if (!entries && entries.error().fault == store::Fault::NotFound)
+            return std::vector<journal::Entry>{};
+        return entries;
     }
     [[nodiscard]] Result<std::vector<store::JobLine>> jobs(std::size_t mostDone) const override {
         return store_.jobs(mostDone);
@@ -58,6 +58,14 @@ private:
 };
 
 } // namespace
+
+Result<std::vector<journal::KeptInstrument>> ShopStore::instruments() const {
+    return shopEntries().map(journal::foldInstruments);
+}
+
+Result<std::vector<journal::RoundList>> ShopStore::roundLists() const {
+    return shopEntries().map(journal::roundLists);
+}
 
 OpenShop shopInFolder(std::filesystem::path folder, store::WallClock clock) {
     return [folder = std::move(folder), clock = std::move(clock)]() -> Result<std::unique_ptr<ShopStore>> {

@@ -94,7 +94,7 @@ PhotoToKeep PhotoCapture::wanted(const QString& file, bool ours) const {
             .job = jobId_.toStdString(),
             .purpose = job::photoPurposeFromCode(purpose_.toStdString()).value_or(job::PhotoPurpose::Other),
             .about = about_.toStdString(),
-            .note = {},
+            .note = note_,
             .ours = ours};
 }
 

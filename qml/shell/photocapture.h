@@ -14,7 +14,8 @@
 
 namespace undercowl::ui {
 
-// purpose: code of job::PhotoPurpose. about: finding, step or gathering, may be empty.
+// purpose: code of job::PhotoPurpose. about: finding, step or gathering, may be empty. note: kept with each
+// photo.
 // active: the picture is on the screen; the camera is released when it is not.
 // taken: photos kept since the screen was opened, newest first: id, title, picture; for one look and for
 // undo.
@@ -27,6 +28,7 @@ class PhotoCapture : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QString jobId MEMBER jobId_ REQUIRED)
     Q_PROPERTY(QString purpose MEMBER purpose_ REQUIRED)
     Q_PROPERTY(QString about MEMBER about_)
+    Q_PROPERTY(QString note MEMBER note_)
     Q_PROPERTY(bool active READ active WRITE setActive NOTIFY activeChanged)
     Q_PROPERTY(bool hasCamera READ hasCamera NOTIFY stateChanged)
     Q_PROPERTY(bool ready READ ready NOTIFY stateChanged)
@@ -66,7 +68,7 @@ private:
 
     ShopSession* session_{};
     QPointer<platform::Camera> camera_;
-    QString jobId_, purpose_, about_;
+    QString jobId_, purpose_, about_, note_;
     bool active_{};
     int busy_{};
     QString asked_; // the file being captured: another page's is not ours, and has another subject

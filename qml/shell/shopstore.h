@@ -5,6 +5,7 @@
 #include "core/job/model.h"
 #include "core/journal/entry.h"
 #include "core/journal/instruments.h"
+#include "core/journal/rounds.h"
 #include "core/store/store.h"
 
 #include <cstddef>
@@ -47,8 +48,12 @@ public:
     [[nodiscard]] virtual Result<job::Job> job(const Id& id) const = 0;
     [[nodiscard]] virtual Result<job::Machine> machine(const Id& id) const = 0;
     [[nodiscard]] virtual Result<job::Owner> owner(const Id& id) const = 0;
+    // Of the shop's own stream; none in a shop that has said nothing yet.
+    [[nodiscard]] virtual Result<std::vector<journal::Entry>> shopEntries() const = 0;
     // The shop's own, by name; the retired as well.
-    [[nodiscard]] virtual Result<std::vector<journal::KeptInstrument>> instruments() const = 0;
+    [[nodiscard]] Result<std::vector<journal::KeptInstrument>> instruments() const;
+    // The lists of checks as the shop wants them.
+    [[nodiscard]] Result<std::vector<journal::RoundList>> roundLists() const;
     [[nodiscard]] virtual Result<std::vector<store::JobLine>>
     jobs(std::size_t mostDone = std::numeric_limits<std::int64_t>::max()) const = 0;
     [[nodiscard]] virtual Result<std::vector<store::Hit>> find(std::string_view words,

@@ -49,6 +49,7 @@ Column {
 
     DraftEntry {
         draft: root.draft
+        hint: root.form.frameHint(root.draft.values.frame ?? "")
         inputHints: Qt.ImhUppercaseOnly | Qt.ImhNoPredictiveText
         label: qsTr("Frame number")
         mono: true
@@ -88,10 +89,30 @@ Column {
 
     DraftEntry {
         draft: root.draft
+        error: root.form.errors.rider ?? ""
+        inputHints: Qt.ImhFormattedNumbersOnly
+        label: qsTr("Rider with clothes, kg")
+        name: "rider"
+        page: root.page
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: root.draft
+        error: root.form.errors.luggage ?? ""
+        inputHints: Qt.ImhFormattedNumbersOnly
+        label: qsTr("Luggage or second rider, kg")
+        name: "luggage"
+        page: root.page
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: root.draft
         label: qsTr("Load")
         name: "load"
         page: root.page
-        placeholder: qsTr("rider 80 kg, parcels")
+        placeholder: qsTr("two riders on Sundays, parcels")
         width: parent.width
     }
 }

@@ -26,6 +26,15 @@ Column {
 
     DraftEntry {
         draft: root.draft
+        label: qsTr("Keys and papers received")
+        name: "received"
+        page: root.page
+        placeholder: qsTr("two keys, registration")
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: root.draft
         label: qsTr("What works")
         name: "works"
         page: root.page

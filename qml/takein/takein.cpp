@@ -1,6 +1,8 @@
 #include "qml/takein/takein.h"
 
+#include "core/trade/registry.h"
 #include "core/units/parse.h"
+#include "qml/calc/calcwords.h"
 #include "qml/shell/words.h"
 
 #include <QDate>
@@ -69,13 +71,14 @@ bool TakeIn::read(Entered& entered) {
         else
             machine.year = value;
     }
-    const auto quantity = [&](const char* name, const char* unitName, const char* fallback, auto& into) {
+    const auto quantity = [&](const char* name, const char* unitName, const char* fallback, auto& into,
+                              units::Dimension dimension = units::Dimension::Length) {
         const auto digits = field(name);
         if (digits.empty())
             return;
         const auto chosen = field(unitName);
         const std::string unit = chosen.empty() ? fallback : chosen;
-        const auto typed = units::parseQuantity(digits + ' ' + unit, units::Dimension::Length);
+        const auto typed = units::parseQuantity(digits + ' ' + unit, dimension);
         if (!typed)
             errors[QString::fromLatin1(name)] = text(typed.error().message);
         else if (typed->number.value < 0)
@@ -85,6 +88,8 @@ bool TakeIn::read(Entered& entered) {
     };
     quantity("odometer", "odometerUnit", "km", entered.patch.odometer);
     quantity("altitude", "altitudeUnit", "m", entered.patch.altitude);
+    quantity("rider", "massUnit", "kg", entered.patch.riderMass, units::Dimension::Mass);
+    quantity("luggage", "massUnit", "kg", entered.patch.luggageMass, units::Dimension::Mass);
     entered.owner = {{}, field("owner"), field("phone"), field("mail"), field("address")};
     entered.patch.reason = ifAny(field("reason"));
     if (!entered.patch.reason && !editing_)
@@ -92,6 +97,7 @@ bool TakeIn::read(Entered& entered) {
     entered.patch.works = ifAny(field("works"));
     entered.patch.worksNot = ifAny(field("worksNot"));
     entered.patch.load = ifAny(field("load"));
+    entered.patch.received = ifAny(field("received"));
     errors_ = errors;
     emit errorsChanged();
     return errors.isEmpty();
@@ -123,7 +129,31 @@ QVariantMap TakeIn::known() const {
     put("worksNot", job.worksNot);
     put("altitude", job.altitude ? job.altitude->digits : std::string{});
     put("load", job.load);
+    put("received", job.received);
+    put("rider", job.riderMass ? job.riderMass->digits : std::string{});
+    put("luggage", job.luggageMass ? job.luggageMass->digits : std::string{});
     return known;
+}
+
+QString TakeIn::frameHint(const QString& number) const {
+    const auto typed = utf8(number);
+    const auto* vin = trade::findCalculation("vin");
+    if (typed.empty() || vin == nullptr)
+        return {};
+    const auto outcome = trade::run(*vin, {{"number", typed}}, dayOf(session_->now()));
+    if (!outcome)
+        return tr("%1; possible: %2").arg(calcWords(outcome.error().reason), text(outcome.error().possible));
+    const auto* valid = outcome->find("valid");
+    if (valid == nullptr)
+        return {};
+    const auto* yes = std::get_if<bool>(&valid->value);
+    if (yes == nullptr || *yes)
+        return typed.size() == 17 ? tr("Check digit fits.")
+                                  : tr("Taken as an older number without check digit.");
+    QStringList words{tr("Read it again: %1").arg(calcWords(valid->text))};
+    for (const std::string& caution : outcome->cautions)
+        words += calcWords(caution);
+    return words.join(QStringLiteral("; "));
 }
 
 void TakeIn::save() {

@@ -12,7 +12,7 @@
 namespace undercowl::ui {
 
 // The form's values, all text: make, model, year, frame, notes; odometer, odometerUnit; owner, phone, mail,
-// address; reason, works, worksNot; altitude, altitudeUnit, load.
+// address; reason, works, worksNot, received; altitude, altitudeUnit, load, rider, luggage (kg).
 class TakeIn : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -30,6 +30,9 @@ public:
 
     // What the open job says already, for a form that corrects it; empty while no job is open.
     Q_INVOKABLE QVariantMap known() const;
+    // What the digits and letters of a frame number tell of themselves; empty while nothing is typed. Only a
+    // hint: a number that is wrong by its check digit may be right, and the other way round.
+    Q_INVOKABLE QString frameHint(const QString& number) const;
     // Says it, as a new job or as a correction of the open one. Errors name the field; nothing entered is
     // lost.
     Q_INVOKABLE void save();

@@ -2,6 +2,7 @@
 // UNDERCOWL_SHOTS=FOLDER each is saved as a picture, night and day, for looking at.
 #include "liftshop.h"
 
+#include "core/journal/rounds.h"
 #include "core/journal/saywork.h"
 
 #include "platform/camera/filecamera.h"
@@ -75,6 +76,12 @@ private slots:
         row("needs", "NeedsPage", {{QStringLiteral("step"), step}});
         row("task", "TaskPage", {{QStringLiteral("task"), QString::fromStdString(shop_.task)}});
         row("hand-over", "HandOverPage", {});
+        row("as-found", "AsFoundPage", {});
+        row("functions", "FunctionsPage", {});
+        row("rounds", "RoundsPage", {});
+        row("round", "RoundPage", {{QStringLiteral("round"), QString::fromStdString(round_)}});
+        row("round-lists", "RoundListsPage", {});
+        row("round-list", "RoundListPage", {{QStringLiteral("list"), QStringLiteral("every")}});
         row("calculations", "CalcListPage", {});
         row("calculation", "CalcPage", {{QStringLiteral("name"), QStringLiteral("bolt-torque")}});
     }
@@ -137,6 +144,9 @@ private slots:
         approval.how = "called";
         approval.sum = job::TypedValue{"148.50", "EUR"};
         shop_.say(journal::approvalAsked(shop_.job, approval));
+        job::Round round = journal::composed(journal::builtInRounds(), {});
+        round.id = round_;
+        shop_.say(journal::roundBegun(shop_.job, round));
         shop_.answer();
         auto should = answerOf(colour::Insulation::GN, colour::Insulation::RD);
         should.source = "manual, page 7-12";
@@ -145,6 +155,7 @@ private slots:
     }
 
 private:
+    const Id round_{"b7b0e1de-0000-7000-8000-000000000005"};
     const Id finding_{"b7b0e1de-0000-7000-8000-000000000001"};
     LiftShop shop_;
 };

@@ -1,5 +1,5 @@
 // What goes with the work: the watch, the order of tasks, what is done afterwards, the owner's word, leaving.
-#include "liftshop.h"
+#include "forms.h"
 
 #include "core/job/leaving.h"
 #include "core/job/refit.h"
@@ -17,25 +17,6 @@ using namespace undercowl;
 using namespace undercowl::ui;
 
 namespace {
-
-template<typename View>
-std::unique_ptr<View> on(ShopSession& session) {
-    auto view = std::make_unique<View>();
-    view->setSession(&session);
-    view->componentComplete();
-    return view;
-}
-
-std::unique_ptr<FormDraft> form(ShopSession& session, const QVariantMap& values) {
-    auto draft = std::make_unique<FormDraft>();
-    draft->setProperty("session", QVariant::fromValue(&session));
-    draft->setProperty("title", QStringLiteral("form"));
-    draft->setForm(QStringLiteral("test"));
-    draft->componentComplete();
-    for (auto value = values.begin(); value != values.end(); ++value)
-        draft->set(value.key(), value.value());
-    return draft;
-}
 
 const QString brakeWork = QStringLiteral("try the brake: it holds, and it lets go");
 

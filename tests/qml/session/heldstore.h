@@ -65,8 +65,8 @@ public:
     [[nodiscard]] Result<job::Job> job(const Id& id) const override { return real_->job(id); }
     [[nodiscard]] Result<job::Machine> machine(const Id& id) const override { return real_->machine(id); }
     [[nodiscard]] Result<job::Owner> owner(const Id& id) const override { return real_->owner(id); }
-    [[nodiscard]] Result<std::vector<journal::KeptInstrument>> instruments() const override {
-        return real_->instruments();
+    [[nodiscard]] Result<std::vector<journal::Entry>> shopEntries() const override {
+        return real_->shopEntries();
     }
     [[nodiscard]] Result<std::vector<store::JobLine>> jobs(std::size_t mostDone) const override {
         return real_->jobs(mostDone);

@@ -1,0 +1,144 @@
+#include "core/job/csv.h"
+
+#include <algorithm>
+#include <array>
+
+namespace undercowl::job {
+namespace {
+
+bool wantsQuotes(const std::string& cell) {
+    if (cell.empty())
+        return false;
+    const auto blank = [](char c) { return c == ' ' || c == '\t'; };
+    return cell.find_first_of(",;\t\"\r\n") != std::string::npos || blank(cell.front()) || blank(cell.back());
+}
+
+// Of the first row, outside quotes.
+char separatorOf(std::string_view text) {
+    constexpr std::array candidates{',', ';', '\t'};
+    std::array<int, candidates.size()> counts{};
+    bool quoted = false;
+    for (const char c : text) {
+        if (c == '"')
+            quoted = !quoted;
+        if (!quoted && (c == '\n' || c == '\r'))
+            break;
+        for (std::size_t i = 0; i < candidates.size(); ++i)
+            if (!quoted && c == candidates.at(i))
+                ++counts.at(i);
+    }
+    const auto* most = std::max_element(counts.begin(), counts.end());
+    return candidates.at(static_cast<std::size_t>(most - counts.begin()));
+}
+
+class Reader {
+public:
+    explicit Reader(std::string_view text) : text_(text), separator_(separatorOf(text)) {}
+
+    tl::expected<std::vector<CsvRow>, std::string> read() {
+        while (at_ < text_.size()) {
+            const bool fits = text_[at_] == '"' && cell_.empty() && !closed_ ? quoted() : plain();
+            if (!fits)
+                return tl::unexpected("line " + std::to_string(line_) + ": " + problem_);
+        }
+        endRow();
+        return std::move(rows_);
+    }
+
+private:
+    bool quoted() {
+        const std::size_t from = line_;
+        for (++at_; at_ < text_.size(); ++at_) {
+            if (text_[at_] == '\n')
+                ++line_;
+            if (text_[at_] != '"') {
+                cell_ += text_[at_];
+            } else if (at_ + 1 < text_.size() && text_[at_ + 1] == '"') {
+                cell_ += '"';
+                ++at_;
+            } else {
+                ++at_;
+                closed_ = true;
+                return true;
+            }
+        }
+        line_ = from;
+        problem_ = "a quote is opened and not closed";
+        return false;
+    }
+
+    bool plain() {
+        const char c = text_[at_++];
+        if (c == separator_) {
+            endCell();
+        } else if (c == '\n' || c == '\r') {
+            if (c == '\r' && at_ < text_.size() && text_[at_] == '\n')
+                ++at_;
+            endRow();
+            ++line_;
+        } else if (closed_) {
+            problem_ = "letters stand between a closing quote and the end of its cell";
+            return false;
+        } else {
+            cell_ += c;
+        }
+        return true;
+    }
+
+    void endCell() {
+        row_.push_back(std::move(cell_));
+        cell_.clear();
+        closed_ = false;
+    }
+
+    void endRow() {
+        const bool empty = row_.empty() && cell_.empty() && !closed_;
+        endCell();
+        if (!empty)
+            rows_.push_back(std::move(row_));
+        row_.clear();
+    }
+
+    std::string_view text_;
+    char separator_;
+    std::size_t at_{};
+    std::size_t line_{1};
+    std::string problem_;
+    std::string cell_;
+    bool closed_{}; // the cell was quoted and is at its end
+    CsvRow row_;
+    std::vector<CsvRow> rows_;
+};
+
+} // namespace
+
+std::string writeCsv(const std::vector<CsvRow>& rows) {
+    std::string text;
+    for (const CsvRow& row : rows) {
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            if (i > 0)
+                text += ',';
+            // A row of one empty cell would read as an empty line.
+            const bool quotes = wantsQuotes(row[i]) || (row.size() == 1 && row[i].empty());
+            if (!quotes) {
+                text += row[i];
+                continue;
+            }
+            text += '"';
+            for (const char c : row[i])
+                text += c == '"' ? "\"\"" : std::string(1, c);
+            text += '"';
+        }
+        text += "\r\n";
+    }
+    return text;
+}
+
+tl::expected<std::vector<CsvRow>, std::string> readCsv(std::string_view text) {
+    constexpr std::string_view mark = "\xEF\xBB\xBF";
+    if (text.starts_with(mark))
+        text.remove_prefix(mark.size());
+    return Reader(text).read();
+}
+
+} // namespace undercowl::job

@@ -1,0 +1,10 @@
+// undercowlctl rounds: the lists of checks.
+#pragma once
+
+#include "platform/cli/command.h"
+
+namespace undercowl::platform {
+
+void addRoundsCommand(CLI::App& root, Context& context);
+
+} // namespace undercowl::platform

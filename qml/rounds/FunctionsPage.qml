@@ -1,0 +1,80 @@
+// What works when the machine comes in, tried one after the other.
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+ShopPage {
+    id: root
+
+    function answer(index: int) {
+        walk.answer(index, remark.commit());
+    }
+
+    aside: walk.finished ? "" : (walk.current + 1) + " / " + walk.count
+    title: qsTr("What works")
+    footer: [
+        ActionButton {
+            iconName: "done"
+            kind: ActionButton.Main
+            lift: true
+            text: walk.finished ? qsTr("Go on") : qsTr("Works")
+            visible: !walk.finished || walk.open > 0
+            width: parent.width
+
+            onTriggered: {
+                if (walk.finished)
+                    walk.on();
+                else
+                    root.answer(0);
+            }
+        },
+        Row {
+            id: others
+
+            readonly property real half: (width - spacing) / 2
+
+            spacing: Theme.targetGap
+            visible: !walk.finished
+            width: parent.width
+
+            ActionButton {
+                lift: true
+                text: qsTr("Does not")
+                width: others.half
+
+                onTriggered: root.answer(1)
+            }
+
+            ActionButton {
+                lift: true
+                text: qsTr("Not tried")
+                width: others.half
+
+                onTriggered: root.answer(2)
+            }
+        }
+    ]
+
+    FunctionsView {
+        id: walk
+
+        session: root.session
+
+        onSaidSo: remark.clear()
+    }
+
+    CheckWalkBody {
+        doneText: qsTr("Everything has its answer.")
+        walk: walk
+        width: parent.width
+    }
+
+    TextEntry {
+        id: remark
+
+        label: qsTr("Remark")
+        placeholder: qsTr("flickers, only when cold")
+        visible: !walk.finished
+        width: parent.width
+    }
+}

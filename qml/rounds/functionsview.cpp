@@ -1,0 +1,73 @@
+#include "qml/rounds/functionsview.h"
+
+#include "core/journal/rounds.h"
+#include "core/journal/saywork.h"
+#include "qml/shell/words.h"
+
+#include <QPointer>
+
+#include <algorithm>
+#include <array>
+
+namespace undercowl::ui {
+
+namespace {
+
+QString answerWords(const job::FunctionCheck& check) {
+    const std::array words{FunctionsView::tr("works"), FunctionsView::tr("does not work"),
+                           FunctionsView::tr("not tried")};
+    const QString word = words.at(static_cast<std::size_t>(check.answer));
+    return check.note.empty() ? word : word + QStringLiteral(", ") + text(check.note);
+}
+
+} // namespace
+
+void FunctionsView::componentComplete() {
+    session()->ask(
+        this, [](ShopStore& store) { return store.roundLists(); },
+        [this](const Result<std::vector<journal::RoundList>>& lists) {
+            if (!lists)
+                return session()->report(lists.error());
+            list_ = journal::checksOf(*lists, journal::RoundUse::Functions);
+            JobScreen::componentComplete();
+            emit changed();
+        });
+}
+
+void FunctionsView::show(const Snapshot& snapshot) {
+    auto list = list_;
+    // What was tried under a name that the shop's list no longer has is still shown.
+    for (const job::FunctionCheck& tried : snapshot.job.functions)
+        if (!list.empty() && std::ranges::find(list, tried.what, &job::RoundCheck::text) == list.end()) {
+            job::RoundCheck check;
+            check.text = tried.what;
+            list.push_back(std::move(check));
+        }
+    std::vector<WalkedCheck> checks;
+    for (const job::RoundCheck& check : list) {
+        WalkedCheck walked{text(check.group), text(check.text)};
+        const auto tried = std::ranges::find(snapshot.job.functions, check.text, &job::FunctionCheck::what);
+        if (tried != snapshot.job.functions.end()) {
+            walked.answer = answerWords(*tried);
+            walked.mark = text(job::code(tried->answer));
+        }
+        checks.push_back(std::move(walked));
+    }
+    walk(std::move(checks));
+}
+
+void FunctionsView::answer(int index, const QString& remark) {
+    if (finished() || index < 0 || index > 2)
+        return;
+    job::FunctionCheck check;
+    check.what = this->check().toStdString();
+    check.answer = static_cast<job::FunctionAnswer>(index);
+    check.note = utf8(remark);
+    session()->say({journal::functionChecked(jobId(), check)}, {.undoText = this->check(), .form = {}},
+                   [this, self = QPointer(this)](const Entries& said) {
+                       if (said && self != nullptr)
+                           emit saidSo();
+                   });
+}
+
+} // namespace undercowl::ui

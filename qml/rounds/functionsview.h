@@ -1,0 +1,30 @@
+// What works when the machine comes in: tried one after the other.
+#pragma once
+
+#include "qml/rounds/checkwalk.h"
+
+namespace undercowl::ui {
+
+class FunctionsView : public undercowl::ui::CheckWalk {
+    Q_OBJECT
+    QML_ELEMENT
+
+public:
+    using CheckWalk::CheckWalk;
+
+    void componentComplete() override; // asks the store for the list
+
+    // 0 works, 1 does not, 2 not tried; the remark may be empty.
+    Q_INVOKABLE void answer(int index, const QString& remark);
+
+signals:
+    void saidSo(); // the sync has returned
+
+protected:
+    void show(const Snapshot& snapshot) override;
+
+private:
+    std::vector<job::RoundCheck> list_;
+};
+
+} // namespace undercowl::ui

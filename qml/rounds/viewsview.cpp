@@ -1,0 +1,47 @@
+#include "qml/rounds/viewsview.h"
+
+#include "core/journal/rounds.h"
+#include "qml/shell/words.h"
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+void ViewsView::componentComplete() {
+    session()->ask(
+        this, [](ShopStore& store) { return store.roundLists(); },
+        [this](const Result<std::vector<journal::RoundList>>& lists) {
+            if (!lists)
+                return session()->report(lists.error());
+            list_ = journal::checksOf(*lists, journal::RoundUse::Views);
+            JobScreen::componentComplete();
+            emit changed();
+        });
+}
+
+void ViewsView::show(const Snapshot& snapshot) {
+    std::vector<WalkedCheck> checks;
+    for (const job::RoundCheck& view : list_) {
+        WalkedCheck walked{text(view.group), text(view.text)};
+        const auto taken = std::ranges::count_if(snapshot.job.photos, [&](const job::Photo& photo) {
+            return photo.purpose == job::PhotoPurpose::AsFound && photo.note == view.text;
+        });
+        if (taken > 0) {
+            walked.answer = tr("photos: %1").arg(taken);
+            walked.mark = QStringLiteral("done");
+        } else if (skipped_.contains(walked.text)) {
+            walked.answer = tr("passed over");
+        }
+        checks.push_back(std::move(walked));
+    }
+    walk(std::move(checks));
+}
+
+void ViewsView::skip() {
+    skipped_.insert(check());
+    if (const auto now = snapshot())
+        show(*now);
+    emit changed();
+}
+
+} // namespace undercowl::ui
