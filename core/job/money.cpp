@@ -96,6 +96,7 @@ std::vector<TypedValue> sums(const std::vector<TypedValue>& values, int* unreada
             ++*unreadable;
     }
     std::vector<TypedValue> all;
+    all.reserve(totals.size());
     for (const auto& [currency, total] : totals)
         all.push_back({written(total, currencyPlaces(currency)), currency});
     return all;

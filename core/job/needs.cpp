@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 
 namespace undercowl::job {
 namespace {
@@ -84,14 +83,6 @@ constexpr std::array newEveryTime{
     std::string_view{"cable tie"},
 };
 
-// A word that begins with the rule's: "wheels", but not "flywheel".
-bool says(std::string_view text, std::string_view word) {
-    for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1))
-        if (at == 0 || std::isalpha(static_cast<unsigned char>(text[at - 1])) == 0)
-            return true;
-    return false;
-}
-
 void addOnce(std::vector<std::string>& list, std::string_view text) {
     if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end())
         list.emplace_back(text);
@@ -120,7 +111,7 @@ RefitNeeds suggestedNeeds(std::string_view title, const std::vector<Hardware>& h
     const std::string small = lowered(title);
     RefitNeeds needs;
     for (const Rule& rule : rules) {
-        if (!says(small, rule.word))
+        if (!saysWord(small, rule.word))
             continue;
         addOnce(needs.renew, rule.renew);
         addOnce(needs.afterwards, rule.afterwards);

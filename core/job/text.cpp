@@ -1,6 +1,7 @@
 #include "core/job/text.h"
 
 #include <algorithm>
+#include <cctype>
 
 namespace undercowl::job {
 namespace {
@@ -24,6 +25,13 @@ std::string folded(std::string_view text) {
     return first == std::string_view::npos
                ? std::string{}
                : lowered(text.substr(first, text.find_last_not_of(blanks) - first + 1));
+}
+
+bool saysWord(std::string_view text, std::string_view word) {
+    for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1))
+        if (at == 0 || std::isalpha(static_cast<unsigned char>(text[at - 1])) == 0)
+            return true;
+    return false;
 }
 
 } // namespace undercowl::job

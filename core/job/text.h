@@ -11,4 +11,7 @@ namespace undercowl::job {
 // Lowered, and without the blanks around it: what two people type for the same name.
 [[nodiscard]] std::string folded(std::string_view text);
 
+// The text holds the word at the beginning of one of its own: "wheels" says "wheel", "flywheel" does not.
+[[nodiscard]] bool saysWord(std::string_view text, std::string_view word);
+
 } // namespace undercowl::job

@@ -1,2 +1,2 @@
 undercowl_screen_files(QML CalcEntry.qml CalcInputRow.qml CalcListPage.qml CalcMore.qml CalcPage.qml CalcResults.qml
-    SOURCES calclist.cpp calclist.h calcreading.cpp calcreading.h calcview.cpp calcview.h calcwords.h)
+    SOURCES calcjob.cpp calclist.cpp calclist.h calcreading.cpp calcreading.h calcview.cpp calcview.h calcwords.h)

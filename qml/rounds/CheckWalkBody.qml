@@ -3,8 +3,8 @@
 //   walk        what is gone through
 //   doneText    what is said when nothing is open
 //   chosen      a line of the list was touched: the walk goes to it
-// Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -45,6 +45,18 @@ void CheckWalk::on() {
     goTo(nextOpen(finished() ? -1 : place_));
 }
 
+void CheckWalk::readList(journal::RoundUse use) {
+    session()->ask(
+        this, [](ShopStore& store) { return store.roundLists(); },
+        [this, use](const Result<std::vector<journal::RoundList>>& lists) {
+            if (!lists)
+                return session()->report(lists.error());
+            list_ = journal::checksOf(*lists, use);
+            JobScreen::componentComplete();
+            emit changed();
+        });
+}
+
 void CheckWalk::walk(std::vector<WalkedCheck> checks) {
     const QString before = answered();
     const QString asked = check();

@@ -2,6 +2,7 @@
 // the guided photos share.
 #pragma once
 
+#include "core/journal/rounds.h"
 #include "qml/shell/jobscreen.h"
 #include "qml/shell/linemodel.h"
 
@@ -52,11 +53,15 @@ public:
 protected:
     // The checks as they stand now. When the one that was asked has got its answer, the next open one comes.
     void walk(std::vector<WalkedCheck> checks);
+    // Asks the store for the shop's list, and shows the job once it is there.
+    void readList(journal::RoundUse use);
+    [[nodiscard]] const std::vector<job::RoundCheck>& list() const { return list_; }
 
 private:
     [[nodiscard]] int nextOpen(int from) const;
 
     std::vector<WalkedCheck> checks_;
+    std::vector<job::RoundCheck> list_;
     int place_{-1};
     bool begun_{};
     bool looking_{}; // at one that has its answer

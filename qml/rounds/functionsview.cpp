@@ -16,35 +16,27 @@ namespace {
 QString answerWords(const job::FunctionCheck& check) {
     const std::array words{FunctionsView::tr("works"), FunctionsView::tr("does not work"),
                            FunctionsView::tr("not tried")};
-    const QString word = words.at(static_cast<std::size_t>(check.answer));
+    const QString& word = words.at(static_cast<std::size_t>(check.answer));
     return check.note.empty() ? word : word + QStringLiteral(", ") + text(check.note);
 }
 
 } // namespace
 
 void FunctionsView::componentComplete() {
-    session()->ask(
-        this, [](ShopStore& store) { return store.roundLists(); },
-        [this](const Result<std::vector<journal::RoundList>>& lists) {
-            if (!lists)
-                return session()->report(lists.error());
-            list_ = journal::checksOf(*lists, journal::RoundUse::Functions);
-            JobScreen::componentComplete();
-            emit changed();
-        });
+    readList(journal::RoundUse::Functions);
 }
 
 void FunctionsView::show(const Snapshot& snapshot) {
-    auto list = list_;
+    auto tries = list();
     // What was tried under a name that the shop's list no longer has is still shown.
     for (const job::FunctionCheck& tried : snapshot.job.functions)
-        if (!list.empty() && std::ranges::find(list, tried.what, &job::RoundCheck::text) == list.end()) {
+        if (!tries.empty() && std::ranges::find(tries, tried.what, &job::RoundCheck::text) == tries.end()) {
             job::RoundCheck check;
             check.text = tried.what;
-            list.push_back(std::move(check));
+            tries.push_back(std::move(check));
         }
     std::vector<WalkedCheck> checks;
-    for (const job::RoundCheck& check : list) {
+    for (const job::RoundCheck& check : tries) {
         WalkedCheck walked{text(check.group), text(check.text)};
         const auto tried = std::ranges::find(snapshot.job.functions, check.text, &job::FunctionCheck::what);
         if (tried != snapshot.job.functions.end()) {

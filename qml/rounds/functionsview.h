@@ -22,9 +22,6 @@ signals:
 
 protected:
     void show(const Snapshot& snapshot) override;
-
-private:
-    std::vector<job::RoundCheck> list_;
 };
 
 } // namespace undercowl::ui

@@ -8,20 +8,12 @@
 namespace undercowl::ui {
 
 void ViewsView::componentComplete() {
-    session()->ask(
-        this, [](ShopStore& store) { return store.roundLists(); },
-        [this](const Result<std::vector<journal::RoundList>>& lists) {
-            if (!lists)
-                return session()->report(lists.error());
-            list_ = journal::checksOf(*lists, journal::RoundUse::Views);
-            JobScreen::componentComplete();
-            emit changed();
-        });
+    readList(journal::RoundUse::Views);
 }
 
 void ViewsView::show(const Snapshot& snapshot) {
     std::vector<WalkedCheck> checks;
-    for (const job::RoundCheck& view : list_) {
+    for (const job::RoundCheck& view : list()) {
         WalkedCheck walked{text(view.group), text(view.text)};
         const auto taken = std::ranges::count_if(snapshot.job.photos, [&](const job::Photo& photo) {
             return photo.purpose == job::PhotoPurpose::AsFound && photo.note == view.text;

@@ -22,7 +22,6 @@ protected:
     void show(const Snapshot& snapshot) override;
 
 private:
-    std::vector<job::RoundCheck> list_;
     std::set<QString> skipped_;
 };
 
