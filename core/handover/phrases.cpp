@@ -157,6 +157,17 @@ constexpr std::array all{
     Phrase{"record.photo.other", "%1"},
     Phrase{"record.photo.noted", "%1 (%2)"},
 
+    Phrase{"order.title", "Parts to order, %1"},
+    Phrase{"order.no-supplier", "No supplier chosen"},
+    Phrase{"order.part", "Part"},
+    Phrase{"order.number", "Number"},
+    Phrase{"order.numbers", "%1, also %2"},
+    Phrase{"order.also", "also %1"},
+    Phrase{"order.machine", "For"},
+    Phrase{"order.price", "Price without tax"},
+    Phrase{"order.sum", "Together: %1"},
+    Phrase{"order.without-price", "Without a price: %1"},
+
     Phrase{"record.note.title", "Please note"},
     Phrase{"record.note.first",
            "The machine's manual, local law and licensed practice come before anything on this page."},

@@ -3,6 +3,7 @@
 #include "platform/cli/backup.h"
 #include "platform/cli/calc.h"
 #include "platform/cli/command.h"
+#include "platform/cli/consumable.h"
 #include "platform/cli/demo.h"
 #include "platform/cli/find.h"
 #include "platform/cli/handover.h"
@@ -10,6 +11,7 @@
 #include "platform/cli/job.h"
 #include "platform/cli/knows.h"
 #include "platform/cli/labels.h"
+#include "platform/cli/orders.h"
 #include "platform/cli/rounds.h"
 #include "platform/cli/speech.h"
 #include "platform/cli/store.h"
@@ -43,6 +45,7 @@ int run(int argc, char** argv) {
     addArchiveCommand(app, context);
     addBackupCommand(app, context);
     addCalcCommand(app, context);
+    addConsumableCommand(app, context);
     addDemoCommand(app, context);
     addFindCommand(app, context);
     addHandoverCommand(app, context);
@@ -50,6 +53,7 @@ int run(int argc, char** argv) {
     addJobCommand(app, context);
     addKnowsCommand(app, context);
     addLabelsCommand(app, context);
+    addOrdersCommand(app, context);
     addRoundsCommand(app, context);
     addSpeechCommand(app, context);
     addStoreCommand(app, context);

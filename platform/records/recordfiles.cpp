@@ -26,6 +26,14 @@ store::Result<void> save(const QString& file, std::span<const std::byte> bytes) 
     return {};
 }
 
+store::Result<void> makeFolder(const QString& folder) {
+    if (QDir().mkpath(folder))
+        return {};
+    return tl::unexpected(
+        store::Problem{store::Fault::InputOutput,
+                       folder.toStdString() + ": this folder cannot be made; choose another one"});
+}
+
 // The page stands alone: its pictures are in it.
 std::string dataUri(const store::Store& store, const std::string& media) {
     const auto path = store.media(media);
@@ -69,10 +77,8 @@ store::Result<RecordFiles> RecordsPlugin::write(const std::filesystem::path& fol
         return tl::unexpected(mechanics.error());
     const auto document = handover::ownersRecord(*job, machine.value_or(job::Machine{}),
                                                  owner.value_or(job::Owner{}), *mechanics);
-    if (!QDir().mkpath(folder))
-        return tl::unexpected(
-            store::Problem{store::Fault::InputOutput,
-                           folder.toStdString() + ": this folder cannot be made; choose another one"});
+    if (const auto made = makeFolder(folder); !made)
+        return tl::unexpected(made.error());
     if (!told(0.1))
         return stop();
     const auto mediaFile = [&](const std::string& media) {
@@ -103,6 +109,28 @@ store::Result<RecordFiles> RecordsPlugin::write(const std::filesystem::path& fol
         return tl::unexpected(exported.error());
     files.names << archive;
     told(1);
+    return files;
+}
+
+store::Result<RecordFiles>
+RecordsPlugin::writeDocument(const handover::Document& document, const QString& folder, const QString& stem,
+                             const handover::Words& words,
+                             const std::vector<std::pair<QString, std::string>>& texts) const {
+    if (const auto made = makeFolder(folder); !made)
+        return tl::unexpected(made.error());
+    const auto paper = pdf(document, words, [](const std::string&) { return std::filesystem::path{}; });
+    if (!paper)
+        return tl::unexpected(store::Problem{store::Fault::InputOutput, paper.error()});
+    RecordFiles files{folder, {}};
+    const auto keep = [&](const QString& suffix, std::span<const std::byte> bytes) {
+        files.names << stem + u'.' + suffix;
+        return save(QDir(folder).filePath(files.names.back()), bytes);
+    };
+    if (const auto done = keep(QStringLiteral("pdf"), *paper); !done)
+        return tl::unexpected(done.error());
+    for (const auto& [suffix, text] : texts)
+        if (const auto done = keep(suffix, std::as_bytes(std::span(text))); !done)
+            return tl::unexpected(done.error());
     return files;
 }
 

@@ -11,6 +11,9 @@
 
 #include <filesystem>
 #include <functional>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace undercowl::platform {
 
@@ -31,6 +34,13 @@ public:
                                                            const job::Id& job, const QString& folder,
                                                            const handover::Words& words,
                                                            const std::function<bool(double)>& told) const = 0;
+
+    // The document as STEM.pdf in the folder, which is made, and beside it texts by their suffix: {"csv",
+    // ...}. No pictures.
+    [[nodiscard]] virtual store::Result<RecordFiles>
+    writeDocument(const handover::Document& document, const QString& folder, const QString& stem,
+                  const handover::Words& words,
+                  const std::vector<std::pair<QString, std::string>>& texts) const = 0;
 };
 
 } // namespace undercowl::platform

@@ -15,6 +15,10 @@ public:
     [[nodiscard]] store::Result<RecordFiles> write(const std::filesystem::path& store, const job::Id& job,
                                                    const QString& folder, const handover::Words& words,
                                                    const std::function<bool(double)>& told) const override;
+    [[nodiscard]] store::Result<RecordFiles>
+    writeDocument(const handover::Document& document, const QString& folder, const QString& stem,
+                  const handover::Words& words,
+                  const std::vector<std::pair<QString, std::string>>& texts) const override;
 };
 
 } // namespace undercowl::platform

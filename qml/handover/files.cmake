@@ -1,3 +1,3 @@
 undercowl_screen_files(
     QML HandOverPage.qml RecordView.qml
-    SOURCES handoverview.cpp handoverview.h)
+    SOURCES handoverview.cpp handoverview.h recordwords.cpp recordwords.h)

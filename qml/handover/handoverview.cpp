@@ -1,11 +1,11 @@
 #include "qml/handover/handoverview.h"
 
-#include "core/handover/phrases.h"
 #include "core/handover/record.h"
 #include "core/job/leaving.h"
 #include "core/journal/say.h"
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
+#include "qml/handover/recordwords.h"
 #include "qml/shell/words.h"
 
 #include <QCoreApplication>
@@ -15,17 +15,6 @@
 namespace undercowl::ui {
 
 namespace {
-
-// The record's own phrases are apart from the messages that a job has for its mechanic.
-std::string sayText(const handover::Text& said) {
-    const auto* message = std::get_if<job::Message>(&said);
-    if (message == nullptr)
-        return std::get<std::string>(said);
-    const std::string phrase(handover::englishPhrase(message->key));
-    if (phrase.empty())
-        return words(*message).toStdString();
-    return filled(QCoreApplication::translate("Record", phrase.c_str()), message->values).toStdString();
-}
 
 QString weightCode(handover::Weight weight) {
     switch (weight) {
@@ -40,7 +29,7 @@ void addRows(std::vector<Line>& lines, const handover::Table& table) {
     for (const auto& row : table.rows) {
         QStringList cells;
         for (const auto& cell : row.cells)
-            cells << QString::fromStdString(sayText(cell));
+            cells << QString::fromStdString(recordWords(cell));
         cells.removeAll(QString());
         lines.push_back({.id = QString::number(lines.size()),
                          .title = cells.join(QStringLiteral(", ")),
@@ -101,7 +90,7 @@ void HandOverView::showRecord(const Snapshot& snapshot) {
     std::vector<Line> lines;
     const auto add = [&](const handover::Text& said, const QString& mark) {
         lines.push_back({.id = QString::number(lines.size()),
-                         .title = QString::fromStdString(sayText(said)),
+                         .title = QString::fromStdString(recordWords(said)),
                          .mark = mark});
     };
     for (const auto& section : document.sections) {
@@ -144,7 +133,7 @@ void HandOverView::writeFiles() {
         QString missing;
         const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
         auto result = writer != nullptr
-                          ? writer->write(store, job, folder, sayText, told)
+                          ? writer->write(store, job, folder, recordWords, told)
                           : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
         post([=, this, result = std::move(result)] {
             if (self == nullptr)

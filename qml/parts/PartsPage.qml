@@ -102,9 +102,16 @@ ShopPage {
     ChoiceSheet {
         id: sheet
 
-        options: parts.states
+        options: parts.states.concat([qsTr("Supplier, price, fit \u2026")])
         title: qsTr("What became of it?")
 
-        onChosen: index => parts.setState(root.chosen, index)
+        onChosen: index => {
+            if (index < parts.states.length)
+                parts.setState(root.chosen, index);
+            else
+                root.opens("PartPage", {
+                    "part": root.chosen
+                });
+        }
     }
 }

@@ -1,3 +1,3 @@
 undercowl_screen_files(
-    QML PartsPage.qml
-    SOURCES partslist.cpp partslist.h)
+    QML ConsumablesPage.qml OrdersPage.qml PartPage.qml PartsPage.qml
+    SOURCES consumablesview.cpp consumablesview.h ordersview.cpp ordersview.h partform.cpp partform.h partslist.cpp partslist.h)

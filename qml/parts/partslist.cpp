@@ -28,7 +28,7 @@ void PartsList::show(const Snapshot& snapshot) {
                              [](const job::Part& part) { return part.state == job::PartState::Fitted; });
     std::vector<Line> lines;
     for (const auto& part : parts) {
-        QStringList detail{text(part.number), text(part.note)};
+        QStringList detail{text(part.number), text(part.supplier), text(part.note)};
         detail.removeAll(QString());
         lines.push_back({.id = text(part.id),
                          .title = text(part.name),

@@ -78,6 +78,12 @@ ShopPage {
     ]
     tools: [
         IconButton {
+            iconName: "list"
+            text: qsTr("The shop")
+
+            onTriggered: root.opens("MorePage", {})
+        },
+        IconButton {
             iconName: "calculate"
             text: qsTr("Calculations")
 

@@ -160,6 +160,14 @@ ShopPage {
     }
 
     ListRow {
+        iconName: "note"
+        title: qsTr("Fluids and grease")
+        width: parent.width
+
+        onTriggered: root.opens("ConsumablesPage", {})
+    }
+
+    ListRow {
         aside: [job.owner, job.frameNumber].filter(word => word !== "").join(", ")
         iconName: "machine"
         title: qsTr("Machine and owner")

@@ -1,7 +1,7 @@
 undercowl_screen_files(
     QML
         CameraPage.qml CaptureFooter.qml DraftEntry.qml DraftRow.qml FirstStart.qml HomePage.qml JobActions.qml JobMemos.qml JobPage.qml JobRow.qml
-        JobTasks.qml TaskPage.qml MemoPage.qml PictureCell.qml ShopWindow.qml
+        JobTasks.qml TaskPage.qml MemoPage.qml MorePage.qml PictureCell.qml ShopWindow.qml
         PicturePicker.qml ProblemPanel.qml ShopPage.qml SettingsPage.qml TakenStrip.qml UndoLine.qml
     SOURCES
         cameraforeign.h cameraview.cpp cameraview.h folderstore.cpp formdraft.cpp formdraft.h jobmemolist.cpp jobmemolist.h jobscreen.cpp jobscreen.h

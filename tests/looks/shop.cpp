@@ -58,7 +58,9 @@ MadeShop makeShop(const std::filesystem::path& folder) {
     const auto finding = std::ranges::find(known->findings, false, &job::Finding::settled);
     if (finding == known->findings.end() || known->tasks.empty())
         qFatal("the demo's job has no open finding or no task");
-    return {*shop, finding->id, known->tasks.front().id};
+    if (known->parts.empty())
+        qFatal("the demo's job has no part");
+    return {*shop, finding->id, known->tasks.front().id, known->parts.front().id};
 }
 
 std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder, const job::Id& job) {

@@ -12,6 +12,7 @@ namespace undercowl::looks {
 struct MadeShop : demo::Shop {
     job::Id finding; // an open one of its job
     job::Id task;    // of its job
+    job::Id part;    // of its job
 };
 
 // Makes the demo shop in the folder; ends the program with the reason when that fails.

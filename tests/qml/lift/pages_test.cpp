@@ -79,6 +79,10 @@ private slots:
         row("as-found", "AsFoundPage", {});
         row("functions", "FunctionsPage", {});
         row("rounds", "RoundsPage", {});
+        row("part", "PartPage", {{QStringLiteral("part"), QString::fromStdString(part_)}});
+        row("orders", "OrdersPage", {});
+        row("fluids", "ConsumablesPage", {});
+        row("shop", "MorePage", {});
         row("round", "RoundPage", {{QStringLiteral("round"), QString::fromStdString(round_)}});
         row("round-lists", "RoundListsPage", {});
         row("round-list", "RoundListPage", {{QStringLiteral("list"), QStringLiteral("every")}});
@@ -144,6 +148,12 @@ private slots:
         approval.how = "called";
         approval.sum = job::TypedValue{"148.50", "EUR"};
         shop_.say(journal::approvalAsked(shop_.job, approval));
+        job::Part part;
+        part.id = part_;
+        part.name = "brake shoes, rear";
+        part.supplier = "Harbour parts";
+        part.price = job::TypedValue{"18.50", "EUR"};
+        shop_.say(journal::partStated(shop_.job, part));
         job::Round round = journal::composed(journal::builtInRounds(), {});
         round.id = round_;
         shop_.say(journal::roundBegun(shop_.job, round));
@@ -156,6 +166,7 @@ private slots:
 
 private:
     const Id round_{"b7b0e1de-0000-7000-8000-000000000005"};
+    const Id part_{"b7b0e1de-0000-7000-8000-000000000006"};
     const Id finding_{"b7b0e1de-0000-7000-8000-000000000001"};
     LiftShop shop_;
 };

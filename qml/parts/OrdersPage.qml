@@ -1,0 +1,97 @@
+// Everything that is to be ordered, for all machines in the shop, by supplier.
+// Qt 6.4 cannot bind a delegate to the ids around it:
+// qmllint disable unqualified
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+ShopPage {
+    id: root
+
+    title: qsTr("To order")
+    footer: [
+        ActionButton {
+            enabled: view.lines.count > 0
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Copy the list")
+            width: parent.width
+
+            onTriggered: view.copy()
+        },
+        ActionButton {
+            enabled: view.lines.count > 0
+            iconName: "printer"
+            lift: true
+            text: qsTr("Text, spreadsheet, PDF")
+            width: parent.width
+
+            onTriggered: view.write()
+        }
+    ]
+
+    OrdersView {
+        id: view
+
+        session: root.session
+    }
+
+    Panel {
+        title: qsTr("Written")
+        tone: Theme.act
+        visible: view.files.length > 0
+        width: parent.width
+
+        Label {
+            mono: true
+            text: view.files.join("\n")
+            width: parent.width
+        }
+
+        Label {
+            kind: Label.Aside
+            text: view.folder
+            tone: Theme.quiet
+            width: parent.width
+        }
+    }
+
+    EmptyState {
+        iconName: "parts"
+        text: qsTr("Parts that are wanted or asked for stand here until they are ordered.")
+        title: qsTr("Nothing to order")
+        visible: view.ready && view.lines.count === 0
+        width: parent.width
+    }
+
+    Repeater {
+        model: view.lines
+
+        Column {
+            id: line
+
+            required property string title
+            required property string detail
+            required property string more
+            required property string mark
+
+            width: parent?.width ?? 0
+
+            SectionHeader {
+                aside: line.detail
+                text: line.title
+                visible: line.mark === "supplier"
+                width: parent.width
+            }
+
+            ListRow {
+                aside: [line.detail, line.more].filter(word => word !== "").join("\n")
+                iconName: "parts"
+                opens: false
+                title: line.title
+                visible: line.mark === ""
+                width: parent.width
+            }
+        }
+    }
+}
