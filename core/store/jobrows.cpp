@@ -161,7 +161,7 @@ void putRows(const Id& s, const job::Reading& r, RowSink& sink) {
     sink.put(TableId::Reading,
              row(s, r.id, r.about, r.what, r.value.digits, r.value.unit, r.instrument, r.uncertainty,
                  digits(r.low), unit(r.low), digits(r.high), unit(r.high), r.limitSource, r.verdict,
-                 real(r.probability), r.said.entry, r.said.mechanic, whole(r.said.at)));
+                 real(r.probability), r.said.entry, r.said.mechanic, whole(r.said.at), list(r.repeated)));
 }
 
 void putRows(const Id& s, const job::Memo& m, RowSink& sink) {

@@ -25,13 +25,22 @@ std::string compactNumber(std::string_view words) {
     return digit && made.size() >= shortest ? made : std::string{};
 }
 
-// The same of a column, for signs that stand in numbers.
+// The same of a column, for signs that stand in numbers. Written as the indexes of schema 3 are, or they do
+// not serve.
 std::string compactColumn(const std::string& column) {
     std::string made = "upper(" + column + ")";
     for (const char* sign : {" ", "-", ".", "/", "_"}) {
         made.insert(0, "replace(").append(", '").append(sign).append("', '')");
     }
     return made;
+}
+
+// Numbers of a table that begin with the letters of ?1: those up to ?2, which are followed by the last of all
+// letters.
+std::string numbersOf(const char* kind, const char* id, const char* number, const char* table) {
+    const std::string compact = compactColumn(number);
+    return std::string("SELECT stream, '") + kind + "' AS kind, " + id + " AS id, " + number +
+           " AS number FROM " + table + " WHERE " + compact + " >= ?1 AND " + compact + " < ?2";
 }
 
 } // namespace
@@ -45,13 +54,15 @@ void addNumbers(Database& database, std::string_view typed, std::size_t most, st
         "SELECT n.kind, n.id, l.title, l.machine, n.number, CASE n.kind WHEN 'machine' THEN (SELECT stream "
         "FROM job_line WHERE machine = n.stream ORDER BY last_at DESC, stream DESC LIMIT 1) ELSE n.stream "
         "END "
-        "FROM (SELECT stream, 'part' AS kind, id, number FROM part UNION ALL "
-        "SELECT stream, 'machine', stream, frame_number FROM machine) n "
-        "JOIN search_line l ON l.stream = n.stream AND l.kind = n.kind AND l.subject = n.id WHERE " +
-        compactColumn("n.number") + " LIKE ? || '%' ORDER BY n.stream DESC, n.id LIMIT ?";
+        "FROM (" +
+        numbersOf("part", "id", "number", "part") + " UNION ALL " +
+        numbersOf("machine", "stream", "frame_number", "machine") +
+        ") n JOIN search_line l ON l.stream = n.stream AND l.kind = n.kind AND l.subject = n.id "
+        "ORDER BY n.stream DESC, n.id LIMIT ?3";
     Using row(database.prepared(query));
     row->bind(1, number);
-    row->bind(2, static_cast<std::int64_t>(most));
+    row->bind(2, number + "\x7F"); // beyond letters and digits
+    row->bind(3, static_cast<std::int64_t>(most));
     const auto text = [&row](int column) {
         return row->getColumn(column).isNull() ? std::string{} : row->getColumn(column).getString();
     };

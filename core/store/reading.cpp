@@ -65,10 +65,9 @@ bool hasLetters(std::string_view word) {
     return false;
 }
 
-// Each word in quotes, so that nothing in it is taken as query syntax, and with the star of a beginning.
-std::optional<std::string> query(std::string_view words) {
-    std::string made;
-    std::size_t count = 0;
+// The words, each in quotes so that nothing in it is taken as query syntax.
+std::vector<std::string> quotedWords(std::string_view words) {
+    std::vector<std::string> all;
     std::size_t at = 0;
     while (at < words.size()) {
         const std::size_t begin = words.find_first_not_of(" \t\r\n", at);
@@ -79,16 +78,42 @@ std::optional<std::string> query(std::string_view words) {
         if (!hasLetters(words.substr(begin, at - begin))) {
             continue; // an empty phrase would match nothing
         }
-        if (++count > mostWords) {
-            return std::nullopt;
-        }
-        made += made.empty() ? "\"" : " \"";
+        std::string made = "\"";
         for (const char letter : words.substr(begin, at - begin)) {
             made += letter == '"' ? "\"\"" : std::string(letter == '\0' ? 0 : 1, letter);
         }
-        made += "\"*";
+        all.push_back(made + '"');
     }
-    return made;
+    return all;
+}
+
+// A word by its beginning. The index answers beginnings of two and three letters from tables of its own; for
+// one letter all of its words would be gathered first, so it is asked for by two.
+std::string beginning(const std::string& quoted) {
+    constexpr std::string_view second = "abcdefghijklmnopqrstuvwxyz0123456789";
+    if (quoted.size() != 3 || std::isalnum(static_cast<unsigned char>(quoted[1])) == 0) {
+        return quoted + '*';
+    }
+    std::string any = '(' + quoted;
+    for (const char letter : second) {
+        any += std::string(" OR \"") + quoted[1] + letter + "\"*";
+    }
+    return any + ')';
+}
+
+// Queries for the same words, from the narrow one to the whole: all words as they stand; the last by its
+// beginning, since it is still being typed; each by its beginning. A beginning of four letters and more is
+// gathered from all its words before the first line comes, which takes longer than a frame where they are
+// many: then a narrower query has enough.
+std::vector<std::string> queries(const std::vector<std::string>& words) {
+    std::vector<std::string> all(3);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const std::string between = i == 0 ? "" : " AND ";
+        all[0] += between + words[i];
+        all[1] += between + (i + 1 == words.size() ? beginning(words[i]) : words[i]);
+        all[2] += between + words[i] + '*';
+    }
+    return all;
 }
 
 // What a query finds, in two steps. Ranking looks at every match, which in a large shop takes longer than a
@@ -96,11 +121,18 @@ std::optional<std::string> query(std::string_view words) {
 // lines come first, those whose title fits before the others.
 class Found {
 public:
-    Found(Database& database, std::string query, std::size_t most)
-        : database_(database), query_(std::move(query)), most_(most) {}
+    Found(Database& database, const std::vector<std::string>& words, std::size_t most)
+        : database_(database), most_(most), queries_(queries(words)) {}
 
-    [[nodiscard]] std::vector<Hit> hits() const {
-        std::vector<std::int64_t> rows = newest(query_, rankedAtMost + 1);
+    [[nodiscard]] std::vector<Hit> hits() {
+        std::vector<std::int64_t> rows;
+        for (const std::string& query : queries_) {
+            query_ = query;
+            rows = newest(query_, rankedAtMost + 1);
+            if (rows.size() > rankedAtMost) {
+                break;
+            }
+        }
         if (rows.size() <= rankedAtMost) {
             return read(ranked());
         }
@@ -176,8 +208,9 @@ private:
     }
 
     Database& database_;
-    std::string query_;
     std::size_t most_;
+    std::vector<std::string> queries_;
+    std::string query_; // the one that was chosen
 };
 
 tl::unexpected<Problem> notFound(std::string_view what, const Id& id) {
@@ -285,15 +318,15 @@ Result<Id> Store::jobByNumberOrId(std::string_view text) const {
 }
 
 Result<std::vector<Hit>> Store::find(std::string_view words, std::size_t most) const {
-    const auto wanted = query(words);
-    if (!wanted) {
+    const auto wanted = quotedWords(words);
+    if (wanted.size() > mostWords) {
         return failed(Fault::Refused, "find: at most 16 words at a time");
     }
-    if (wanted->empty()) {
+    if (wanted.empty()) {
         return std::vector<Hit>{};
     }
     return guarded([&]() -> Result<std::vector<Hit>> {
-        const Found found(state_->database, *wanted, std::min(most, std::size_t{10'000}));
+        Found found(state_->database, wanted, std::min(most, std::size_t{10'000}));
         std::vector<Hit> hits = found.hits();
         addNumbers(state_->database, words, std::min(most, std::size_t{10'000}), hits);
         return hits;

@@ -108,7 +108,7 @@ std::span<const Table> tables() {
         {"reading",
          {"stream", "id", "about", "what", "value_digits", "value_unit", "instrument", "uncertainty",
           "low_digits", "low_unit", "high_digits", "high_unit", "limit_source", "verdict", "probability",
-          "entry", "mechanic", "at"},
+          "entry", "mechanic", "at", "repeated"},
          2},
         {"memo", {"stream", "id", "media", "text", "about", "entry", "mechanic", "at"}, 2},
         {"recheck",

@@ -152,7 +152,21 @@ CREATE INDEX job_line_open ON job_line (last_at) WHERE moment <> 'done';
 CREATE INDEX job_line_done ON job_line (last_at) WHERE moment = 'done';
 )sql";
 
-constexpr std::array steps{Migration{1, schema1}, Migration{2, schema2}};
+// Each of several readings of one thing, as a JSON list; and numbers of parts and machines by their letters
+// and digits alone (core/store/numbers.cpp), which were looked for in all of them.
+constexpr std::string_view schema3 = R"sql(
+ALTER TABLE reading ADD COLUMN repeated TEXT NOT NULL DEFAULT '[]';
+UPDATE reading SET repeated = said.digits FROM
+    (SELECT id, json_extract(body, '$.readings') AS digits FROM entry WHERE kind = 'reading.taken'
+        AND CASE WHEN json_valid(body) THEN json_type(body, '$.readings') END = 'array') said
+    WHERE said.id = reading.entry;
+CREATE INDEX part_by_letters ON part
+    (replace(replace(replace(replace(replace(upper(number), ' ', ''), '-', ''), '.', ''), '/', ''), '_', ''));
+CREATE INDEX machine_by_letters ON machine
+    (replace(replace(replace(replace(replace(upper(frame_number), ' ', ''), '-', ''), '.', ''), '/', ''), '_', ''));
+)sql";
+
+constexpr std::array steps{Migration{1, schema1}, Migration{2, schema2}, Migration{3, schema3}};
 
 } // namespace
 

@@ -17,8 +17,10 @@
 #include <cstdlib>
 #include <fstream>
 #include <functional>
+#include <memory>
 #include <string>
 #include <thread>
+#include <type_traits>
 
 namespace {
 
@@ -41,7 +43,9 @@ T must(store::Result<T> result) {
         std::fprintf(stderr, "bench_scale: %s\n", result.error().message.c_str());
         std::exit(1);
     }
-    return std::move(*result);
+    if constexpr (!std::is_void_v<T>) {
+        return std::move(*result);
+    }
 }
 
 struct Row {
@@ -69,12 +73,7 @@ void run(const std::string& command) {
 
 double firstFrame(const std::filesystem::path& shop) {
 #ifdef UNDERCOWL_SHOP_WINDOW
-    std::vector<double> times;
-    for (int i = 0; i < 9; ++i) {
-        times.push_back(
-            milliseconds([&] { run("exec '" UNDERCOWL_SHOP_WINDOW "' '" + shop.string() + "'"); }));
-    }
-    return at(times, 0.5);
+    return milliseconds([&] { run("exec '" UNDERCOWL_SHOP_WINDOW "' '" + shop.string() + "'"); });
 #else
     (void)shop;
     return 0;
@@ -98,104 +97,139 @@ const std::array<std::pair<const char*, const char*>, 14> searches{
      {"mill lane 7", "\"mill\"* \"lane\"* \"7\"*"},
      {"zeppelin", "\"zeppelin\"*"}}};
 
-void measureFind(store::Store& shop, Row& row) {
-    SQLite::Database raw((shop.folder() / "shop.db").string(), SQLite::OPEN_READONLY);
-    SQLite::Statement query(raw, "SELECT rowid FROM search WHERE search MATCH ? ORDER BY rank LIMIT 50");
-    std::vector<double> ours;
-    std::vector<double> theirs;
+// A shop of one size, and what was measured in it.
+struct Measured {
+    explicit Measured(const std::filesystem::path& in, std::size_t jobs)
+        : made(bench::makeShop(in / "shop", jobs)), store(must(store::Store::open(made.folder))),
+          raw((made.folder / "shop.db").string(), SQLite::OPEN_READONLY),
+          query(raw, "SELECT rowid FROM search WHERE search MATCH ? ORDER BY rank LIMIT 50"),
+          other((in / "bare.db").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE) {
+        row.jobs = jobs;
+        row.entries = made.entries;
+        other.exec(
+            "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE entry (id TEXT PRIMARY KEY, "
+            "body TEXT NOT NULL)");
+    }
+
+    bench::MadeShop made;
+    store::Store store;
+    SQLite::Database raw;
+    SQLite::Statement query;
+    SQLite::Database other;
+    Row row;
+    std::vector<double> window, open, find, rawFind, job, next, entry, bareEntry;
+};
+
+// Shops of all sizes take turns, so that whatever else the machine does meets them alike.
+using Shops = std::vector<std::unique_ptr<Measured>>;
+
+void measureOpening(Shops& shops) {
+    for (int round = 0; round < 9; ++round) {
+        for (auto& shop : shops) {
+            shop->window.push_back(firstFrame(shop->made.folder));
+            shop->open.push_back(milliseconds([&] {
+                const auto opened = must(store::Store::open(shop->made.folder));
+                (void)must(opened.jobs(30));
+            }));
+        }
+    }
+}
+
+void measureFind(Shops& shops) {
     for (int round = 0; round < 11; ++round) {
         for (const auto& [words, match] : searches) {
-            ours.push_back(milliseconds([&, w = words] { must(shop.find(w, 50)); }));
-            theirs.push_back(milliseconds([&, m = match] {
-                query.reset();
-                query.bind(1, m);
-                while (query.executeStep()) {
-                    (void)query.getColumn(0).getInt64();
-                }
-            }));
+            for (auto& shop : shops) {
+                shop->find.push_back(milliseconds([&, w = words] { must(shop->store.find(w, 50)); }));
+                shop->rawFind.push_back(milliseconds([&, m = match] {
+                    shop->query.reset();
+                    shop->query.bind(1, m);
+                    while (shop->query.executeStep()) {
+                        (void)shop->query.getColumn(0).getInt64();
+                    }
+                }));
+            }
         }
     }
-    row.find = at(ours, 0.95);
-    row.rawFind = at(theirs, 0.95);
 }
 
-void measureJob(store::Store& shop, const bench::MadeShop& made, Row& row) {
-    std::vector<double> opened;
-    std::vector<double> next;
-    std::vector<double> said;
-    std::vector<double> bare;
-    const auto beside = made.folder.parent_path() / "bare.db";
-    SQLite::Database other(beside.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
-    other.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE IF NOT EXISTS entry (id "
-               "TEXT PRIMARY "
-               "KEY, body TEXT NOT NULL)");
+// One job of one shop: opened, asked what is next, written in.
+void measureJob(Measured& shop, const job::Id& id) {
+    constexpr int often = 50; // one answer takes too short a time for the clock
+    job::Job job;
+    shop.job.push_back(milliseconds([&] { job = must(shop.store.job(id)); }));
+    shop.next.push_back(milliseconds([&] {
+                            for (int i = 0; i < often; ++i) {
+                                (void)job::standing(job);
+                            }
+                        }) /
+                        often);
+    const auto draft =
+        journal::memoKept(id, {shop.store.newId(), {}, "owner wants the old hose back", {}, {}});
+    shop.entry.push_back(milliseconds([&] { must(shop.store.append(draft)); }));
+    shop.bareEntry.push_back(milliseconds([&] {
+        SQLite::Statement insert(shop.other, "INSERT INTO entry VALUES (?, ?)");
+        insert.bind(1, shop.store.newId());
+        insert.bind(2, draft.body);
+        insert.exec();
+    }));
+}
+
+void measureJobs(Shops& shops) {
     for (int round = 0; round < 5; ++round) {
-        for (const auto& id : made.open) {
-            job::Job job;
-            opened.push_back(milliseconds([&] { job = must(shop.job(id)); }));
-            next.push_back(milliseconds([&] { (void)job::standing(job); }));
-            const auto draft =
-                journal::memoKept(id, {shop.newId(), {}, "owner wants the old hose back", {}, {}});
-            said.push_back(milliseconds([&] { must(shop.append(draft)); }));
-            bare.push_back(milliseconds([&] {
-                SQLite::Statement insert(other, "INSERT INTO entry VALUES (?, ?)");
-                insert.bind(1, shop.newId());
-                insert.bind(2, draft.body);
-                insert.exec();
-            }));
+        for (std::size_t i = 0; i < shops.front()->made.open.size(); ++i) {
+            for (auto& shop : shops) {
+                measureJob(*shop, shop->made.open.at(i));
+            }
         }
     }
-    row.job = at(opened, 0.5);
-    row.next = at(next, 0.5);
-    row.entry = at(said, 0.5);
-    row.bareEntry = at(bare, 0.5);
 }
 
-void measureBackup(store::Store& shop, const bench::MadeShop& made, Row& row) {
-    const auto parent = made.folder.parent_path();
-    std::uint64_t bytes = std::filesystem::file_size(made.folder / "shop.db");
-    for (const auto& file : std::filesystem::directory_iterator(made.folder / "media")) {
+void measureBackup(Measured& shop) {
+    const auto parent = shop.made.folder.parent_path();
+    std::uint64_t bytes = std::filesystem::file_size(shop.made.folder / "shop.db");
+    for (const auto& file : std::filesystem::directory_iterator(shop.made.folder / "media")) {
         bytes += file.file_size();
     }
     const double megabytes = static_cast<double>(bytes) / 1e6;
     // The same files copied by the system, on the disk when it is over, and read again as the backup is.
-    row.copy = 1000 * megabytes / milliseconds([&] {
-                   const std::string copy = "'" + (parent / "copy").string() + "'";
-                   run("cp -r '" + made.folder.string() + "' " + copy + " && sync " + copy + " && find " +
-                       copy + " -type f -exec cat {} + >/dev/null");
-               });
+    shop.row.copy = 1000 * megabytes / milliseconds([&] {
+                        const std::string copy = "'" + (parent / "copy").string() + "'";
+                        run("cp -r '" + shop.made.folder.string() + "' " + copy + " && sync " + copy +
+                            " && find " + copy + " -type f -exec cat {} + >/dev/null");
+                    });
     std::filesystem::remove_all(parent / "copy");
-    row.backup =
-        1000 * megabytes / milliseconds([&] { must(store::writeBackup(shop, parent / "whole.backup")); });
+    shop.row.backup = 1000 * megabytes /
+                      milliseconds([&] { must(store::writeBackup(shop.store, parent / "whole.backup")); });
     std::filesystem::remove(parent / "whole.backup");
 }
 
-Row measure(const std::filesystem::path& parent, std::size_t jobs) {
-    Row row;
-    std::filesystem::create_directories(parent);
-    const auto made = bench::makeShop(parent / "shop", jobs);
-    row.jobs = jobs;
-    row.entries = made.entries;
-    row.window = firstFrame(made.folder);
-    std::vector<double> opened;
-    for (int i = 0; i < 9; ++i) {
-        opened.push_back(milliseconds([&] {
-            const auto shop = must(store::Store::open(made.folder));
-            (void)must(shop.jobs(30));
-        }));
+std::vector<Row> measure(const std::filesystem::path& folder, std::size_t largest) {
+    Shops shops;
+    for (std::size_t jobs = 100; jobs <= largest; jobs *= 10) {
+        std::filesystem::create_directories(folder / std::to_string(jobs));
+        shops.push_back(std::make_unique<Measured>(folder / std::to_string(jobs), jobs));
+        std::fprintf(stderr, "%zu jobs made\n", jobs);
     }
-    row.open = at(opened, 0.5);
-    auto shop = must(store::Store::open(made.folder));
-    measureFind(shop, row);
-    measureJob(shop, made, row);
-    row.rebuild = milliseconds([&] {
-                      if (!shop.rebuild()) {
-                          std::exit(1);
-                      }
-                  }) /
-                  static_cast<double>(jobs);
-    measureBackup(shop, made, row);
-    return row;
+    measureOpening(shops);
+    measureFind(shops);
+    measureJobs(shops);
+    std::vector<Row> rows;
+    for (auto& shop : shops) {
+        Row& row = shop->row;
+        row.window = at(shop->window, 0.5);
+        row.open = at(shop->open, 0.5);
+        row.find = at(shop->find, 0.95);
+        row.rawFind = at(shop->rawFind, 0.95);
+        row.job = at(shop->job, 0.5);
+        row.next = at(shop->next, 0.5);
+        row.entry = at(shop->entry, 0.5);
+        row.bareEntry = at(shop->bareEntry, 0.5);
+        row.rebuild = milliseconds([&] { must(shop->store.rebuild()); }) / static_cast<double>(row.jobs);
+        measureBackup(*shop);
+        std::fprintf(stderr, "%zu jobs measured\n", row.jobs);
+        rows.push_back(row);
+    }
+    return rows;
 }
 
 // --- the page
@@ -280,7 +314,7 @@ std::string page(const std::vector<Row>& rows) {
     uname(&machine);
     const auto today =
         std::chrono::year_month_day(std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
-    char head[400];
+    char head[500];
     double load = 0;
     (void)getloadavg(&load, 1);
     std::snprintf(
@@ -288,9 +322,9 @@ std::string page(const std::vector<Row>& rows) {
         "# How it grows\n\nWritten by `bench_scale` (`tests/bench`) on %04d-%02u-%02u, %s, %u processors, "
         "load %.0f. Times are worth little from one machine to\nthe next; the ratios are what counts, and "
         "those "
-        "little where the load was above the number of processors. Every job has\n100 entries and ten "
-        "photos; "
-        "thirty are worked on, the others done.\n",
+        "little where the load was above the number of processors. The shops took turns, operation by "
+        "operation. "
+        "Every job has\n100 entries and ten photos; thirty are worked on, the others done.\n",
         static_cast<int>(today.year()), static_cast<unsigned>(today.month()),
         static_cast<unsigned>(today.day()), machine.machine, std::thread::hardware_concurrency(), load);
     std::string text = head;
@@ -323,16 +357,12 @@ int main(int argc, char** argv) {
     }
     const auto folder = std::filesystem::path(argv[1]) / "undercowl-scale-bench";
     const std::size_t largest = argc > 3 ? static_cast<std::size_t>(std::atoi(argv[3])) : 10'000;
-    std::vector<Row> rows;
-    for (std::size_t jobs = 100; jobs <= largest; jobs *= 10) {
-        std::filesystem::remove_all(folder);
-        rows.push_back(measure(folder, jobs));
-        std::fprintf(stderr, "%zu jobs measured\n", jobs);
-        if (argc > 2) { // what is measured is not lost when the largest takes too long
-            std::ofstream(argv[2]) << page(rows);
-        }
-    }
     std::filesystem::remove_all(folder);
+    const std::vector<Row> rows = measure(folder, largest);
+    std::filesystem::remove_all(folder);
+    if (argc > 2) {
+        std::ofstream(argv[2]) << page(rows);
+    }
     std::fputs(page(rows).c_str(), stdout);
     return 0;
 }

@@ -96,3 +96,32 @@ TEST_CASE("nothing that is typed into the search is taken as a command") {
     }
     CHECK(shop.store.find(many).error().fault == Fault::Refused);
 }
+
+// In a large shop a word that stands in many lines is answered by those, newest first; what only begins with
+// it comes when there are few.
+TEST_CASE("words of many lines, and a single letter, are found without gathering them all") {
+    Shop shop;
+    const Id job = shop.smallJob("2026-001");
+    std::vector<journal::Draft> drafts;
+    for (int i = 0; i < 700; ++i) {
+        drafts.push_back(
+            journal::memoKept(job, {shop.store.newId(), {}, "gasket " + std::to_string(i), {}, {}}));
+    }
+    drafts.push_back(journal::memoKept(job, {shop.store.newId(), {}, "gasketless joint", {}, {}}));
+    must(shop.store.append(drafts));
+    const auto titles = [&](const char* words) {
+        std::vector<std::string> all;
+        for (const Hit& hit : must(shop.store.find(words, 5))) {
+            all.push_back(hit.title);
+        }
+        return all;
+    };
+    CHECK(titles("gasket") ==
+          std::vector<std::string>{"gasket 699", "gasket 698", "gasket 697", "gasket 696", "gasket 695"});
+    CHECK(titles("gaske").front() == "gasketless joint"); // still being typed: a beginning, newest first
+    CHECK(titles("g").front() == "gasketless joint");
+    CHECK(titles("gasketl") == std::vector<std::string>{"gasketless joint"});
+    CHECK(titles("gasket 69").front() == "gasket 69"); // few: ranked
+    CHECK(titles("gask join") == std::vector<std::string>{"gasketless joint"});
+    CHECK(titles("j g") == std::vector<std::string>{"gasketless joint"});
+}

@@ -114,6 +114,24 @@ TEST_CASE("a store of every schema that there ever was is opened, migrated and s
     }
 }
 
+TEST_CASE("several readings of one thing are brought into the tables of a store that had no place for them") {
+    Shop shop;
+    shop.wholeJob("2026-001");
+    const auto folder = shop.folder.path() / "shop";
+    { const Store closed = std::move(shop.store); }
+    const std::string wanted = projections(folder);
+    CHECK(wanted.find(R"(["12.5","12.7"])") != std::string::npos);
+    {
+        SQLite::Database older((folder / "shop.db").string(), SQLite::OPEN_READWRITE);
+        older.exec(
+            "DROP INDEX part_by_letters; DROP INDEX machine_by_letters; ALTER TABLE reading DROP COLUMN "
+            "repeated; PRAGMA user_version = 2");
+    }
+    const Store store = must(Store::open(folder));
+    CHECK(projections(folder) == wanted);
+    CHECK(must(store.check()).sound());
+}
+
 TEST_CASE("a store of a newer version is opened for looking only, with a clear word") {
     Shop shop;
     const Id job = shop.wholeJob("2026-001");

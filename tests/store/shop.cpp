@@ -130,6 +130,7 @@ Id Shop::wholeJob(const std::string& number) {
     reading.id = store.newId();
     reading.what = "battery at rest";
     reading.value = {"12.6", "V"};
+    reading.repeated = {"12.5", "12.7"};
     reading.low = job::TypedValue{"12.4", "V"};
     reading.verdict = "within";
     reading.probability = 0.98;
