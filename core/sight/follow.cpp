@@ -134,15 +134,16 @@ double dot(const Point& a, const Point& b) {
     return a.x * b.x + a.y * b.y;
 }
 
-// Steps from a place of the centre line along the wire until it ends, dives under another, or is long enough.
-void followOneWay(const Map& map, const Seen& start, Point along, Look look, Polyline& out,
+// Steps from a place of the centre line along the wire until it ends, dives under another, or is as many
+// widths long as wished.
+void followOneWay(const Map& map, const Seen& start, Point along, double most, Look look, Polyline& out,
                   std::vector<double>& widths, double& strength) {
     const double width = start.width;
     const double step = std::max(1.5, 0.25 * width);
-    const int most = int(followedWidths * width / step) + 1;
+    const int steps = int(most * width / step) + 1;
     Point p = start.centre;
     double w = width;
-    for (int i = 0; i < most; ++i) {
+    for (int i = 0; i < steps; ++i) {
         const Point ahead{p.x + along.x * step, p.y + along.y * step};
         if (!map.contains(ahead))
             return;
@@ -182,7 +183,7 @@ Polyline smoothed(const Polyline& line) {
     return out;
 }
 
-Tube follow(const Map& map, Seen start) {
+Tube follow(const Map& map, Seen start, double most = followedWidths) {
     // The centre line's own cell knows it best.
     for (int i = 0; i < 2; ++i) {
         const Seen centred = map.at(start.centre);
@@ -200,8 +201,8 @@ Tube follow(const Map& map, Seen start) {
         look.add(map.section({start.centre.x + at * start.width * start.along.x,
                               start.centre.y + at * start.width * start.along.y},
                              start.along, start.width));
-    followOneWay(map, start, {-start.along.x, -start.along.y}, look, back, widths, strength);
-    followOneWay(map, start, start.along, look, forth, widths, strength);
+    followOneWay(map, start, {-start.along.x, -start.along.y}, most, look, back, widths, strength);
+    followOneWay(map, start, start.along, most, look, forth, widths, strength);
     Tube tube;
     tube.anchor = back.size();
     tube.centre.assign(back.rbegin(), back.rend());
@@ -272,6 +273,11 @@ std::optional<Tube> findTube(Fields& fields, const cv::Mat& lab, const Point& p)
     if (!start)
         return std::nullopt;
     return follow(map, *start);
+}
+
+Tube followFrom(Fields& fields, const cv::Mat& lab, int column, int row, double widths) {
+    const Map map(fields, lab);
+    return follow(map, map.cell(column, row), widths);
 }
 
 namespace {

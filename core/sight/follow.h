@@ -25,6 +25,10 @@ struct Crossing {
     Point at;
 };
 
+// Follows the wire under a cell of the fields by this many widths to either side. Precondition: the cell
+// exists.
+[[nodiscard]] Tube followFrom(Fields& fields, const cv::Mat& lab, int column, int row, double widths);
+
 // The wires that a stroke crosses, in its order, each once.
 [[nodiscard]] std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along);
 

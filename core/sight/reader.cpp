@@ -1,7 +1,9 @@
 #include "core/sight/reader.h"
 
 #include "core/colour/spaces.h"
+#include "core/sight/beside.h"
 #include "core/sight/follow.h"
+#include "core/sight/gather.h"
 #include "core/sight/judge.h"
 #include "core/sight/pixels.h"
 
@@ -50,6 +52,18 @@ struct Reader::State {
 
     [[nodiscard]] bool contains(const Point& p) const {
         return p.x >= 0.0 && p.y >= 0.0 && p.x < photo.width() && p.y < photo.height();
+    }
+
+    // Without places that are said twice. Fails with the end of a sentence.
+    [[nodiscard]] tl::expected<Polyline, std::string> stroke(const Polyline& along) const {
+        Polyline inside;
+        for (const Point& p : along) {
+            if (!contains(p))
+                return tl::unexpected(std::string("leaves the photo: keep it inside"));
+            if (inside.empty() || !(inside.back() == inWork(p)))
+                inside.push_back(inWork(p));
+        }
+        return inside;
     }
 
     void measureCard(const Card& card) {
@@ -138,13 +152,10 @@ tl::expected<WireReading, std::string> Reader::tap(Point at) {
 
 tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline& along,
                                                                   const Cancelled& cancelled) {
-    Polyline stroke;
-    for (const Point& p : along) {
-        if (!state_->contains(p))
-            return tl::unexpected(std::string("the stroke leaves the photo: keep it inside"));
-        if (stroke.empty() || !(stroke.back() == state_->inWork(p)))
-            stroke.push_back(state_->inWork(p));
-    }
+    const auto inside = state_->stroke(along);
+    if (!inside)
+        return tl::unexpected("the stroke " + inside.error());
+    const Polyline& stroke = *inside;
     if (stroke.size() < 2)
         return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
     std::vector<WireReading> readings;
@@ -154,6 +165,47 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
         readings.push_back(state_->read(crossing.tube, state_->inPhoto(crossing.at)));
     }
     return readings;
+}
+
+std::optional<WireReading> Reader::beside(const WireReading& from, Side side) {
+    if (from.path.empty() || from.widthPx <= 0.0)
+        return std::nullopt;
+    Polyline centre;
+    for (const Point& p : from.path)
+        centre.push_back(state_->inWork(p));
+    const auto next = findBeside(state_->fields, state_->lab, centre, from.widthPx * state_->scale(),
+                                 state_->inWork(from.at), side == Side::After);
+    if (!next)
+        return std::nullopt;
+    return state_->read(next->tube, state_->inPhoto(next->at));
+}
+
+tl::expected<Proposal, std::string> Reader::propose(const Polyline& mouth, const Cancelled& cancelled) {
+    const auto line = state_->stroke(mouth);
+    if (!line)
+        return tl::unexpected("the mouth of the connector " + line.error());
+    if (line->size() == 1)
+        return tl::unexpected(
+            std::string("the mouth of the connector needs two different points: draw it across the wires"));
+    Gathered all = gatherWires(state_->fields, state_->lab, cancelled);
+    if (!line->empty())
+        all.wires = fromMouth(std::move(all.wires), *line);
+    Proposal proposal;
+    for (const WholeWire& wire : all.wires) {
+        if (cancelled && cancelled())
+            return Proposal{};
+        WireReading& reading = proposal.wires.emplace_back(
+            state_->read(wire.tube, state_->inPhoto(wire.tube.centre[wire.tube.anchor])));
+        reading.path.clear();
+        for (const Point& p : wire.path)
+            reading.path.push_back(state_->inPhoto(p));
+        proposal.perhaps.push_back(wire.perhaps);
+    }
+    for (const Point& p : all.unfollowed)
+        if (line->empty() ||
+            distanceTo(*line, p) < 100.0) // pixels of the working picture: near the connector
+            proposal.unfollowed.push_back(state_->inPhoto(p));
+    return proposal;
 }
 
 } // namespace undercowl::sight

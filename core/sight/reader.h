@@ -6,7 +6,8 @@
 
 #include <tl/expected.hpp>
 
-#include <atomic>
+#include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -35,6 +36,21 @@ struct ReadOptions {
 // Long work asks this now and then; when it answers true the work stops and returns nothing.
 using Cancelled = std::function<bool()>;
 
+// Which neighbour of a wire: the one to the left, or above where the wire lies more level than steep; or the
+// other.
+enum class Side : std::uint8_t { Before, After };
+
+// Wires that were found without a stroke.
+struct Proposal {
+    std::vector<WireReading> wires; // across the way that most of them run, or along the mouth
+    // For each of them: the wire that it may be again, an index, where wires come out of a sleeve on both
+    // sides and look alike. The others are each there once.
+    std::vector<std::optional<std::size_t>> perhaps;
+    std::vector<Point> unfollowed; // here is wire that could not be followed: a stroke is needed there
+
+    [[nodiscard]] bool complete() const { return !wires.empty() && unfollowed.empty(); }
+};
+
 // One opened photo. Not for use from several threads at once.
 class Reader {
 public:
@@ -58,6 +74,16 @@ public:
     // different points or leaves the photo.
     [[nodiscard]] tl::expected<std::vector<WireReading>, std::string> sweep(const Polyline& along,
                                                                             const Cancelled& cancelled = {});
+
+    // The next wire across from one that was read, on either side; nothing when there is none within some
+    // widths, or when no wire was read.
+    [[nodiscard]] std::optional<WireReading> beside(const WireReading& from, Side side);
+
+    // All wires that can be followed. Looks over the whole photo first, see lookOver(). With the 'mouth' of a
+    // connector, a line of at least two points, only those that come out of it. Nothing when cancelled. Fails
+    // when the mouth leaves the photo.
+    [[nodiscard]] tl::expected<Proposal, std::string> propose(const Polyline& mouth = {},
+                                                              const Cancelled& cancelled = {});
 
 private:
     struct State;

@@ -7,6 +7,7 @@
 #include <CLI/CLI.hpp>
 
 #include <charconv>
+#include <cmath>
 #include <iostream>
 #include <memory>
 #include <optional>
@@ -19,10 +20,10 @@ namespace {
 using nlohmann::json;
 
 constexpr int done = 0;
-constexpr int changed = 1;
+constexpr int changed = 1; // or, of a proposal: nothing to propose
 constexpr int wrongUse = 2;
 
-// What was typed for one of the three commands.
+// What was typed for one of the commands.
 struct Typed {
     std::string photo;
     std::string after;
@@ -139,6 +140,38 @@ int sweep(const Typed& typed) {
     return done;
 }
 
+int propose(const Typed& typed) {
+    const auto mouth = polyline(typed.along, "--mouth");
+    if (!mouth)
+        return complain(mouth.error());
+    auto reader = open(typed.photo, typed);
+    if (!reader)
+        return complain(reader.error());
+    const auto proposal = reader->propose(*mouth);
+    if (!proposal)
+        return complain("--mouth: " + proposal.error());
+    if (typed.asJson) {
+        json answer = toJson(*proposal);
+        answer["photo"] = typed.photo;
+        std::cout << answer.dump() << '\n';
+    } else {
+        for (std::size_t i = 0; i < proposal->wires.size(); ++i) {
+            const sight::WireReading& reading = proposal->wires[i];
+            std::cout << i + 1 << "  " << std::lround(reading.at.x) << ',' << std::lround(reading.at.y)
+                      << "  " << toText(reading);
+            if (proposal->perhaps[i])
+                std::cout << "; perhaps wire " << *proposal->perhaps[i] + 1 << " again";
+            std::cout << '\n';
+        }
+        for (const sight::Point& p : proposal->unfollowed)
+            std::cout << "could not be followed at " << std::lround(p.x) << ',' << std::lround(p.y)
+                      << ": stroke across the wires there\n";
+        if (proposal->wires.empty())
+            std::cout << "no wire could be followed: stroke across the wires\n";
+    }
+    return proposal->wires.empty() ? changed : done;
+}
+
 int compareTwo(const Typed& typed) {
     auto before = sweepOf(typed.photo, typed, typed.along, "--along-before");
     if (!before)
@@ -191,6 +224,14 @@ void addWires(CLI::App& app, const bool& asJson, std::function<int()>& action) {
     row->add_option("--along", typed->along, "Points of the stroke, X,Y in pixels")->required();
     addCard(*row, *typed);
 
+    CLI::App* all = command(*wires, "propose",
+                            "All wires that can be followed, without a stroke; says where a stroke is needed",
+                            "propose loom.jpg --json");
+    all->add_option("photo", typed->photo, "JPEG or PNG")->required();
+    all->add_option("--mouth", typed->along,
+                    "Where the connector's mouth lies, two or more X,Y in pixels: only the wires out of it");
+    addCard(*all, *typed);
+
     CLI::App* two =
         command(*wires, "compare", "What changed between two photos of one connector",
                 "compare before.jpg after.jpg --along-before 200,500 900,520 --along-after 180,480 870,500");
@@ -202,6 +243,7 @@ void addWires(CLI::App& app, const bool& asJson, std::function<int()>& action) {
 
     one->callback([typed, &action] { action = [typed] { return tap(*typed); }; });
     row->callback([typed, &action] { action = [typed] { return sweep(*typed); }; });
+    all->callback([typed, &action] { action = [typed] { return propose(*typed); }; });
     two->callback([typed, &action] { action = [typed] { return compareTwo(*typed); }; });
 }
 

@@ -54,6 +54,20 @@ json toJson(const colour::WireColour& wire) {
     return object;
 }
 
+json toJson(const sight::Proposal& proposal) {
+    json object;
+    object["complete"] = proposal.complete();
+    json& wires = object["wires"] = json::array();
+    for (std::size_t i = 0; i < proposal.wires.size(); ++i) {
+        wires.push_back(tapToJson(proposal.wires[i]));
+        wires.back()["perhaps"] = proposal.perhaps[i] ? json(*proposal.perhaps[i] + 1) : json(nullptr);
+    }
+    json& places = object["unfollowed"] = json::array();
+    for (const sight::Point& p : proposal.unfollowed)
+        places.push_back(pointToJson(p));
+    return object;
+}
+
 json tapToJson(const sight::WireReading& reading) {
     json object = answerToJson(reading);
     object["at"] = pointToJson(reading.at);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/sight/compare.h"
-#include "core/sight/reading.h"
+#include "core/sight/reader.h"
 
 #include <nlohmann/json.hpp>
 
@@ -15,6 +15,7 @@ namespace undercowl::platform {
 [[nodiscard]] nlohmann::json tapToJson(const sight::WireReading& reading);
 [[nodiscard]] nlohmann::json crossingToJson(const sight::WireReading& reading);
 [[nodiscard]] nlohmann::json toJson(const sight::Comparison& comparison);
+[[nodiscard]] nlohmann::json toJson(const sight::Proposal& proposal);
 
 // "GY/RD grey with red tracer, sure" or "not sure: BN or RD: no white in view: lay a sheet of paper beside
 // it".

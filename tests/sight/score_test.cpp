@@ -25,6 +25,7 @@
 #include <random>
 
 using namespace undercowl;
+using tests::distance;
 using tests::TruePhoto;
 using tests::TrueWire;
 
@@ -77,13 +78,6 @@ struct Taps {
         return all == 0 ? 0.0 : sum / all;
     }
 };
-
-double distance(const sight::Polyline& line, sight::Point from) {
-    double least = std::numeric_limits<double>::max();
-    for (const sight::Point& p : line)
-        least = std::min(least, std::hypot(p.x - from.x, p.y - from.y));
-    return least;
-}
 
 // A place beside the wire that can mean no other; nothing where wires lie too close for that.
 std::optional<sight::Point> beside(const TruePhoto& photo, const TrueWire& wire, sight::Point tap,

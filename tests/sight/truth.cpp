@@ -4,7 +4,9 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
+#include <limits>
 
 namespace undercowl::tests {
 
@@ -53,6 +55,13 @@ TrueSweep sweepOf(const json& said, const std::vector<TrueWire>& wires) {
 }
 
 } // namespace
+
+double distance(const sight::Polyline& line, sight::Point from) {
+    double least = std::numeric_limits<double>::max();
+    for (const sight::Point& p : line)
+        least = std::min(least, std::hypot(p.x - from.x, p.y - from.y));
+    return least;
+}
 
 std::vector<TruePhoto> truthOf(const std::filesystem::path& folder) {
     std::ifstream in{folder / "truth.json"};

@@ -38,6 +38,9 @@ struct TruePhoto {
     std::vector<TrueSweep> sweeps; // pointing into wires
 };
 
+// From the nearest point of a line whose points lie close.
+[[nodiscard]] double distance(const sight::Polyline& line, sight::Point from);
+
 // Of every photo in the folder; fails the test when the file is not as described.
 [[nodiscard]] std::vector<TruePhoto> truthOf(const std::filesystem::path& folder);
 
