@@ -52,6 +52,15 @@ private:
     cv::Mat mask_;
 };
 
+// A washer, the edge of a hole: followed round and round.
+bool isRing(const Tube& tube) {
+    const auto [left, right] = std::minmax_element(tube.centre.begin(), tube.centre.end(),
+                                                   [](const Point& p, const Point& q) { return p.x < q.x; });
+    const auto [top, bottom] = std::minmax_element(tube.centre.begin(), tube.centre.end(),
+                                                   [](const Point& p, const Point& q) { return p.y < q.y; });
+    return std::hypot(right->x - left->x, bottom->y - top->y) < 0.4 * lengthOf(tube.centre);
+}
+
 // Pieces from everywhere, the longest first; a wire may be among them more than once.
 std::vector<Tube> piecesOf(Fields& fields, const cv::Mat& lab, const std::function<bool()>& cancelled) {
     std::vector<Tube> pieces;
@@ -66,7 +75,7 @@ std::vector<Tube> piecesOf(Fields& fields, const cv::Mat& lab, const std::functi
                 continue;
             Tube tube = followFrom(fields, lab, column, row, whole);
             covered.add(tube, 0.7);
-            if (tube.strength >= surely && lengthOf(tube.centre) >= shortest * tube.width)
+            if (tube.strength >= surely && lengthOf(tube.centre) >= shortest * tube.width && !isRing(tube))
                 pieces.push_back(std::move(tube));
         }
     }

@@ -10,6 +10,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -38,6 +39,10 @@ public:
     [[nodiscard]] virtual tl::expected<sight::WireReading, std::string> tap(sight::Point at) = 0;
     [[nodiscard]] virtual tl::expected<std::vector<sight::WireReading>, std::string>
     sweep(const sight::Polyline& along, const sight::Cancelled& cancelled) = 0;
+    [[nodiscard]] virtual std::optional<sight::WireReading> beside(const sight::WireReading& from,
+                                                                   sight::Side side) = 0;
+    [[nodiscard]] virtual tl::expected<sight::Proposal, std::string>
+    propose(const sight::Cancelled& cancelled) = 0;
 };
 
 class Eye {

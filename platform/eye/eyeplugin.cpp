@@ -24,6 +24,14 @@ public:
     sweep(const sight::Polyline& along, const sight::Cancelled& cancelled) override {
         return reader().sweep(along, cancelled);
     }
+    [[nodiscard]] std::optional<sight::WireReading> beside(const sight::WireReading& from,
+                                                           sight::Side side) override {
+        return reader().beside(from, side);
+    }
+    [[nodiscard]] tl::expected<sight::Proposal, std::string>
+    propose(const sight::Cancelled& cancelled) override {
+        return reader().propose({}, cancelled);
+    }
 
 private:
     // Made when the card is known.

@@ -8,6 +8,7 @@
 //   marks      list of { x, y, label }, in parts of the photo
 //   ground     what lies around the frame, for its rounded corners
 //   ready, failed
+//   wholeWidth   of the picture at a zoom of 1
 //   tapped(x, y)   in parts of the photo
 //   toItem(x, y), toPhoto(x, y)
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
@@ -30,6 +31,7 @@ Item {
 
     readonly property bool ready: picture.status === Image.Ready
     readonly property bool failed: picture.status === Image.Error
+    readonly property real wholeWidth: picture.byWidth ? width : height * picture.ratio
 
     signal tapped(x: real, y: real)
 
@@ -66,9 +68,9 @@ Item {
         asynchronous: true
         autoTransform: true
         cache: false
-        height: (byWidth ? root.width / ratio : root.height) * Math.max(1, root.zoom)
+        height: root.wholeWidth / ratio * Math.max(1, root.zoom)
         source: root.source
-        width: (byWidth ? root.width : root.height * ratio) * Math.max(1, root.zoom)
+        width: root.wholeWidth * Math.max(1, root.zoom)
         x: place(root.width, width, root.centre.x)
         y: place(root.height, height, root.centre.y)
     }

@@ -57,13 +57,19 @@ Column {
         onTriggered: root.view.current = root.view.rows.nextOpenFrom(root.view.current)
     }
 
+    WireSteps {
+        view: root.view
+        visible: root.view.named
+        width: parent.width
+    }
+
     Row {
         spacing: Theme.targetGap
 
         ActionButton {
             lift: true
             text: qsTr("Other colour")
-            width: root.third
+            width: root.view.named ? root.half : root.third
 
             onTriggered: root.picks()
         }
@@ -72,6 +78,7 @@ Column {
             enabled: root.view.rows.sureCount > 0
             lift: true
             text: root.view.rows.sureCount > 0 ? qsTr("All %1 sure").arg(root.view.rows.sureCount) : qsTr("None sure")
+            visible: !root.view.named
             width: root.third
 
             onTriggered: root.view.confirmSure()
@@ -80,7 +87,7 @@ Column {
         ActionButton {
             lift: true
             text: qsTr("More")
-            width: root.third
+            width: root.view.named ? root.half : root.third
 
             onTriggered: more.open()
         }

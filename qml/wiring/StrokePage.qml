@@ -14,7 +14,8 @@ ShopPage {
     property string half: "loom"
     property bool picking: false
 
-    readonly property bool begun: view.rows.count > 0
+    readonly property bool begun: view.rows.count > 0 && !view.finding
+    readonly property bool empty: !begun && !view.finding && !view.asksForCard && view.photo.toString() !== ""
     // Near enough to see which wire is meant; the whole photo for a stroke or to find the paper.
     readonly property bool close: begun && !view.asksForCard && view.marks.length > 0
 
@@ -37,6 +38,16 @@ ShopPage {
             width: parent.width
 
             onPicks: root.picking = true
+        },
+        WireSteps {
+            view: view
+            visible: view.named && !root.begun
+            width: parent.width
+        },
+        StrokeFinding {
+            view: view
+            visible: view.finding
+            width: parent.width
         },
         ActionButton {
             lift: true
@@ -76,16 +87,25 @@ ShopPage {
 
     Label {
         text: view.waitsForEnd ? qsTr("Now tap the last wire.") : qsTr("Stroke across the wires, place 1 first. Or tap the first wire and then the last.")
-        visible: !root.begun && !view.asksForCard && view.photo.toString() !== ""
+        visible: root.empty
+        width: parent.width
+    }
+
+    Label {
+        text: view.findNote
+        visible: view.finding
         width: parent.width
     }
 
     StrokePhoto {
+        across: view.across
         busy: view.reader.busy
         centre: root.close ? Qt.point(view.marks[view.marks.length - 1].x, view.marks[view.marks.length - 1].y) : Qt.point(0.5, 0.5)
         crop: root.close
         height: Math.round(root.begun ? Math.max(Theme.liftMain, Math.min(width * 0.45, root.roomLeft)) : width * 3 / 4)
+        loupe: view.named
         marks: view.marks
+        outlines: view.outlines
         path: view.path
         source: view.photo
         visible: !root.picking && source.toString() !== ""
@@ -110,9 +130,18 @@ ShopPage {
     }
 
     ActionButton {
+        iconName: "wire"
+        text: qsTr("Find the wires without a stroke")
+        visible: root.empty && view.reader.state === PhotoReader.Ready
+        width: parent.width
+
+        onTriggered: view.findAll()
+    }
+
+    ActionButton {
         iconName: "photo"
         text: qsTr("White paper is in the picture")
-        visible: !root.begun && !view.asksForCard && view.photo.toString() !== ""
+        visible: root.empty
         width: parent.width
 
         onTriggered: view.askForCard(true)

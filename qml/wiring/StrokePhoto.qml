@@ -2,8 +2,13 @@
 //
 //   source, marks, description, crop, zoom, centre   see PhotoFrame
 //   path       of the wire that was followed, parts of the photo
+//   across     its width, a part of the photo's width
+//   loupe      shows that wire enlarged, on the other side of the photo than the thumb
+//   outlines   of more wires: see StrokeView
 //   busy       a reading is under way: touches are ignored
 //   stroked(points), tapped(x, y)   parts of the photo
+// Qt 6.4 cannot bind a delegate to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -18,9 +23,13 @@ Item {
     property alias zoom: frame.zoom
     property alias centre: frame.centre
     property var path: []
+    property real across: 0
+    property bool loupe: false
+    property var outlines: []
     property bool busy: false
     property var drawn: []
 
+    readonly property real loupeSide: Math.max(0, Math.min(height - 2 * Theme.grid, width * 0.45))
     readonly property int stepLength: Theme.grid * 2
     readonly property int shortest: Theme.grid * 6
 
@@ -30,6 +39,13 @@ Item {
     function within(x: real, y: real): point {
         const place = frame.toPhoto(x, y);
         return Qt.point(Math.max(0, Math.min(1, place.x)), Math.max(0, Math.min(1, place.y)));
+    }
+
+    // Of the wire, to where it was tapped.
+    function nearest(): point {
+        const mark = marks.length > 0 ? marks[marks.length - 1] : path[0];
+        const away = place => Math.hypot(place.x - mark.x, place.y - mark.y);
+        return path.reduce((best, place) => away(place) < away(best) ? place : best);
     }
 
     function finish() {
@@ -55,12 +71,45 @@ Item {
         description: qsTr("Photo of the wires")
     }
 
+    Repeater {
+        model: frame.ready ? root.outlines : []
+
+        TracedPath {
+            required property var modelData
+
+            across: modelData.accepted ? modelData.across * frame.wholeWidth * frame.zoom : 0
+            anchors.fill: parent
+            dark: Theme.markDark
+            light: modelData.accepted ? Theme.act : Theme.markLight
+            opacity: modelData.perhaps && !modelData.accepted ? 0.6 : 1
+            points: modelData.points.map(place => frame.toItem(place.x, place.y))
+            thickness: modelData.perhaps ? Theme.hairline : Theme.stroke
+        }
+    }
+
     TracedPath {
+        across: root.across * frame.wholeWidth * frame.zoom
         anchors.fill: parent
         dark: Theme.markDark
         light: Theme.markLight
         points: frame.ready ? root.path.map(place => frame.toItem(place.x, place.y)) : []
-        thickness: Theme.stroke
+        thickness: root.loupe ? Theme.hairline : Theme.stroke
+    }
+
+    // The thumb is at the wire, so the loupe is at the other side.
+    WireLoupe {
+        readonly property bool wanted: root.loupe && frame.ready && root.path.length > 1
+        readonly property bool wireIsLeft: frame.toItem(at.x, at.y).x < root.width / 2
+
+        across: root.across
+        at: wanted ? root.nearest() : Qt.point(0.5, 0.5)
+        height: root.loupeSide
+        points: root.path
+        source: wanted ? root.source : ""
+        visible: wanted
+        width: root.loupeSide
+        x: wireIsLeft ? root.width - root.loupeSide - Theme.grid : Theme.grid
+        y: Theme.grid
     }
 
     TracedPath {

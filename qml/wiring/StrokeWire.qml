@@ -16,7 +16,7 @@ Column {
     DrawnWire {
         base: root.wire.base ?? ""
         tracer: root.wire.tracer ?? ""
-        visible: !(root.wire.empty ?? false)
+        visible: !(root.wire.empty ?? false) && !root.view.named // then the loupe shows the wire itself
         width: parent.width
     }
 

@@ -8,6 +8,6 @@ undercowl_screen_files(
 # Reading photos needs the reader of wires.
 if(TARGET undercowl::sight)
     undercowl_screen_files(
-        QML StrokeActions.qml StrokePage.qml StrokePhoto.qml StrokeRows.qml StrokeWire.qml
-        SOURCES photoreader.cpp photoreader.h strokejournal.cpp strokerows.cpp strokeview.cpp strokeview.h)
+        QML StrokeActions.qml StrokePage.qml StrokePhoto.qml StrokeRows.qml StrokeWire.qml StrokeFinding.qml WireLoupe.qml WireSteps.qml
+        SOURCES photoreader.cpp photoreader.h strokefind.cpp strokejournal.cpp strokerows.cpp strokeview.cpp strokeview.h)
 endif()

@@ -115,6 +115,28 @@ QPointF PhotoReader::relative(sight::Point point) const {
     return size_.isEmpty() ? QPointF{} : QPointF{point.x / size_.width(), point.y / size_.height()};
 }
 
+template<class Work, class Tell>
+void PhotoReader::ask(Work work, Tell tell) {
+    const std::uint64_t request = ++*newest_;
+    setState(State::Reading);
+    QMetaObject::invokeMethod(
+        seat_.get(), [this, request, bench = bench_, newest = newest_, work = std::move(work), tell] {
+            if (!bench->photo || request < *newest) {
+                return;
+            }
+            auto answer = work(*bench->photo, [newest, request] { return request < *newest; });
+            QMetaObject::invokeMethod(this, [this, request, tell, answer = std::move(answer)] {
+                if (request != *newest_) {
+                    return;
+                }
+                setState(State::Ready, answer ? QString() : QString::fromStdString(answer.error()));
+                if (answer) {
+                    tell(*answer);
+                }
+            });
+        });
+}
+
 void PhotoReader::sweep(const QList<QPointF>& along) {
     if (size_.isEmpty()) {
         return;
@@ -123,48 +145,50 @@ void PhotoReader::sweep(const QList<QPointF>& along) {
     for (const QPointF point : along) {
         stroke.push_back(pixel(point));
     }
-    const std::uint64_t request = ++*newest_;
-    setState(State::Reading);
-    QMetaObject::invokeMethod(
-        seat_.get(), [this, request, bench = bench_, newest = newest_, stroke = std::move(stroke)] {
-            if (!bench->photo || request < *newest) {
-                return;
-            }
-            auto wires = bench->photo->sweep(stroke, [newest, request] { return request < *newest; });
-            QMetaObject::invokeMethod(this, [this, request, wires = std::move(wires)] {
-                if (request != *newest_) {
-                    return;
-                }
-                setState(State::Ready, wires ? QString() : QString::fromStdString(wires.error()));
-                if (wires) {
-                    emit swept(*wires);
-                }
-            });
-        });
+    ask(
+        [stroke = std::move(stroke)](platform::SeenPhoto& photo, const sight::Cancelled& cancelled) {
+            return photo.sweep(stroke, cancelled);
+        },
+        [this](const std::vector<sight::WireReading>& wires) { emit swept(wires); });
 }
 
 void PhotoReader::tap(QPointF at) {
     if (size_.isEmpty()) {
         return;
     }
-    const std::uint64_t request = ++*newest_;
-    setState(State::Reading);
-    QMetaObject::invokeMethod(
-        seat_.get(), [this, request, bench = bench_, newest = newest_, point = pixel(at)] {
-            if (!bench->photo || request < *newest) {
-                return;
-            }
-            auto wire = bench->photo->tap(point);
-            QMetaObject::invokeMethod(this, [this, request, wire = std::move(wire)] {
-                if (request != *newest_) {
-                    return;
-                }
-                setState(State::Ready, wire ? QString() : QString::fromStdString(wire.error()));
-                if (wire) {
-                    emit tapped(*wire);
-                }
-            });
-        });
+    ask([point = pixel(at)](platform::SeenPhoto& photo,
+                            const sight::Cancelled& /*cancelled*/) { return photo.tap(point); },
+        [this](const sight::WireReading& wire) { emit tapped(wire); });
+}
+
+void PhotoReader::beside(QPointF at, sight::Side side) {
+    if (size_.isEmpty()) {
+        return;
+    }
+    const auto next =
+        [point = pixel(at), side, none = tr("no wire was found further on that side").toStdString()](
+            platform::SeenPhoto& photo,
+            const sight::Cancelled& /*cancelled*/) -> tl::expected<sight::WireReading, std::string> {
+        const auto here = photo.tap(point);
+        if (!here) {
+            return here;
+        }
+        auto other = photo.beside(*here, side);
+        if (!other) {
+            return tl::unexpected(none);
+        }
+        return *std::move(other);
+    };
+    ask(next, [this](const sight::WireReading& wire) { emit tapped(wire); });
+}
+
+void PhotoReader::propose() {
+    if (size_.isEmpty()) {
+        return;
+    }
+    ask([](platform::SeenPhoto& photo,
+           const sight::Cancelled& cancelled) { return photo.propose(cancelled); },
+        [this](const sight::Proposal& proposal) { emit proposed(proposal); });
 }
 
 void PhotoReader::confirm(QPointF at, const colour::WireColour& wire) {

@@ -4,7 +4,7 @@
 // how many pixels the photo has. One request runs at a time; a new one takes the place of a running one.
 #pragma once
 
-#include "core/sight/reading.h"
+#include "core/sight/reader.h"
 
 #include <QList>
 #include <QObject>
@@ -53,6 +53,11 @@ public:
     Q_INVOKABLE void sweep(const QList<QPointF>& along);
     // The wire nearest to the point: answered by tapped().
     Q_INVOKABLE void tap(QPointF at);
+    // The next wire beside the one nearest to the point, to the right or below, or the other way: answered by
+    // tapped(), or by a problem when there is none.
+    void beside(QPointF at, sight::Side side);
+    // All wires that can be followed: answered by proposed().
+    void propose();
     // A colour that the mechanic has confirmed; it calibrates the light for later readings. Not answered.
     void confirm(QPointF at, const colour::WireColour& wire);
     // When opening is cancelled the state is Closed; open() tries again.
@@ -70,11 +75,15 @@ signals:
     void stateChanged();
     void swept(const std::vector<undercowl::sight::WireReading>& readings);
     void tapped(const undercowl::sight::WireReading& reading);
+    void proposed(const undercowl::sight::Proposal& proposal);
 
 private:
     struct Bench; // what lives in the worker thread
 
     void setState(State state, const QString& problem = {});
+    // Has the worker do it with the opened photo, and tells the answer unless another request came meanwhile.
+    template<class Work, class Tell>
+    void ask(Work work, Tell tell);
     [[nodiscard]] sight::Point pixel(QPointF relative) const;
 
     QThread thread_;

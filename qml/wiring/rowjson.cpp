@@ -60,9 +60,9 @@ QJsonObject toJson(const WireRow& row) {
     for (const QPointF& point : row.path) {
         path += toJson(point);
     }
-    QJsonObject json{{"candidates", candidates}, {"sure", row.sure},
-                     {"doubts", doubts},         {"path", path},
-                     {"empty", row.empty},       {"shares", row.sharesPlace}};
+    QJsonObject json{
+        {"candidates", candidates}, {"sure", row.sure},          {"doubts", doubts},    {"path", path},
+        {"empty", row.empty},       {"shares", row.sharesPlace}, {"across", row.across}};
     if (row.at) {
         json["at"] = toJson(*row.at);
     }
@@ -92,6 +92,7 @@ WireRow rowFrom(const QJsonObject& json) {
     for (const QJsonValue one : json["path"].toArray()) {
         row.path.push_back(pointFrom(one));
     }
+    row.across = json["across"].toDouble();
     row.empty = json["empty"].toBool();
     row.sharesPlace = json["shares"].toBool();
     if (json.contains("at")) {

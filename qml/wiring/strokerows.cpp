@@ -23,6 +23,8 @@ void StrokeView::stroke(const QVariantList& points) {
     for (const QVariant& point : points)
         along.append(point.toPointF());
     firstTap_.reset();
+    proposal_.reset();
+    asksForLast_ = false;
     along_ = along;
     emit currentChanged();
     reader_.sweep(along);
@@ -37,11 +39,18 @@ void StrokeView::tap(qreal x, qreal y) {
         emit currentChanged();
         return;
     }
+    if (proposal_) {
+        accept(at);
+        return;
+    }
     if (rows_.count() == 0) {
-        if (firstTap_)
-            stroke({*firstTap_, at});
-        else
+        asksForLast_ = firstTap_.has_value();
+        if (!firstTap_) {
             firstTap_ = at;
+            first_ = {};
+        }
+        stepped_ = false;
+        reader_.tap(at);
         emit currentChanged();
         return;
     }
@@ -49,7 +58,8 @@ void StrokeView::tap(qreal x, qreal y) {
     const bool missing = rows_.holds(current_) && !rows_.rows()[static_cast<std::size_t>(current_)].at;
     if (const int near = rows_.nearest(at, reach); !missing && near >= 0)
         setCurrent(near);
-    asked_ = current_;
+    asked_ = named_ = current_;
+    stepped_ = false;
     reader_.tap(at);
 }
 
@@ -74,6 +84,7 @@ WireRow StrokeView::rowFrom(const sight::WireReading& reading) const {
     row.sure = reading.sure;
     row.doubts = reading.doubts;
     row.at = reader_.relative(reading.at);
+    row.across = reader_.relative({reading.widthPx, 0}).x();
     for (const sight::Point& point : reading.path)
         row.path.push_back(reader_.relative(point));
     return row;
@@ -100,6 +111,7 @@ void StrokeView::swept(const std::vector<sight::WireReading>& readings) {
     previous_ = rows_.rows();
     rows_.reset(std::move(rows));
     current_ = rows_.count() == 0 ? -1 : std::max(0, rows_.nextOpen(0));
+    named_ = -1;
     if (rows_.count() > 0)
         changedRows();
     emit currentChanged();

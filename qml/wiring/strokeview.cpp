@@ -21,7 +21,12 @@ constexpr std::size_t mostChoices = 2;
 
 StrokeView::StrokeView(QObject* parent) : JobScreen(parent) {
     connect(&reader_, &PhotoReader::swept, this, &StrokeView::swept);
-    connect(&reader_, &PhotoReader::tapped, this, &StrokeView::reread);
+    connect(&reader_, &PhotoReader::tapped, this, &StrokeView::answered);
+    connect(&reader_, &PhotoReader::proposed, this, [this](const sight::Proposal& proposal) {
+        proposal_ = proposal;
+        accepted_.assign(proposal.wires.size(), false);
+        emit currentChanged();
+    });
     connect(&reader_, &PhotoReader::stateChanged, this, [this] {
         if (reader_.state() == PhotoReader::State::Ready && !std::exchange(fed_, true))
             photoOpened();
@@ -90,7 +95,8 @@ void StrokeView::begin() {
     previous_.clear();
     said_.clear();
     firstTap_.reset();
-    current_ = -1;
+    proposal_.reset();
+    current_ = named_ = -1;
     emit currentChanged();
     session()->restoreDraft(this, form(), [this, asked = form()](const QByteArray& draft) {
         if (asked == form() && rows_.count() == 0)
@@ -162,10 +168,12 @@ void StrokeView::setCurrent(int row) {
     if (row == current_ || (row != -1 && !rows_.holds(row)))
         return;
     current_ = row;
+    named_ = -1;
     emit currentChanged();
 }
 
 void StrokeView::goOn() {
+    named_ = -1;
     const int next = rows_.nextOpen(current_ < 0 ? 0 : current_);
     current_ = next >= 0 ? next : std::min(current_, rows_.count() - 1);
 }
@@ -198,22 +206,19 @@ QVariantMap StrokeView::wire() const {
             {QStringLiteral("choices"), choices}};
 }
 
-QVariantList StrokeView::path() const {
-    QVariantList list;
-    if (rows_.holds(current_))
-        for (const QPointF& point : rows_.rows()[static_cast<std::size_t>(current_)].path)
-            list.append(point);
-    return list;
-}
-
 QVariantList StrokeView::marks() const {
     const auto mark = [](QPointF at, const QString& label) {
         return QVariantMap{
             {QStringLiteral("x"), at.x()}, {QStringLiteral("y"), at.y()}, {QStringLiteral("label"), label}};
     };
+    QVariantList list;
+    if (proposal_) {
+        for (const sight::Point& place : proposal_->unfollowed)
+            list.append(mark(reader_.relative(place), QStringLiteral("?")));
+        return list;
+    }
     if (firstTap_)
         return {mark(*firstTap_, QString::number(rows_.start()))};
-    QVariantList list;
     for (int row : {0, current_}) {
         if (!rows_.holds(row) || (row == 0 && current_ == 0 && !list.isEmpty()))
             continue;

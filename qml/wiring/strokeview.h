@@ -24,12 +24,15 @@ namespace undercowl::ui {
 // wire               of the current row: place, base, tracer, words, sureness, reason, sure, found,
 // confirmed,
 //                    empty, shares, choices (list of base, tracer, words: what else it may be)
-// path               centre line of the current wire, parts of the photo
-// marks              for PhotoFrame: the current wire, and place 1
-// waitsForEnd        the first wire was tapped: the last one is asked for
-// asksForCard        the next tap names white paper in the picture, which tells the light
-// note               what does not fit: "5 wires for 6 places"; empty if nothing
-// canBringBack       a stroke replaced rows that were worked on
+// path, across       centre line of the current wire, parts of the photo; its width, a part of the photo's
+// width named              a tap named the wire that is shown: step() goes to the next beside it level it
+// lies more level than steep: the next wires are above and below it finding            wires were proposed
+// without a stroke, or a stroke is asked for: see `findNote` outlines           those wires: points, across,
+// accepted, perhaps (it may be another one again) acceptedCount      how many of them marks              for
+// PhotoFrame: the current wire, and place 1 waitsForEnd        the first wire was tapped: the last one is
+// asked for asksForCard        the next tap names white paper in the picture, which tells the light note what
+// does not fit: "5 wires for 6 places"; empty if nothing canBringBack       a stroke replaced rows that were
+// worked on
 class StrokeView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
@@ -42,6 +45,13 @@ class StrokeView : public undercowl::ui::JobScreen {
     Q_PROPERTY(int current READ current WRITE setCurrent NOTIFY currentChanged)
     Q_PROPERTY(QVariantMap wire READ wire NOTIFY currentChanged)
     Q_PROPERTY(QVariantList path READ path NOTIFY currentChanged)
+    Q_PROPERTY(qreal across READ across NOTIFY currentChanged)
+    Q_PROPERTY(bool named READ named NOTIFY currentChanged)
+    Q_PROPERTY(bool level READ level NOTIFY currentChanged)
+    Q_PROPERTY(bool finding READ finding NOTIFY currentChanged)
+    Q_PROPERTY(QVariantList outlines READ outlines NOTIFY currentChanged)
+    Q_PROPERTY(int acceptedCount READ acceptedCount NOTIFY currentChanged)
+    Q_PROPERTY(QString findNote READ findNote NOTIFY currentChanged)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY currentChanged)
     Q_PROPERTY(bool waitsForEnd READ waitsForEnd NOTIFY currentChanged)
     Q_PROPERTY(bool asksForCard READ asksForCard NOTIFY currentChanged)
@@ -61,6 +71,13 @@ public:
     void setCurrent(int row);
     [[nodiscard]] QVariantMap wire() const;
     [[nodiscard]] QVariantList path() const;
+    [[nodiscard]] qreal across() const;
+    [[nodiscard]] bool named() const;
+    [[nodiscard]] bool level() const;
+    [[nodiscard]] bool finding() const { return proposal_.has_value(); }
+    [[nodiscard]] QVariantList outlines() const;
+    [[nodiscard]] int acceptedCount() const;
+    [[nodiscard]] QString findNote() const;
     [[nodiscard]] QVariantList marks() const;
     [[nodiscard]] bool waitsForEnd() const { return firstTap_.has_value(); }
     [[nodiscard]] bool asksForCard() const { return asksForCard_; }
@@ -70,7 +87,13 @@ public:
     // Places are parts of the photo. A stroke across the wires, place 1 first.
     Q_INVOKABLE void stroke(const QVariantList& points);
     // Before there are rows: the first and then the last wire. Later: this wire is looked at again.
+    // While wires are proposed: accepts the one that is touched, or no longer.
     Q_INVOKABLE void tap(qreal x, qreal y);
+    Q_INVOKABLE void step(bool forward); // to the wire right of, or below, the one that was named; or back
+    Q_INVOKABLE void findAll();          // proposes the wires without a stroke
+    Q_INVOKABLE void acceptAll();        // but those that may be another one again
+    Q_INVOKABLE void takeAccepted();     // they become the rows
+    Q_INVOKABLE void stopFinding();
     Q_INVOKABLE void askForCard(bool ask);
     Q_INVOKABLE void lookAgain(); // at the current wire, with what was confirmed meanwhile
 
@@ -104,7 +127,10 @@ private:
     [[nodiscard]] std::vector<WireRow> rowsFromJournal() const;
     void keep();
     void swept(const std::vector<sight::WireReading>& readings);
+    void answered(const sight::WireReading& reading); // to a tap or a step
     void reread(const sight::WireReading& reading);
+    void accept(QPointF at);
+    [[nodiscard]] const WireRow* shown() const; // the wire that is outlined; null for none
     [[nodiscard]] WireRow rowFrom(const sight::WireReading& reading) const;
     // By value: the row that is settled is replaced, and its candidates with it.
     void settle(int row, colour::WireColour wire, wiring::HowKnown how, double probability);
@@ -122,9 +148,15 @@ private:
     WireRows rows_;
     PhotoReader reader_;
     int current_{-1};
-    int asked_{-1}; // the row that a tap was asked for
+    int asked_{-1};  // the row that a tap was asked for
+    int named_{-1};  // the row whose wire a tap named
+    bool stepped_{}; // what is asked for is the wire beside it
     std::optional<QPointF> firstTap_;
-    QList<QPointF> along_; // the last stroke
+    WireRow first_;      // the wire that the first tap named
+    bool asksForLast_{}; // the last tap is being looked at
+    std::optional<sight::Proposal> proposal_;
+    std::vector<bool> accepted_; // of its wires
+    QList<QPointF> along_;       // the last stroke
     bool asksForCard_{};
     bool sweepAgain_{}; // once the photo is open with the card
     std::vector<WireRow> previous_;

@@ -11,11 +11,13 @@
 namespace undercowl::ui {
 
 // points: in the item's own coordinates; fewer than two draw nothing.
+// across: of what is outlined, dp: its two rims are drawn as well; 0 for a bare line.
 // light, dark: the line and its rim. thickness: of the line, dp.
 class TracedPath : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList points READ points WRITE setPoints NOTIFY pointsChanged)
+    Q_PROPERTY(qreal across MEMBER across_ NOTIFY lookChanged)
     Q_PROPERTY(QColor light MEMBER light_ NOTIFY lookChanged)
     Q_PROPERTY(QColor dark MEMBER dark_ NOTIFY lookChanged)
     Q_PROPERTY(qreal thickness MEMBER thickness_ NOTIFY lookChanged)
@@ -33,6 +35,7 @@ signals:
 
 private:
     QPolygonF points_;
+    qreal across_{};
     QColor light_{Qt::white};
     QColor dark_{Qt::black};
     qreal thickness_{3};

@@ -30,6 +30,7 @@ struct WireRow {
     std::vector<sight::Doubt> doubts;
     std::optional<QPointF> at; // relative to the photo; none for a row that was put in by hand
     std::vector<QPointF> path; // relative
+    double across{};           // width of the wire as a part of the photo's width; 0 where it was not seen
     bool empty{};              // the mechanic says that nothing is in this place
     bool sharesPlace{};        // second wire in the place of the row before
     std::optional<wiring::PlaceAnswer> confirmed;

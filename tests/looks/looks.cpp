@@ -76,6 +76,14 @@ void stroke(ui::AppWindow& app) {
         qFatal("no wires were read along the stroke");
 }
 
+// Waits until the photo's reader has answered, where the page has one.
+void readerRests(ui::AppWindow& app) {
+    auto* view = app.view<ui::StrokeView>();
+    const auto* reader = view == nullptr ? nullptr : view->reader();
+    if (reader != nullptr && !QTest::qWaitFor([&] { return !reader->busy(); }, readingTime))
+        qFatal("the photo is still being read");
+}
+
 struct Shops {
     explicit Shops(const QString& folder) {
         const QDir dir(folder);
@@ -111,9 +119,16 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
         app->show(page.page.toLatin1(), page.properties);
     if (page.stroked)
         stroke(*app);
-    for (const QString& words : page.touches)
+    readerRests(*app);
+    if (auto* view = app->view<ui::StrokeView>(); page.tapped && view != nullptr) {
+        view->tap(page.tapped->x(), page.tapped->y());
+        readerRests(*app);
+    }
+    for (const QString& words : page.touches) {
         if (!app->touch(words))
             troubles += QStringLiteral("\"%1\" cannot be touched").arg(words);
+        readerRests(*app);
+    }
     for (const QChar letter : page.typed)
         QTest::keyClick(&app->window(), letter.toLatin1());
     QTest::mouseMove(&app->window(), {size.width() / 2, 2}); // off what would light up under it

@@ -3,10 +3,12 @@
 
 #include "shop.h"
 
+#include <QPointF>
 #include <QString>
 #include <QStringList>
 #include <QVariantMap>
 
+#include <optional>
 #include <vector>
 
 namespace undercowl::looks {
@@ -23,8 +25,9 @@ struct Page {
     QVariantMap properties{}; // handed to it
     QStringList touches{};    // the words of buttons that are touched then, one after the other
     Shop shop{};
-    QString typed{}; // then, into the field that is being edited
-    bool stroked{};  // the demo's stroke is drawn across its photo and read
+    QString typed{};                 // then, into the field that is being edited
+    bool stroked{};                  // the demo's stroke is drawn across its photo and read
+    std::optional<QPointF> tapped{}; // then this place of the photo is tapped, parts of it
 };
 
 [[nodiscard]] std::vector<Page> allPages(const MadeShop& shop);

@@ -225,6 +225,70 @@ private slots:
         QCOMPARE(view->current(), 1);
     }
 
+    void aTapOutlinesItsWireAndStepsToTheNext() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto view = strokeOn(shop, *session);
+        const QPointF from = strokeOf("before", view->reader()->size()).front().toPointF();
+        QVERIFY(!view->named());
+        view->tap(from.x(), from.y());
+        QTRY_VERIFY_WITH_TIMEOUT(view->named() && !view->reader()->busy(), patience);
+        QVERIFY(view->across() > 0.005 && view->across() < 0.1);
+        const QVariantMap first = view->marks().front().toMap();
+        view->step(true);
+        QTRY_VERIFY_WITH_TIMEOUT(!view->reader()->busy(), patience);
+        const QVariantMap second = view->marks().front().toMap();
+        QVERIFY(second[QStringLiteral("x")].toDouble() >
+                first[QStringLiteral("x")].toDouble() + view->across() / 2);
+        view->step(false);
+        QTRY_VERIFY_WITH_TIMEOUT(!view->reader()->busy(), patience);
+        QVERIFY(std::abs(view->marks().front().toMap()[QStringLiteral("x")].toDouble() -
+                         first[QStringLiteral("x")].toDouble()) < view->across());
+        QVERIFY(view->waitsForEnd()); // the last wire is still asked for
+    }
+
+    void aStepFromARowGoesToTheRowOfThatWire() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto view = strokeOn(shop, *session);
+        swept(*view);
+        const QPointF at = *view->rows()->rows()[3].at;
+        view->tap(at.x(), at.y());
+        QTRY_VERIFY_WITH_TIMEOUT(!view->reader()->busy(), patience);
+        QVERIFY(view->named());
+        view->step(true);
+        QTRY_COMPARE_WITH_TIMEOUT(view->current(), 4, patience);
+        QVERIFY(view->named());
+        view->setCurrent(0); // chosen by its place, not by a tap
+        QVERIFY(!view->named());
+    }
+
+    void wiresAreProposedWithoutAStrokeAndAcceptedByTouch() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto view = strokeOn(shop, *session);
+        view->findAll();
+        QTRY_VERIFY_WITH_TIMEOUT(view->finding(), patience);
+        QVERIFY(view->outlines().size() >= 8);
+        QVERIFY(!view->findNote().isEmpty());
+        QCOMPARE(view->acceptedCount(), 0);
+        view->takeAccepted(); // none: nothing happens
+        QVERIFY(view->finding());
+        const QVariantList points = view->outlines()[2].toMap()[QStringLiteral("points")].toList();
+        const QPointF on = points[points.size() / 2].toPointF();
+        view->tap(on.x(), on.y());
+        QCOMPARE(view->acceptedCount(), 1);
+        view->tap(on.x(), on.y());
+        QCOMPARE(view->acceptedCount(), 0);
+        view->acceptAll();
+        const int accepted = view->acceptedCount();
+        QVERIFY(accepted >= 8);
+        view->takeAccepted();
+        QVERIFY(!view->finding());
+        QCOMPARE(view->rows()->count(), accepted);
+        QVERIFY(found(shop.stored()).empty()); // proposed, not confirmed
+    }
+
     void whitePaperOpensThePhotoAgainAndReadsAgain() {
         const LiftShop shop;
         const auto session = shop.session();
