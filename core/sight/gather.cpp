@@ -15,7 +15,7 @@ constexpr double plainly = 0.7;      // probability: following begins here
 constexpr double likely = 0.5;       // probability: here is wire
 constexpr double whole = 400.0;      // widths: to the end
 constexpr double shortest = 4.0;     // widths; less is a stub, a terminal or a mistake
-constexpr double surely = 0.87;      // strength of a piece; latches and the rims of bolts reach 0.86
+constexpr double surely = 0.91;      // strength of a piece; latches and the rims of bolts reach 0.90
 constexpr double longestDive = 10.0; // widths that a wire may be hidden for
 
 double lengthOf(const Polyline& line) {

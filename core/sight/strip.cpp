@@ -70,9 +70,16 @@ Strip straightened(const cv::Mat& rgb, const Tube& tube, const Measured& line, d
 
 } // namespace
 
-Strip straighten(const cv::Mat& rgb, const Tube& tube) {
+std::vector<Strip> straighten(const cv::Mat& rgb, const Tube& tube) {
+    constexpr double narrower = 0.93;
     const Measured line(tube.centre);
-    return straightened(rgb, tube, line, line.distanceOf(tube.anchor));
+    std::vector<Strip> views;
+    for (const double part : {1.0, narrower}) {
+        Tube cut = tube;
+        cut.width *= part;
+        views.push_back(straightened(rgb, cut, line, line.distanceOf(tube.anchor)));
+    }
+    return views;
 }
 
 std::vector<Strip> straightenFurther(const cv::Mat& rgb, const Tube& tube) {

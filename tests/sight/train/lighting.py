@@ -46,7 +46,7 @@ def lit(rng, scene, size):
     ambient = first if rng.random() < 0.5 else lights_of(rng, n)
     far = max(2.0, size * 1.2)
     ao = torch.exp(-rng.uniform(.3, 1.0) * (blur(height, far) - height).clamp_min(0) / far)
-    total = (each(lambda: rng.uniform(0.25, 0.9)) * ao * (0.55 + 0.45 * nz))[:, None] * colour3(ambient)
+    total = (each(lambda: rng.uniform(0.25, 0.9) if rng.random() < .7 else rng.uniform(0.06, 0.3)) * ao * (0.55 + 0.45 * nz))[:, None] * colour3(ambient)
     gloss = torch.zeros((n, 3, h, w), device=dev)
     y, x = torch.meshgrid(torch.linspace(0, 1, h, device=dev), torch.linspace(0, w / h, w, device=dev), indexing="ij")
     lights = [first] + [lights_of(rng, n) for _ in range(int(rng.choice([0, 0, 1, 1, 2])))]
@@ -154,7 +154,7 @@ def camera(rng, radiance, mean, scene):
     v = focus(rng, v, scene)
     noisy = rng.choice([1.0, 1.0, 4.0])
     v = v + torch.randn_like(v) * (v.clamp_min(0) * rng.uniform(0, .0005) * noisy + rng.uniform(0, 1.5e-5) * noisy).sqrt()
-    mix = each(lambda: rng.uniform(0.9, 1.25) if rng.random() < .8 else rng.uniform(.6, 1.6))
+    mix = each(lambda: rng.uniform(0.9, 1.4) if rng.random() < .8 else rng.uniform(.6, 1.6))
     luma = v.mean(1, keepdim=True)
     v = luma + (v - luma) * mix
     if rng.random() < .6:  # highlights roll off

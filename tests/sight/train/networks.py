@@ -57,7 +57,7 @@ class Colours(nn.Module):
         self.c1 = nn.Sequential(conv(c(32), c(48), 2), conv(c(48), c(48)))
         self.c2 = nn.Sequential(conv(c(48), c(64), 2), conv(c(64), c(64)))
         self.c3 = nn.Sequential(conv(c(64), c(96), 2), conv(c(96), c(96)))
-        self.f0 = nn.Sequential(nn.Conv2d(2 * c(96) + 20, 96, 1), nn.ReLU(inplace=True))
+        self.f0 = nn.Sequential(nn.Conv2d(4 * c(96) + 20, 96, 1), nn.ReLU(inplace=True))
         self.drop = nn.Dropout(0.35)
         self.f1 = nn.Conv2d(96, 29, 1)
 
@@ -67,7 +67,8 @@ class Colours(nn.Module):
     def rest(self, planes, light):
         """as it is shipped: 'planes' Nx24xACROSSxALONG holds the strip and the light, spread out"""
         x = self.c3(self.c2(self.c1(self.c0(planes))))
-        pooled = torch.cat([F.adaptive_avg_pool2d(x, 1), F.adaptive_max_pool2d(x, 1), light], 1)
+        near = x[..., 5:11]  # three widths to either side of the tap: further on it may be another wire
+        pooled = torch.cat([F.adaptive_avg_pool2d(x, 1), F.adaptive_max_pool2d(x, 1), F.adaptive_avg_pool2d(near, 1), F.adaptive_max_pool2d(near, 1), light], 1)
         return self.f1(self.drop(self.f0(pooled))).flatten(1)
 
 

@@ -42,7 +42,7 @@ def smooth_curve(points, n):
 
 def layout(rng, h, w, size):
     """curves as Nx3 (x, y, height of the centre line), with radii; and where a connector might be"""
-    kind = rng.choice(["row", "row", "row", "fan", "bundle", "bundle", "twisted", "random", "spread", "heap"])
+    kind = rng.choice(["row", "row", "row", "fan", "ribbon", "ribbon", "bundle", "bundle", "twisted", "random", "spread", "heap"])
     n = int(rng.integers(3, 13))
     turn = rng.uniform(0, 2 * math.pi)
     u, v = np.array([math.cos(turn), math.sin(turn)]), np.array([-math.sin(turn), math.cos(turn)])
@@ -69,6 +69,13 @@ def layout(rng, h, w, size):
         if rng.random() < 0.75:
             block = (start - v * rng.uniform(1.5, 5) * size, u, v, span / 2 + pitch * rng.uniform(.6, 1.2),
                      rng.uniform(2, 6) * size)
+    elif kind == "ribbon":  # side by side, touching, all the way
+        k = 5
+        spine = np.array([w / 2, h / 2]) + np.outer(np.linspace(-0.75, 0.75, k), v * w) + np.outer(rng.normal(0, 0.09, k), u * w)
+        pitch = 2 * size * rng.uniform(0.9, 1.2)
+        for i in range(n):
+            pts = spine + np.outer(pitch * (i - (n - 1) / 2) + rng.normal(0, rng.choice([0.03, 0.2]) * pitch, k), u)
+            curves.append(np.column_stack([pts, size * (1 + rng.uniform(0, rng.choice([0.1, 1.5]), k))]))
     elif kind == "bundle":
         k = 6
         spine = np.array([w / 2, h / 2]) + np.outer(np.linspace(-0.7, 0.7, k), v * w) + rng.normal(0, 0.1, (k, 2)) * w
@@ -191,7 +198,9 @@ def draw_wires(rng, scene, curves, radii, colours, owner):
     radius = r[who]
     of = lambda values: row(values)[who]
     base = row([insulation(rng, b) for b, _ in colours])
-    second = row([insulation(rng, max(0, k)) for _, k in colours])
+    # Grey on black is often a dark grey.
+    dim = lambda b, k: rng.uniform(.5, 1) if (CODES[b], CODES[k]) == ("BK", "GY") else 1.0
+    second = row([insulation(rng, max(0, k)) * dim(b, max(0, k)) for b, k in colours])
     half = of([rng.choice([rng.uniform(0.05, 0.14), rng.uniform(0.1, 0.26)]) * math.pi if k >= 0 else -1 for _, k in colours])  # of the circumference
     phase = of([rng.uniform(-math.pi, math.pi) if rng.random() < .35 else rng.uniform(-1.9, 1.9) for _ in colours])
     twist = of([rng.choice([0.0, 1.0, 1.0]) * rng.normal(0, 0.16) / q for q in radii])
@@ -211,7 +220,7 @@ def draw_wires(rng, scene, curves, radii, colours, owner):
     put("albedo", albedo)
     put("nx", -ty * nl)
     put("ny", tx * nl)
-    put("gloss", of([rng.uniform(0.1, 1.6) for _ in radii]))
+    put("gloss", of([rng.uniform(0.1, 1.6) if rng.random() < .75 else rng.uniform(0, .15) for _ in radii]))
     put("sharp", of([math.exp(rng.uniform(1.6, 5.2)) for _ in radii]))
     put("dirty", of([rng.choice([0.0, 0.3, 1.0]) for _ in radii]))
     put("wire", (who - start).to(torch.int16))
