@@ -108,57 +108,77 @@ std::vector<Doubt> hindrances(const Exposure& exposure, double widthPx) {
     return doubts;
 }
 
-struct Verdict {
-    Posterior mean{};
-    bool agreed{true};
-    double least{1.0}; // probability that the most doubtful judge gives to the answer of the first
-};
+// What the judges say of one wire, whose views weigh alike.
+class Bench {
+public:
+    Bench(const LightCodes& light, const White& white) : light_(light), white_(white) {}
 
-// The mean of several opinions is more doubtful than any of them need be (a linear pool is underconfident);
-// the power was chosen on photos kept back.
-void sharpen(Posterior& mean) {
-    constexpr double power = 1.12;
-    double total = 0.0;
-    for (auto& row : mean)
-        for (double& p : row)
-            total += p = std::pow(p, power);
-    for (auto& row : mean)
-        for (double& p : row)
-            p /= total;
-}
-
-// The views of one wire weigh alike, and so do the judges.
-Verdict verdictOf(const std::vector<Strip>& views, const LightCodes& light, const White& white) {
-    Verdict verdict;
-    std::optional<Best> first;
-    for (const std::vector<ColourOdds>& ofJudge : colourOddsOf(views, light, white)) {
-        Posterior one{};
-        for (const ColourOdds& odds : ofJudge)
-            add(one, posteriorOf(odds), 1.0 / double(ofJudge.size()));
-        if (!first)
-            first = bestOf(one);
-        verdict.agreed = verdict.agreed && bestOf(one) == *first;
-        verdict.least = std::min(verdict.least, one.at(first->base).at(first->tracer));
-        add(verdict.mean, one, 1.0 / double(judges));
+    [[nodiscard]] Posterior ask(std::size_t judge, const Strip& strip) const {
+        return posteriorOf(colourOddsOf(judge, strip, light_, white_));
     }
-    sharpen(verdict.mean);
-    return verdict;
-}
+
+    void see(const Strip& view) {
+        for (std::size_t i = 0; i < judges; ++i)
+            add(sums_.at(i), ask(i, view), 1.0);
+        views_ += 1.0;
+    }
+
+    // The mean of several opinions is more doubtful than any of them need be (a linear pool is
+    // underconfident); the power was chosen on photos kept back.
+    [[nodiscard]] Posterior mean() const {
+        constexpr double power = 1.12;
+        Posterior mean{};
+        for (const Posterior& sum : sums_)
+            add(mean, sum, 1.0 / (views_ * double(judges)));
+        double total = 0.0;
+        for (auto& row : mean)
+            for (double& p : row)
+                total += p = std::pow(p, power);
+        for (auto& row : mean)
+            for (double& p : row)
+                p /= total;
+        return mean;
+    }
+
+    [[nodiscard]] bool agreed() const {
+        return std::all_of(sums_.begin(), sums_.end(),
+                           [&](const Posterior& sum) { return bestOf(sum) == bestOf(sums_.front()); });
+    }
+
+    // The probability that the most doubtful judge gives to the answer of the first.
+    [[nodiscard]] double least() const {
+        const Best first = bestOf(sums_.front());
+        double least = 1.0;
+        for (const Posterior& sum : sums_)
+            least = std::min(least, sum.at(first.base).at(first.tracer) / views_);
+        return least;
+    }
+
+private:
+    const LightCodes& light_;
+    const White& white_;
+    std::array<Posterior, judges> sums_{};
+    double views_{};
+};
 
 // A tracer that is turned away here may show further along the wire. Only a plain answer is doubted so, and
 // only by a part that is as plainly of the same base: the wire may have been lost on the way there.
-void lookFurther(const std::function<std::vector<Strip>()>& further, const LightCodes& light,
-                 const White& white, Posterior& posterior) {
+// One judge looks first: where it sees none, the others need not.
+void lookFurther(const Bench& bench, const std::function<std::vector<Strip>()>& further,
+                 Posterior& posterior) {
     constexpr double plainly = 0.9;
     constexpr double believed = 0.9;
     const Best here = bestOf(posterior);
     if (here.tracer + 1 != tracers)
         return;
     for (const Strip& strip : further()) {
-        const Posterior part = verdictOf({strip}, light, white).mean;
+        Posterior part = bench.ask(0, strip);
         const Best there = bestOf(part);
-        if (there.base != here.base || there.tracer + 1 == tracers ||
-            part.at(there.base).at(there.tracer) < plainly)
+        if (there.base != here.base || there.tracer + 1 == tracers)
+            continue;
+        for (std::size_t i = 1; i < judges; ++i)
+            add(part, bench.ask(i, strip), 1.0);
+        if (part.at(there.base).at(there.tracer) < plainly * double(judges))
             continue;
         double& plain = posterior.at(here.base).back();
         posterior.at(there.base).at(there.tracer) += believed * plain;
@@ -172,9 +192,16 @@ void lookFurther(const std::function<std::vector<Strip>()>& further, const Light
 void judge(const std::vector<Strip>& views, const std::function<std::vector<Strip>()>& further,
            double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading) {
-    Verdict verdict = verdictOf(views, light, white);
-    lookFurther(further, light, white, verdict.mean);
-    reading.candidates = candidatesOf(verdict.mean);
+    Bench bench(light, white);
+    constexpr double plainly = 0.97; // of every judge: a second view would change nothing
+    for (const Strip& view : views) {
+        bench.see(view);
+        if (bench.agreed() && bench.least() > plainly)
+            break;
+    }
+    Posterior posterior = bench.mean();
+    lookFurther(bench, further, posterior);
+    reading.candidates = candidatesOf(posterior);
     reading.doubts = hindrances(exposureOf(views.front()), widthPx);
     // Chosen on photos kept back: as many as can be called sure with none wrong among them. A thin grey
     // tracer on black passes for a highlight, so plain black needs more.
@@ -182,8 +209,8 @@ void judge(const std::vector<Strip>& views, const std::function<std::vector<Stri
     const bool plainBlack = answer.base == colour::Insulation::BK && !answer.tracer;
     const double enough = plainBlack ? 0.97 : 0.92;
     const double enoughForEach = plainBlack ? 0.90 : 0.80;
-    reading.sure = reading.doubts.empty() && verdict.agreed && strength > 0.8 &&
-                   verdict.least > enoughForEach && reading.candidates.front().probability > enough;
+    reading.sure = reading.doubts.empty() && bench.agreed() && strength > 0.8 &&
+                   bench.least() > enoughForEach && reading.candidates.front().probability > enough;
     if (reading.sure)
         return;
     if (white[3] == 0.0F)

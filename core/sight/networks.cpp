@@ -115,35 +115,26 @@ LightCodes lightOf(const cv::Mat& rgb) {
     return codes;
 }
 
-std::array<std::vector<ColourOdds>, judges> colourOddsOf(const std::vector<Strip>& strips,
-                                                         const LightCodes& light, const White& white) {
+ColourOdds colourOddsOf(std::size_t judge, const Strip& strip, const LightCodes& light, const White& white) {
     constexpr int cells = stripAcross * stripAlong;
     constexpr int colours = 4; // red, green, blue, seen
-    const int count = int(strips.size());
     const int lights = int(light[0].size() + white.size());
-    const std::array<int, 4> shape{count, colours + lights, stripAcross, stripAlong};
-    const std::array<int, 4> lightShape{count, lights, 1, 1};
+    const std::array<int, 4> shape{1, colours + lights, stripAcross, stripAlong};
+    const std::array<int, 4> lightShape{1, lights, 1, 1};
     cv::Mat planes(int(shape.size()), shape.data(), CV_32F);
-    cv::Mat codes(int(lightShape.size()), lightShape.data(), CV_32F);
-    for (int k = 0; k < count; ++k)
-        fillPlanes(strips[std::size_t(k)], planes.ptr<float>(k));
-    std::array<std::vector<ColourOdds>, judges> odds;
+    cv::Mat code(int(lightShape.size()), lightShape.data(), CV_32F);
+    fillPlanes(strip, planes.ptr<float>());
+    std::copy(light.at(judge).begin(), light.at(judge).end(), code.ptr<float>());
+    std::copy(white.begin(), white.end(), code.ptr<float>() + light.at(judge).size());
+    for (int channel = 0; channel < lights; ++channel)
+        std::fill_n(planes.ptr<float>(0, colours + channel), cells, code.ptr<float>()[channel]);
     Networks& nets = networks();
     const std::lock_guard lock(nets.one);
-    for (std::size_t i = 0; i < judges; ++i) {
-        for (int k = 0; k < count; ++k) {
-            auto* code = codes.ptr<float>(k);
-            std::copy(light.at(i).begin(), light.at(i).end(), code);
-            std::copy(white.begin(), white.end(), code + light.at(i).size());
-            for (int channel = 0; channel < lights; ++channel)
-                std::fill_n(planes.ptr<float>(k, colours + channel), cells, code[channel]);
-        }
-        nets.colours.at(i).setInput(planes, "planes");
-        nets.colours.at(i).setInput(codes, "light");
-        const cv::Mat out = nets.colours.at(i).forward();
-        for (int k = 0; k < count; ++k)
-            std::copy_n(out.ptr<float>(k), ColourOdds{}.size(), odds.at(i).emplace_back().begin());
-    }
+    nets.colours.at(judge).setInput(planes, "planes");
+    nets.colours.at(judge).setInput(code, "light");
+    const cv::Mat out = nets.colours.at(judge).forward();
+    ColourOdds odds{};
+    std::copy_n(out.ptr<float>(), odds.size(), odds.begin());
     return odds;
 }
 

@@ -68,8 +68,8 @@ struct Strip {
     cv::Mat seen; // CV_8UC1, 255 where it belongs to the wire's neighbourhood and 0 beyond what was followed
 };
 
-// For each judge what it makes of each strip, in the strips' order.
-[[nodiscard]] std::array<std::vector<ColourOdds>, judges>
-colourOddsOf(const std::vector<Strip>& strips, const LightCodes& light, const White& white);
+// What one judge, below 'judges', makes of a strip: some milliseconds.
+[[nodiscard]] ColourOdds colourOddsOf(std::size_t judge, const Strip& strip, const LightCodes& light,
+                                      const White& white);
 
 } // namespace undercowl::sight
