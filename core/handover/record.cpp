@@ -145,6 +145,7 @@ Section machineSection(const Subject& subject) {
     if (job.altitude) {
         addRow(table, "record.machine.ridden", written(*job.altitude));
     }
+    addRow(table, "record.machine.received", job.received);
     addRow(table, "record.machine.load", job.load);
     addRow(table, "record.machine.taken-in", day(job.opened.at));
     if (job.handedOver) {
@@ -196,10 +197,14 @@ Document ownersRecord(const job::Job& job, const job::Machine& machine, const jo
     add(doneSection(subject));
     add(wiringSection(subject));
     add(measuredSection(subject));
+    add(provedSection(subject));
     add(partsSection(subject));
     add(dueSection(subject));
     add(leftSection(subject));
+    add(beforeAfterSection(subject));
+    add(costSection(subject));
     add(photosSection(subject, mostPictures));
+    add(signedSection(subject));
     add(noteSection());
     return document;
 }

@@ -33,6 +33,10 @@ using MaybeSection = std::optional<Section>;
 [[nodiscard]] MaybeSection dueSection(const Subject& subject);
 [[nodiscard]] Section leftSection(const Subject& subject);
 [[nodiscard]] MaybeSection photosSection(const Subject& subject, std::size_t most);
+[[nodiscard]] MaybeSection provedSection(const Subject& subject);
+[[nodiscard]] MaybeSection beforeAfterSection(const Subject& subject);
+[[nodiscard]] MaybeSection costSection(const Subject& subject);
+[[nodiscard]] MaybeSection signedSection(const Subject& subject); // old parts, waste, signature
 [[nodiscard]] Section noteSection();
 
 [[nodiscard]] inline Message say(std::string_view key, std::vector<std::string> values = {}) {

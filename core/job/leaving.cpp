@@ -1,6 +1,7 @@
 #include "core/job/leaving.h"
 
 #include "core/job/needs.h"
+#include "core/job/proving.h"
 #include "core/job/worktime.h"
 
 #include <algorithm>
@@ -61,12 +62,32 @@ void addBans(const Job& job, std::vector<Against>& found) {
     }
 }
 
+// What was disturbed and is on again has to be proved, or it is recorded why not.
+void addProofs(const Job& job, std::vector<Against>& found) {
+    for (const ToProve& proof : toProve(job)) {
+        if (proof.kind == ProofKind::Afterwards || proof.apart)
+            continue; // see addBans and addOpenWork
+        if (proof.state == ToProve::State::Open)
+            found.push_back({Weighs::Stops,
+                             {"leave.unproved", {english(proof.words)}},
+                             proof.subject,
+                             Against::Way::Prove,
+                             proof.what});
+        else if (proof.state == ToProve::State::LeftOut)
+            found.push_back({Weighs::Warns,
+                             {"leave.proof-left-out", {english(proof.words), proof.note}},
+                             proof.subject,
+                             Against::Way::Prove,
+                             proof.what});
+    }
+}
+
 void addOpenWork(const Job& job, std::vector<Against>& found) {
     for (const Afterwards& open : openAfterwards(job))
         if (std::none_of(found.begin(), found.end(), [&](const Against& other) {
                 return other.subject == open.step->id && other.what == open.what;
             }))
-            found.push_back({Weighs::Warns,
+            found.push_back({Weighs::Stops,
                              {"leave.afterwards", {open.what, open.step->title}},
                              open.step->id,
                              Against::Way::SeeTo,
@@ -97,6 +118,7 @@ std::vector<Against> againstLeaving(const Job& job) {
     std::vector<Against> found;
     addFindings(job, found);
     addBans(job, found);
+    addProofs(job, found);
     addOpenWork(job, found);
     std::stable_sort(found.begin(), found.end(),
                      [](const Against& a, const Against& b) { return a.weighs < b.weighs; });

@@ -17,8 +17,8 @@ struct Against {
     Message why;
     Id subject; // finding, step, round or span that it is about
     // What the mechanic may do about it here: record a refusal, or say what was done afterwards.
-    enum class Way : std::uint8_t { None, SettleOrRefuse, SeeTo } way{};
-    std::string what; // with SeeTo: the work, as RefitNeeds names it
+    enum class Way : std::uint8_t { None, SettleOrRefuse, SeeTo, Prove } way{};
+    std::string what; // with SeeTo and Prove: the work, as RefitNeeds or ToProve names it
 };
 
 // What stops comes first, both in the order of the job. A part that is not on again stops nothing: an owner

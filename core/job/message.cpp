@@ -41,7 +41,22 @@ constexpr std::array patterns{
     Pattern{"leave.left-out", "left out: %1 (%2)"},
     Pattern{"leave.afterwards", "not done yet: %1 (%2)"},
     Pattern{"leave.not-looked", "round not finished: %1, %2 checks without an answer"},
+    Pattern{"leave.unproved", "not proved: %1"},
+    Pattern{"leave.proof-left-out", "not proved, left out: %1 (%2)"},
     Pattern{"leave.watch", "the watch still runs: %1"},
+
+    Pattern{"prove.afterwards", "%1 (%2)"},
+    Pattern{"prove.torque", "tightened to the torque and read: %1 (%2)"},
+    Pattern{"prove.fasteners", "every fastener in and tight: %1 (%2)"},
+    Pattern{"prove.wires", "each wire read back against the map: %1"},
+    Pattern{"prove.hose", "runs as on its photo, clipped, dry under pressure: %1"},
+    Pattern{"prove.cable", "moves freely at both locks, free play right: %1"},
+    Pattern{"prove.fluid", "filled again, level right, no leak: %1 (let out: %2)"},
+    Pattern{"prove.sits", "sits as it did, nothing left over: %1"},
+
+    Pattern{"cost.no-price", "no price is known: %1"},
+    Pattern{"cost.other-currency", "in another currency, not in the sum: %1, %2 %3"},
+    Pattern{"cost.too-large", "the sum is too large to reckon with: %1"},
 
     Pattern{"consumable.not-allowed", "%1 is not among the grades that the machine allows: %2"},
     Pattern{"consumable.limit-unknown",

@@ -4,6 +4,8 @@
 // as typed. More than 400 lines: these values are read together.
 #pragma once
 
+#include "core/job/basics.h"
+#include "core/job/closing.h"
 #include "core/wiring/map.h"
 
 #include <cstdint>
@@ -13,26 +15,6 @@
 #include <vector>
 
 namespace undercowl::job {
-
-using Id = std::string;
-using TimeMs = std::int64_t;
-
-// A quantity with the digits and the unit that were typed; core/units converts and judges it.
-struct TypedValue {
-    std::string digits; // "9.3", with a point
-    std::string unit;   // "N.m"
-
-    friend bool operator==(const TypedValue&, const TypedValue&) = default;
-};
-
-// Who said it and when; taken from the entry.
-struct Said {
-    Id entry;
-    Id mechanic;
-    TimeMs at{};
-
-    friend bool operator==(const Said&, const Said&) = default;
-};
 
 struct Mechanic {
     Id id;
@@ -231,6 +213,7 @@ struct Recheck {
     std::optional<TypedValue> after; // distance
     std::optional<int> afterDays;
     Said said;
+    std::optional<Noted> seen{}; // it was done
 
     friend bool operator==(const Recheck&, const Recheck&) = default;
 };
@@ -327,6 +310,8 @@ struct ConsumableUse {
 struct HandedOver {
     std::string note;
     Said said;
+    std::string oldParts{}; // what became of them: "given back", "kept for 14 days"
+    std::string waste{};    // taken: oil, battery, tyres
 
     friend bool operator==(const HandedOver&, const HandedOver&) = default;
 };
@@ -372,6 +357,13 @@ struct Job {
     std::vector<Approval> approvals;
     std::vector<Round> rounds;
     std::vector<FunctionCheck> functions;
+    std::vector<FunctionCheck> functionsAfter; // tried again before it leaves
+    std::vector<Proof> proofs;                 // the last word on each
+    std::vector<SecondEyes> secondEyes;
+    std::vector<RoadTest> roadTests;
+    std::optional<CostTerms> costTerms;
+    std::optional<Signature> signature;
+    Id cameBackFrom; // the job that this one is a return of
     std::vector<WorkSpan> spans;
     std::vector<ConsumableUse> consumables;
     std::vector<Id> refitWish; // steps in the order in which the mechanic wants to refit them; may be partial

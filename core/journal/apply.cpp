@@ -20,10 +20,15 @@ void describeJob(Job& job, const Fields& body, const InForce& /*entry*/) {
     const auto altitude = typedIfAny(body, "altitude");
     const auto rider = typedIfAny(body, "rider_mass");
     const auto luggage = typedIfAny(body, "luggage_mass");
-    const std::array texts{std::pair{"number", &job.number}, std::pair{"machine", &job.machine},
-                           std::pair{"owner", &job.owner},   std::pair{"reason", &job.reason},
-                           std::pair{"works", &job.works},   std::pair{"works_not", &job.worksNot},
-                           std::pair{"load", &job.load},     std::pair{"received", &job.received}};
+    const std::array texts{std::pair{"number", &job.number},
+                           std::pair{"machine", &job.machine},
+                           std::pair{"owner", &job.owner},
+                           std::pair{"reason", &job.reason},
+                           std::pair{"works", &job.works},
+                           std::pair{"works_not", &job.worksNot},
+                           std::pair{"load", &job.load},
+                           std::pair{"received", &job.received},
+                           std::pair{"came_back_from", &job.cameBackFrom}};
     std::array<std::optional<std::string>, texts.size()> given;
     for (std::size_t i = 0; i < texts.size(); ++i)
         given.at(i) = body.textIfAny(texts.at(i).first);
@@ -265,11 +270,14 @@ void noteRecheck(Job& job, const Fields& body, const InForce& entry) {
     if (body.has("after_days"))
         recheck.afterDays = static_cast<int>(body.whole("after_days", 0, 36'500));
     recheck.said = said(entry);
+    if (const auto* old = byId(job.rechecks, recheck.id))
+        recheck.seen = old->seen;
     putById(job.rechecks, std::move(recheck));
 }
 
 void handOver(Job& job, const Fields& body, const InForce& entry) {
-    job.handedOver = job::HandedOver{body.textOr("note"), said(entry)};
+    job.handedOver =
+        job::HandedOver{body.textOr("note"), said(entry), body.textOr("old_parts"), body.textOr("waste")};
 }
 
 constexpr std::array kinds{

@@ -21,6 +21,9 @@ struct Kind {
 // needs. Null for another kind.
 [[nodiscard]] ApplyToJob applyToWork(std::string_view kind);
 
+// Of the kinds that are said between the last bolt and the owner's hand. Null for another kind.
+[[nodiscard]] ApplyToJob applyToClosing(std::string_view kind);
+
 [[nodiscard]] inline job::Said said(const InForce& entry) {
     return {entry.last->id, entry.last->mechanic, entry.first->clock.wallMs};
 }
@@ -50,6 +53,9 @@ T& putById(std::vector<T>& items, T item) {
 
 // A list of texts; empty when it is not there.
 [[nodiscard]] std::vector<std::string> texts(const Fields& body, const char* name);
+
+// True or false; false when it is not there.
+[[nodiscard]] bool flag(const Fields& body, const char* name);
 
 // "minutes", from 0 to a year.
 [[nodiscard]] std::optional<int> minutesIfAny(const Fields& body);

@@ -24,10 +24,6 @@ std::optional<int> minutesIfAny(const Fields& body) {
     return static_cast<int>(body.whole("minutes", 0, minutesInYear));
 }
 
-namespace {
-
-using job::Job;
-
 bool flag(const Fields& body, const char* name) {
     if (!body.has(name))
         return false;
@@ -35,6 +31,10 @@ bool flag(const Fields& body, const char* name) {
         throw ShapeError(std::string(name) + ": must be true or false");
     return body.child(name).get<bool>();
 }
+
+namespace {
+
+using job::Job;
 
 void refuseFinding(Job& job, const Fields& body, const InForce& entry) {
     const job::Refusal refusal{body.text("by"), body.textOr("how"), body.textOr("note"), said(entry)};
@@ -88,15 +88,23 @@ void answerCheck(Job& job, const Fields& body, const InForce& entry) {
         }
 }
 
-void checkFunction(Job& job, const Fields& body, const InForce& entry) {
+void keepFunction(std::vector<job::FunctionCheck>& functions, const Fields& body, const InForce& entry) {
     job::FunctionCheck check{body.text("what"), body.word("answer", job::functionAnswerFromCode),
                              body.textOr("note"), said(entry)};
-    for (job::FunctionCheck& old : job.functions)
+    for (job::FunctionCheck& old : functions)
         if (old.what == check.what) {
             old = std::move(check);
             return;
         }
-    job.functions.push_back(std::move(check));
+    functions.push_back(std::move(check));
+}
+
+void checkFunction(Job& job, const Fields& body, const InForce& entry) {
+    keepFunction(job.functions, body, entry);
+}
+
+void proveFunction(Job& job, const Fields& body, const InForce& entry) {
+    keepFunction(job.functionsAfter, body, entry);
 }
 
 void startTime(Job& job, const Fields& body, const InForce& entry) {
@@ -163,17 +171,12 @@ void wishOrder(Job& job, const Fields& body, const InForce& /*entry*/) {
 }
 
 constexpr std::array kinds{
-    Kind{"finding.refused", refuseFinding},
-    Kind{"approval.asked", askApproval},
-    Kind{"round.begun", beginRound},
-    Kind{"check.answered", answerCheck},
-    Kind{"function.checked", checkFunction},
-    Kind{"time.started", startTime},
-    Kind{"time.stopped", stopTime},
-    Kind{"consumable.used", useConsumable},
-    Kind{"task.finished", finishTask},
-    Kind{"refit.needs", needRefit},
-    Kind{"refit.seen-to", seeTo},
+    Kind{"finding.refused", refuseFinding},  Kind{"approval.asked", askApproval},
+    Kind{"round.begun", beginRound},         Kind{"check.answered", answerCheck},
+    Kind{"function.checked", checkFunction}, Kind{"function.proved", proveFunction},
+    Kind{"time.started", startTime},         Kind{"time.stopped", stopTime},
+    Kind{"consumable.used", useConsumable},  Kind{"task.finished", finishTask},
+    Kind{"refit.needs", needRefit},          Kind{"refit.seen-to", seeTo},
     Kind{"refit.wished", wishOrder},
 };
 
@@ -182,7 +185,7 @@ constexpr std::array kinds{
 ApplyToJob applyToWork(std::string_view kind) {
     const auto found =
         std::find_if(kinds.begin(), kinds.end(), [kind](const Kind& k) { return k.name == kind; });
-    return found == kinds.end() ? nullptr : found->apply;
+    return found == kinds.end() ? applyToClosing(kind) : found->apply;
 }
 
 } // namespace undercowl::journal

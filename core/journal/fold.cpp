@@ -2,6 +2,7 @@
 
 #include "core/journal/apply.h"
 #include "core/journal/instruments.h"
+#include "core/journal/knowledgefile.h"
 #include "core/journal/rounds.h"
 
 #include <algorithm>
@@ -105,7 +106,8 @@ std::vector<job::Mechanic> foldMechanics(std::span<const Entry> entries) {
 }
 
 StreamKind streamKind(const Entry& entry) {
-    if (entry.kind == "mechanic.named" || entry.kind == "instrument.kept" || entry.kind == "round.kept")
+    if (entry.kind == "mechanic.named" || entry.kind == "instrument.kept" || entry.kind == "round.kept" ||
+        entry.kind == "knowledge.learned")
         return StreamKind::Shop;
     if (entry.kind == "machine.described")
         return StreamKind::Machine;
@@ -127,6 +129,8 @@ std::optional<std::string> shapeProblem(const Entry& entry) {
                 static_cast<void>(readInstrument(entry.subject, body));
             else if (entry.kind == "round.kept")
                 static_cast<void>(readRoundList(body));
+            else if (entry.kind == "knowledge.learned")
+                static_cast<void>(readKnowledge(body));
             else
                 static_cast<void>(readMechanic(entry.subject, body));
             break;
@@ -150,7 +154,8 @@ std::optional<std::string> shapeProblem(const Entry& entry) {
 }
 
 std::string mediaNamed(const Entry& entry) {
-    if (entry.redacted || (entry.kind != "photo.taken" && entry.kind != "memo.kept"))
+    if (entry.redacted ||
+        (entry.kind != "photo.taken" && entry.kind != "memo.kept" && entry.kind != "owner.signed"))
         return {};
     const Json body = Json::parse(entry.body, nullptr, false);
     const auto found = body.is_object() ? body.find("media") : body.end();

@@ -25,6 +25,7 @@ Json patchBody(const JobPatch& patch) {
     putIfSaid(body, "received", patch.received);
     putIfSaid(body, "machine", patch.machine);
     putIfSaid(body, "owner", patch.owner);
+    putIfSaid(body, "came_back_from", patch.cameBackFrom);
     put(body, "odometer", patch.odometer);
     put(body, "altitude", patch.altitude);
     put(body, "rider_mass", patch.riderMass);
@@ -218,9 +219,12 @@ Draft recheckDue(const Id& job, const job::Recheck& recheck, const Id& supersede
     return draft("recheck.due", job, recheck.id, body, supersedes);
 }
 
-Draft jobHandedOver(const Id& job, const std::string& note) {
+Draft jobHandedOver(const Id& job, const std::string& note, const std::string& oldParts,
+                    const std::string& waste) {
     Json body = Json::object();
     put(body, "note", note);
+    put(body, "old_parts", oldParts);
+    put(body, "waste", waste);
     return draft("job.handed-over", job, job, body);
 }
 

@@ -22,7 +22,7 @@ namespace undercowl::journal {
 // holds for each.
 struct JobPatch {
     std::optional<std::string> number, reason, works, worksNot, load, received;
-    std::optional<Id> machine, owner;
+    std::optional<Id> machine, owner, cameBackFrom;
     std::optional<job::TypedValue> odometer, altitude, riderMass, luggageMass;
 };
 [[nodiscard]] Draft jobOpened(const Id& job, const JobPatch& first);
@@ -53,7 +53,8 @@ struct JobPatch {
 [[nodiscard]] Draft readingTaken(const Id& job, const job::Reading& reading, const Id& supersedes = {});
 [[nodiscard]] Draft memoKept(const Id& job, const job::Memo& memo, const Id& supersedes = {});
 [[nodiscard]] Draft recheckDue(const Id& job, const job::Recheck& recheck, const Id& supersedes = {});
-[[nodiscard]] Draft jobHandedOver(const Id& job, const std::string& note);
+[[nodiscard]] Draft jobHandedOver(const Id& job, const std::string& note, const std::string& oldParts = {},
+                                  const std::string& waste = {});
 
 // Undo, in any stream: the entry named has no effect any more. Withdrawing the withdrawal brings it back.
 [[nodiscard]] Draft withdrawn(const Id& stream, const Id& entry);

@@ -141,7 +141,9 @@ TEST_CASE("every key is there once and every value of it has its place") {
     const auto check = [](const Text& text) {
         if (const auto* message = std::get_if<Message>(&text)) {
             INFO(message->key);
-            const std::string english{englishPhrase(message->key)};
+            std::string english{englishPhrase(message->key)};
+            if (english.empty()) // what the job says to its mechanic is said to the owner in the same words
+                english = job::englishPattern(message->key);
             CHECK_FALSE(english.empty());
             const std::regex place{"%[1-9]"};
             const auto places =

@@ -1,0 +1,180 @@
+#include "core/job/proving.h"
+
+#include "core/job/needs.h"
+#include "core/job/text.h"
+#include "core/units/parse.h"
+
+#include <algorithm>
+#include <array>
+
+namespace undercowl::job {
+namespace {
+
+constexpr std::array<std::string_view, 8> kindCodes{"afterwards", "torque", "wires",     "hose",
+                                                    "cable",      "fluid",  "fasteners", "sits"};
+constexpr std::array<std::string_view, 10> forSecondEyes{
+    "brake", "caliper",  "master cylinder", "wheel",     "axle",
+    "fork",  "steering", "handlebar",       "swing arm", "shock"};
+constexpr std::array<std::string_view, 5> hoses{"hose", "pipe", "vent", "breather", "fuel line"};
+
+template<std::size_t N>
+bool saysAny(std::string_view text, const std::array<std::string_view, N>& words) {
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return saysWord(text, word); });
+}
+
+// "2 x screw M5 x 16 mm, 4.5 N.m"
+std::string hardwareWords(const StripStep& step, bool torqued) {
+    std::string words;
+    for (const Hardware& piece : step.hardware) {
+        if (torqued && !piece.torque)
+            continue;
+        words += (words.empty() ? "" : "; ") + std::to_string(piece.count) + " x " + piece.what;
+        if (!piece.thread.empty())
+            words += " " + piece.thread;
+        if (!piece.length.empty())
+            words += " x " + piece.length;
+        if (piece.torque)
+            words += ", " + piece.torque->digits + " " + piece.torque->unit;
+    }
+    return words;
+}
+
+bool torqueRead(const Job& job, const StripStep& step) {
+    return std::any_of(job.readings.begin(), job.readings.end(), [&](const Reading& reading) {
+        return reading.about == step.id && reading.verdict != "outside" &&
+               units::parseQuantity(reading.value.digits + " " + reading.value.unit, units::Dimension::Torque)
+                   .has_value();
+    });
+}
+
+// Every wire that the map names was read back and matches; a map without wires proves nothing.
+bool wiresRead(const Job& job, const wiring::Gathering& gathering) {
+    std::size_t wires = 0;
+    for (const wiring::Place& place : gathering.held) {
+        const bool known = std::any_of(place.answers.begin(), place.answers.end(),
+                                       [](const auto& answer) { return answer.has_value(); });
+        if (!known || place.key.half != wiring::Half::Loom)
+            continue;
+        ++wires;
+        const auto check =
+            std::find_if(job.wireChecks.begin(), job.wireChecks.end(), [&](const WireCheck& each) {
+                return each.gathering == gathering.id && each.place == place.key;
+            });
+        if (check == job.wireChecks.end() || check->outcome != MatchOutcome::Matches)
+            return false;
+    }
+    return wires > 0;
+}
+
+class Collector {
+public:
+    explicit Collector(const Job& job) : job_(job) {}
+
+    void addStep(const StripStep& step) {
+        const std::string title = lowered(step.title);
+        const std::size_t before = found_.size();
+        for (const std::string& what : needsOf(step).afterwards)
+            add(step, ProofKind::Afterwards, {"prove.afterwards", {what, step.title}}, what);
+        if (const std::string torqued = hardwareWords(step, true); !torqued.empty()) {
+            ToProve& proof = add(step, ProofKind::Torque, {"prove.torque", {step.title, torqued}});
+            if (proof.state == ToProve::State::Open && torqueRead(job_, step))
+                proof.state = ToProve::State::Proved;
+        } else if (!step.hardware.empty()) {
+            add(step, ProofKind::Fasteners, {"prove.fasteners", {step.title, hardwareWords(step, false)}});
+        }
+        if (saysAny(title, hoses))
+            add(step, ProofKind::Hose, {"prove.hose", {step.title}});
+        if (saysWord(title, "cable") && !saysWord(title, "cable tie"))
+            add(step, ProofKind::Cable, {"prove.cable", {step.title}});
+        if (!step.letOut.empty() && folded(step.letOut) != "none")
+            add(step, ProofKind::Fluid, {"prove.fluid", {step.title, step.letOut}});
+        for (const wiring::Gathering& gathering : job_.gatherings)
+            if (gathering.step == step.id)
+                addGathering(gathering, !step.refitted);
+        if (found_.size() == before)
+            add(step, ProofKind::Sits, {"prove.sits", {step.title}});
+    }
+
+    void addGathering(const wiring::Gathering& gathering, bool apart) {
+        ToProve proof;
+        proof.kind = ProofKind::Wires;
+        proof.subject = gathering.id;
+        proof.title = gathering.title;
+        proof.words = {"prove.wires", {gathering.title}};
+        proof.what = code(proof.kind);
+        proof.apart = apart;
+        answer(proof);
+        if (proof.state == ToProve::State::Open && wiresRead(job_, gathering))
+            proof.state = ToProve::State::Proved;
+        found_.push_back(std::move(proof));
+    }
+
+    [[nodiscard]] std::vector<ToProve> found() && { return std::move(found_); }
+
+private:
+    ToProve& add(const StripStep& step, ProofKind kind, Message words, std::string what = {}) {
+        ToProve proof;
+        proof.kind = kind;
+        proof.subject = step.id;
+        proof.title = step.title;
+        proof.words = std::move(words);
+        proof.what = what.empty() ? std::string(code(kind)) : std::move(what);
+        proof.secondEyes = saysAny(lowered(step.title), forSecondEyes);
+        proof.apart = !step.refitted.has_value();
+        if (kind == ProofKind::Afterwards) {
+            if (const SeenTo* seen = seenTo(step, proof.what)) {
+                proof.state = seen->leftOut ? ToProve::State::LeftOut : ToProve::State::Proved;
+                proof.note = seen->note;
+            }
+        }
+        answer(proof);
+        return found_.emplace_back(std::move(proof));
+    }
+
+    void answer(ToProve& proof) const {
+        for (const Proof& given : job_.proofs)
+            if (given.subject == proof.subject && given.what == proof.what) {
+                proof.state = given.leftOut ? ToProve::State::LeftOut : ToProve::State::Proved;
+                proof.note = given.note;
+            }
+        for (const SecondEyes& eyes : job_.secondEyes)
+            if (eyes.subject == proof.subject && eyes.what == proof.what)
+                proof.secondedBy = eyes.by;
+    }
+
+    const Job& job_;
+    std::vector<ToProve> found_;
+};
+
+} // namespace
+
+std::vector<ToProve> toProve(const Job& job) {
+    Collector collector(job);
+    for (const StripStep& step : job.steps)
+        collector.addStep(step);
+    for (const wiring::Gathering& gathering : job.gatherings)
+        if (findStep(job, gathering.step) == nullptr)
+            collector.addGathering(gathering, false);
+    return std::move(collector).found();
+}
+
+std::vector<ToProve> openProofs(const Job& job) {
+    std::vector<ToProve> open = toProve(job);
+    std::erase_if(open,
+                  [](const ToProve& proof) { return proof.apart || proof.state != ToProve::State::Open; });
+    return open;
+}
+
+std::optional<TimeMs> dueAt(const Job& job, const Recheck& recheck) {
+    constexpr TimeMs msPerDay = TimeMs{24} * 60 * 60 * 1000;
+    if (!recheck.afterDays || recheck.seen)
+        return std::nullopt;
+    return (job.handedOver ? job.handedOver->said.at : recheck.said.at) + *recheck.afterDays * msPerDay;
+}
+
+std::string_view code(ProofKind kind) {
+    return kindCodes.at(static_cast<std::size_t>(kind));
+}
+
+} // namespace undercowl::job
