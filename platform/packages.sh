@@ -8,7 +8,7 @@ build-essential cmake ninja-build pkg-config
 libexpected-dev nlohmann-json3-dev libfmt-dev libcli11-dev
 libsqlitecpp-dev libsqlite3-dev libsodium-dev libarchive-dev libfontconfig-dev
 libpocketsphinx-dev libsphinxbase-dev pocketsphinx-en-us flite1-dev libkissfft-dev libsndfile1-dev libsamplerate0-dev
-libqrencode-dev
+libqrencode-dev libzxing-dev
 libopencv-core-dev libopencv-imgproc-dev libopencv-dnn-dev libturbojpeg0-dev libpng-dev
 qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools
 qt6-multimedia-dev qt6-speech-dev qt6-svg-dev libgl-dev libvulkan-dev
@@ -20,7 +20,7 @@ qt6-qpa-plugins qt6-speech-flite-plugin libgl1-mesa-dri fonts-dejavu-core
 "
 
 packages_test="
-catch2 libzxing-dev clang clang-format clang-tidy python3 poppler-utils units
+catch2 clang clang-format clang-tidy python3 poppler-utils units
 qml6-module-qttest xvfb xauth xdotool imagemagick
 "
 

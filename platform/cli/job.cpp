@@ -1,7 +1,9 @@
 #include "platform/cli/job.h"
 
 #include "core/job/cautions.h"
+#include "core/job/cost.h"
 #include "core/job/leaving.h"
+#include "core/job/proving.h"
 #include "core/wiring/readback.h"
 #include "platform/cli/job_json.h"
 
@@ -100,6 +102,47 @@ void showWiring(const job::Job& job) {
     }
 }
 
+std::string_view stateOf(const job::ToProve& proof) {
+    switch (proof.state) {
+    case job::ToProve::State::Proved: return "proved";
+    case job::ToProve::State::LeftOut: return "left out";
+    case job::ToProve::State::Open: break;
+    }
+    return proof.apart ? "apart" : "open";
+}
+
+void showProofs(const job::Job& job) {
+    for (const job::ToProve& proof : job::toProve(job))
+        say(fmt::format("  {:8} {}{}{}", stateOf(proof), job::english(proof.words),
+                        proof.note.empty() ? "" : "; " + proof.note,
+                        proof.secondedBy.empty() ? "" : "; second pair of eyes: " + proof.secondedBy));
+}
+
+void showCost(const job::Cost& cost) {
+    for (const job::CostRow& row : cost.rows)
+        say(fmt::format("  {}{}: {}", row.what.empty() ? "other work" : row.what,
+                        row.minutes > 0 ? fmt::format(", {} min", row.minutes) : "",
+                        job::money(row.net, cost.currency)));
+    say(fmt::format("  without tax {}, tax {}, together {}", job::money(cost.net, cost.currency),
+                    job::money(cost.tax, cost.currency), job::money(cost.gross, cost.currency)));
+    for (const job::Message& doubt : cost.doubts)
+        say("  ! " + job::english(doubt));
+}
+
+OrderedJson costJson(const job::Cost& cost) {
+    OrderedJson json{{"currency", cost.currency}, {"rows", OrderedJson::array()}};
+    const int places = job::currencyPlaces(cost.currency);
+    for (const job::CostRow& row : cost.rows)
+        json["rows"].push_back(
+            {{"what", row.what}, {"minutes", row.minutes}, {"net", job::written(row.net, places)}});
+    json["net"] = job::written(cost.net, places);
+    json["tax"] = job::written(cost.tax, places);
+    json["gross"] = job::written(cost.gross, places);
+    json["minutes"] = cost.minutes;
+    json["minutes_expected"] = cost.minutesExpected;
+    return json;
+}
+
 Exit show(const Context& context, const std::string& wanted) {
     const auto opened = openJob(context, wanted);
     if (!opened)
@@ -113,6 +156,15 @@ Exit show(const Context& context, const std::string& wanted) {
         for (const job::Against& against : job::againstLeaving(job))
             json["against_leaving"].push_back(
                 {{"stops", against.weighs == job::Weighs::Stops}, {"why", job::english(against.why)}});
+        json["to_prove"] = OrderedJson::array();
+        for (const job::ToProve& proof : job::toProve(job))
+            json["to_prove"].push_back({{"kind", job::code(proof.kind)},
+                                        {"what", job::english(proof.words)},
+                                        {"state", stateOf(proof)},
+                                        {"note", proof.note},
+                                        {"second_eyes", proof.secondedBy}});
+        const auto cost = job::costOf(job, opened->store.now());
+        json["cost"] = cost ? costJson(*cost) : OrderedJson(nullptr);
         printJson(json);
         return Exit::Done;
     }
@@ -140,6 +192,12 @@ Exit show(const Context& context, const std::string& wanted) {
     part("Parts", !job.parts.empty());
     for (const job::Part& each : job.parts)
         say(fmt::format("  {} {}: {}", each.name, each.number, job::code(each.state)));
+    part("To prove", !job.steps.empty() || !job.gatherings.empty());
+    showProofs(job);
+    const auto cost = job::costOf(job, opened->store.now());
+    part("Cost", cost.has_value());
+    if (cost)
+        showCost(*cost);
     const auto against = job::againstLeaving(job);
     part("Before it leaves", !against.empty());
     for (const job::Against& each : against)

@@ -158,7 +158,14 @@ OrderedJson toJson(const job::Job& job, const job::Machine& machine, const job::
     });
     json["readings"] = listOf(job.readings, [](const job::Reading& each) { return toJson(each); });
     json["parts"] = listOf(job.parts, [](const job::Part& each) -> OrderedJson {
-        return {{"name", each.name}, {"number", each.number}, {"state", job::code(each.state)}};
+        return {{"name", each.name},
+                {"number", each.number},
+                {"state", job::code(each.state)},
+                {"supplier", each.supplier},
+                {"other_numbers", each.otherNumbers},
+                {"price", toJson(each.price)},
+                {"fitted", job::code(each.fitted)},
+                {"fit", each.fit}};
     });
     json["rechecks"] = listOf(job.rechecks, [](const job::Recheck& each) -> OrderedJson {
         return {{"what", each.what},
@@ -168,6 +175,20 @@ OrderedJson toJson(const job::Job& job, const job::Machine& machine, const job::
     json["photos"] = listOf(job.photos, [](const job::Photo& each) -> OrderedJson {
         return {{"media", each.media}, {"purpose", job::code(each.purpose)}, {"note", each.note}};
     });
+    json["rounds"] = listOf(job.rounds, [](const job::Round& each) -> OrderedJson {
+        return {{"title", each.title},
+                {"checks", listOf(each.checks, [](const job::RoundCheck& check) -> OrderedJson {
+                     return {{"group", check.group},
+                             {"check", check.text},
+                             {"answer",
+                              check.answer ? OrderedJson(job::code(*check.answer)) : OrderedJson(nullptr)},
+                             {"note", check.note}};
+                 })}};
+    });
+    json["functions"] = listOf(job.functions, [](const job::FunctionCheck& each) -> OrderedJson {
+        return {{"what", each.what}, {"answer", job::code(each.answer)}, {"note", each.note}};
+    });
+    json["came_back_from"] = job.cameBackFrom;
     json["handed_over"] = job.handedOver.has_value();
     return json;
 }

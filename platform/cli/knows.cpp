@@ -1,11 +1,14 @@
 #include "platform/cli/knows.h"
 
-#include "core/job/knowledge.h"
+#include "core/journal/knowledgefile.h"
+#include "core/store/knowing.h"
+#include "platform/cli/record.h"
 
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <fstream>
 #include <iostream>
+#include <iterator>
 #include <memory>
 
 namespace undercowl::platform {
@@ -16,35 +19,18 @@ using OrderedJson = nlohmann::ordered_json;
 struct Model {
     std::string make;
     std::string model;
+    std::filesystem::path file; // for the export; empty: none
 };
 
-// Of all jobs of the model. Jobs whose machine is not described teach nothing.
-store::Result<job::ModelKnowledge> knowledgeOf(const store::Store& store, const Model& wanted) {
-    job::ModelKnowledge known{wanted.make, wanted.model, {}, {}, {}};
-    const auto jobs = store.jobs();
-    if (!jobs)
-        return tl::unexpected(jobs.error());
-    for (const store::JobLine& line : *jobs) {
-        const auto job = store.job(line.id);
-        if (!job)
-            return tl::unexpected(job.error());
-        if (job->machine.empty())
-            continue;
-        const auto machine = store.machine(job->machine);
-        if (!machine)
-            return tl::unexpected(machine.error());
-        if (!job::sameModel(machine->make, machine->model, wanted.make, wanted.model))
-            continue;
-        job::Owner owner;
-        if (!job->owner.empty()) {
-            auto found = store.owner(job->owner);
-            if (!found)
-                return tl::unexpected(found.error());
-            owner = std::move(*found);
-        }
-        known = job::merged(known, job::learn(*job, *machine, owner, store.now()));
-    }
-    return known;
+tl::expected<job::ModelKnowledge, Exit> knowledgeOf(const store::Store& store, const Model& wanted) {
+    const auto entries = store.entries(std::string(journal::shopStream));
+    if (!entries && entries.error().fault != store::Fault::NotFound)
+        return tl::unexpected(complain(entries.error()));
+    auto known = store::knowledgeOf(store, entries ? *entries : std::vector<journal::Entry>{}, wanted.make,
+                                    wanted.model, store.now());
+    if (!known)
+        return tl::unexpected(complain(known.error()));
+    return *std::move(known);
 }
 
 OrderedJson toJson(const job::Fact& fact) {
@@ -75,11 +61,16 @@ Exit knows(const Context& context, const Model& wanted) {
         return store.error();
     const auto known = knowledgeOf(*store, wanted);
     if (!known)
-        return complain(known.error());
+        return known.error();
     if (known->facts.empty())
         return complain(Exit::No,
                         fmt::format("nothing is known of {} {}: see the makes and models of 'job list'",
                                     wanted.make, wanted.model));
+    if (!wanted.file.empty()) {
+        const std::string text = journal::knowledgeFile(*known);
+        if (auto done = writeFile(wanted.file, std::as_bytes(std::span{text})); !done)
+            return done.error();
+    }
     if (!context.json) {
         printFacts(*known);
         return Exit::Done;
@@ -101,6 +92,31 @@ Exit knows(const Context& context, const Model& wanted) {
     return Exit::Done;
 }
 
+Exit learn(const Context& context, const std::filesystem::path& file, const std::string& by) {
+    std::ifstream in(file, std::ios::binary);
+    const std::string text{std::istreambuf_iterator<char>(in), {}};
+    if (!in)
+        return complain(Exit::WrongUse, file.string() + ": this file cannot be read");
+    const auto known = journal::readKnowledgeFile(text);
+    if (!known)
+        return complain(Exit::WrongUse, file.string() + ": " + known.error());
+    auto store = openStore(context, Opening::MayCreate);
+    if (!store)
+        return store.error();
+    if (const auto someone = beSomeone(*store, by); !someone)
+        return someone.error();
+    const auto drafts = journal::knowledgeLearned(*known, [&] { return store->newId(); });
+    if (!drafts.empty())
+        if (const auto said = store->append(drafts); !said)
+            return complain(said.error());
+    if (context.json)
+        printJson({{"make", known->make}, {"model", known->model}, {"facts", known->facts.size()}});
+    else
+        std::cout << fmt::format("learned: {} {}, {} facts\n", known->make, known->model,
+                                 known->facts.size());
+    return Exit::Done;
+}
+
 } // namespace
 
 void addKnowsCommand(CLI::App& root, Context& context) {
@@ -112,8 +128,19 @@ void addKnowsCommand(CLI::App& root, Context& context) {
     auto wanted = std::make_shared<Model>();
     command->add_option("make", wanted->make, "Make of the machine")->required();
     command->add_option("model", wanted->model, "Model, as it was typed when it was taken in")->required();
+    command->add_option("--export", wanted->file, "File for other shops; nothing of any owner")
+        ->type_name("FILE");
     command->callback(
         [&context, wanted] { context.action = [&context, wanted] { return knows(context, *wanted); }; });
+    auto* learning = addCommand(root, "learn", "Take over what another shop knows of a model, from its file",
+                                "undercowlctl learn tern-125.json");
+    auto file = std::make_shared<std::filesystem::path>();
+    auto by = std::make_shared<std::string>();
+    learning->add_option("FILE", *file, "Written by 'knows --export'")->required();
+    learning->add_option("--by", *by, "Who says it, where nobody works on this device yet");
+    learning->callback([&context, file, by] {
+        context.action = [&context, file, by] { return learn(context, *file, *by); };
+    });
 }
 
 } // namespace undercowl::platform

@@ -13,6 +13,7 @@
 #include "platform/cli/labels.h"
 #include "platform/cli/orders.h"
 #include "platform/cli/rounds.h"
+#include "platform/cli/sheet.h"
 #include "platform/cli/speech.h"
 #include "platform/cli/store.h"
 #include "platform/cli/verdict.h"
@@ -55,6 +56,7 @@ int run(int argc, char** argv) {
     addLabelsCommand(app, context);
     addOrdersCommand(app, context);
     addRoundsCommand(app, context);
+    addSheetCommand(app, context);
     addSpeechCommand(app, context);
     addStoreCommand(app, context);
     addVerdictCommand(app, context);

@@ -93,6 +93,9 @@ Draft part(Number number, const Json& saying) {
     part.number = text(saying, "number");
     part.state = job::partStateFromCode(text(saying, "state")).value_or(job::PartState::Wanted);
     part.about = about(number, saying);
+    part.supplier = text(saying, "supplier");
+    part.otherNumbers = text(saying, "other numbers");
+    part.price = value(saying, "price");
     part.fitted = job::partFitFromCode(text(saying, "fitted")).value_or(job::PartFit::NotSaid);
     part.fit = text(saying, "fit");
     return journal::partStated(Teller::id(number, ""), part);
@@ -156,6 +159,15 @@ Draft approve(Number number, const Json& saying) {
     return journal::approvalAsked(Teller::id(number, ""), approval);
 }
 
+Draft function(Number number, const Json& saying) {
+    return journal::functionChecked(
+        Teller::id(number, ""),
+        {text(saying, "function"),
+         job::functionAnswerFromCode(text(saying, "answer")).value_or(job::FunctionAnswer::NotTried),
+         text(saying, "note"),
+         {}});
+}
+
 // A watch that was started and stopped; both are told by one saying, see tell().
 Draft work(Number number, const Json& saying) {
     return journal::timeStarted(Teller::id(number, ""), Teller::id(number, keyOf(saying, "work")),
@@ -168,11 +180,12 @@ struct Kind {
 };
 
 // Looked through in this order: a strip step names its task too, so "strip" comes before "task".
-constexpr std::array kinds{Kind{"finding", finding}, Kind{"settle", settle},      Kind{"strip", strip},
-                           Kind{"task", task},       Kind{"hold", hold},          Kind{"refit", refit},
-                           Kind{"part", part},       Kind{"reading", reading},    Kind{"memo", memo},
-                           Kind{"recheck", recheck}, Kind{"hand over", handOver}, Kind{"see", see},
-                           Kind{"refuse", refuse},   Kind{"approve", approve},    Kind{"work", work}};
+constexpr std::array kinds{Kind{"finding", finding},  Kind{"settle", settle},      Kind{"strip", strip},
+                           Kind{"task", task},        Kind{"hold", hold},          Kind{"refit", refit},
+                           Kind{"part", part},        Kind{"reading", reading},    Kind{"memo", memo},
+                           Kind{"recheck", recheck},  Kind{"hand over", handOver}, Kind{"see", see},
+                           Kind{"refuse", refuse},    Kind{"approve", approve},    Kind{"work", work},
+                           Kind{"function", function}};
 
 const Json* jobNamed(const Json& shop, Number number) {
     for (const Json& job : shop.at("jobs"))

@@ -134,4 +134,18 @@ RecordsPlugin::writeDocument(const handover::Document& document, const QString& 
     return files;
 }
 
+store::Result<RecordFiles> RecordsPlugin::writeLabels(const std::vector<handover::BagLabel>& labels,
+                                                      LabelStock stock, int first, const QString& folder,
+                                                      const QString& stem) const {
+    if (const auto made = makeFolder(folder); !made)
+        return tl::unexpected(made.error());
+    const auto sheet = labelSheet(labels, stock, first);
+    if (!sheet)
+        return tl::unexpected(store::Problem{store::Fault::Refused, sheet.error()});
+    const QString name = stem + QStringLiteral(".pdf");
+    if (const auto done = save(QDir(folder).filePath(name), *sheet); !done)
+        return tl::unexpected(done.error());
+    return RecordFiles{folder, {name}};
+}
+
 } // namespace undercowl::platform

@@ -4,6 +4,7 @@
 
 #include "core/handover/record.h"
 #include "core/store/store.h"
+#include "platform/labels.h"
 
 #include <QString>
 #include <QStringList>
@@ -41,6 +42,12 @@ public:
     writeDocument(const handover::Document& document, const QString& folder, const QString& stem,
                   const handover::Words& words,
                   const std::vector<std::pair<QString, std::string>>& texts) const = 0;
+
+    // Labels for bags as STEM.pdf in the folder, which is made; stock and first place as in
+    // platform/labels.h.
+    [[nodiscard]] virtual store::Result<RecordFiles>
+    writeLabels(const std::vector<handover::BagLabel>& labels, LabelStock stock, int first,
+                const QString& folder, const QString& stem) const = 0;
 };
 
 } // namespace undercowl::platform

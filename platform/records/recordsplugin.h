@@ -19,6 +19,9 @@ public:
     writeDocument(const handover::Document& document, const QString& folder, const QString& stem,
                   const handover::Words& words,
                   const std::vector<std::pair<QString, std::string>>& texts) const override;
+    [[nodiscard]] store::Result<RecordFiles> writeLabels(const std::vector<handover::BagLabel>& labels,
+                                                         LabelStock stock, int first, const QString& folder,
+                                                         const QString& stem) const override;
 };
 
 } // namespace undercowl::platform

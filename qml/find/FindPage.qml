@@ -8,6 +8,8 @@ import Undercowl.Style
 ShopPage {
     id: root
 
+    property bool filters: false
+
     title: qsTr("Find")
 
     Component.onCompleted: field.forceActiveFocus()
@@ -24,6 +26,20 @@ ShopPage {
 
         label: qsTr("Words, or their beginnings")
         placeholder: qsTr("green pink ring")
+        width: parent.width
+    }
+
+    ActionButton {
+        text: root.filters ? qsTr("Hide the filters") : finder.filtered ? qsTr("Filters (in use)") : qsTr("Filters")
+        visible: finder.searched
+        width: parent.width
+
+        onTriggered: root.filters = !root.filters
+    }
+
+    FindFilters {
+        finder: finder
+        visible: root.filters
         width: parent.width
     }
 

@@ -1,3 +1,3 @@
 undercowl_screen_files(
-    QML FindPage.qml
+    QML FindFilters.qml FindPage.qml
     SOURCES finder.cpp finder.h)

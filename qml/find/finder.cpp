@@ -2,11 +2,16 @@
 
 #include "qml/shell/words.h"
 
+#include <utility>
+
 namespace undercowl::ui {
 
 namespace {
 
-constexpr std::size_t mostHits = 50;
+constexpr std::size_t mostHits = 400; // that are filtered
+constexpr std::size_t mostLines = 50; // that are shown
+constexpr int kindCount = static_cast<int>(store::HitKind::Photo) + 1;
+constexpr job::TimeMs msPerDay = job::TimeMs{24} * 60 * 60 * 1000;
 
 QString kindWords(store::HitKind kind) {
     switch (kind) {
@@ -35,38 +40,124 @@ void Finder::setWords(const QString& words) {
     emit searchedChanged();
     const int number = ++wanted_;
     if (words_.trimmed().isEmpty()) {
-        show({});
+        found_.clear();
+        show();
         return;
     }
     session_->ask(
-        this, [text = utf8(words_)](ShopStore& store) { return store.find(text, mostHits); },
-        [this, number](const Result<std::vector<store::Hit>>& found) {
+        this,
+        [text = utf8(words_), known = jobLines_](ShopStore& store) { return search(store, text, known); },
+        [this, number](const Result<Answer>& found) {
             if (number != wanted_)
                 return;
             if (!found) {
                 session_->report(found.error());
                 return;
             }
-            show(*found);
+            found_ = found->found;
+            jobLines_ = found->jobs;
+            show();
             searched_ = true;
             emit searchedChanged();
         });
 }
 
-void Finder::show(const std::vector<store::Hit>& hits) {
+Result<Finder::Answer> Finder::search(const ShopStore& store, const std::string& words, JobLines known) {
+    auto hits = store.find(words, mostHits);
+    if (!hits)
+        return tl::unexpected(hits.error());
+    if (known == nullptr) {
+        const auto jobs = store.jobs();
+        if (!jobs)
+            return tl::unexpected(jobs.error());
+        auto lines = std::make_shared<std::map<Id, store::JobLine>>();
+        for (const store::JobLine& line : *jobs)
+            lines->emplace(line.id, line);
+        known = lines;
+    }
+    Answer answer{{}, known};
+    answer.found.reserve(hits->size());
+    for (store::Hit& hit : *hits) {
+        const auto line = known->find(hit.job);
+        answer.found.push_back(
+            {std::move(hit), line == known->end() ? std::nullopt : std::optional(line->second)});
+    }
+    return answer;
+}
+
+bool Finder::passes(const Found& found) const {
+    if (kind_ > 0 && static_cast<int>(found.hit.kind) != kind_ - 1)
+        return false;
+    if (!machine_.isEmpty() && text(found.hit.machine) != machine_)
+        return false;
+    if (state_ == 0 && age_ == 0)
+        return true;
+    if (!found.job)
+        return false;
+    const bool done = found.job->moment == job::Moment::Done;
+    if ((state_ == 1 && done) || (state_ == 2 && !found.job->waiting) ||
+        (state_ == 3 && found.job->openUnsafe == 0) || (state_ == 4 && !done))
+        return false;
+    return age_ == 0 || found.job->lastAt >= session_->now() - age_ * msPerDay;
+}
+
+void Finder::show() {
     std::vector<Line> lines;
     jobs_.clear();
-    for (const auto& hit : hits) {
+    machines_.clear();
+    for (const Found& found : found_) {
+        const store::Hit& hit = found.hit;
+        const QString machine = text(hit.machine);
+        if (!machine.isEmpty() && !machines_.contains(machine))
+            machines_ += machine;
+        if (lines.size() == mostLines || !passes(found))
+            continue;
         QString around = text(hit.snippet);
         around.remove(u'[').remove(u']');
         lines.push_back({.id = QString::number(lines.size()),
                          .title = text(hit.title),
                          .detail = around == text(hit.title) ? QString() : around,
-                         .more = text(hit.machine),
+                         .more = machine,
                          .aside = kindWords(hit.kind)});
         jobs_.push_back(text(hit.job));
     }
     hits_.setLines(std::move(lines));
+}
+
+template<typename Value>
+void Finder::set(Value& filter, const Value& value) {
+    if (filter == value)
+        return;
+    filter = value;
+    show();
+    emit filtersChanged();
+}
+
+void Finder::setKind(int kind) {
+    set(kind_, kind);
+}
+
+void Finder::setState(int state) {
+    set(state_, state);
+}
+
+void Finder::setAge(int days) {
+    set(age_, days);
+}
+
+void Finder::setMachine(const QString& machine) {
+    set(machine_, machine);
+}
+
+QStringList Finder::kinds() const {
+    QStringList all{tr("everything")};
+    for (int kind = 0; kind < kindCount; ++kind)
+        all += kindWords(static_cast<store::HitKind>(kind));
+    return all;
+}
+
+bool Finder::filtered() const {
+    return kind_ != 0 || state_ != 0 || age_ != 0 || !machine_.isEmpty();
 }
 
 QString Finder::jobOf(int row) const {

@@ -5,7 +5,13 @@
 #include "qml/shell/session.h"
 
 #include <QObject>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
 
 namespace undercowl::ui {
 
@@ -18,6 +24,13 @@ class Finder : public QObject {
     Q_PROPERTY(QString words READ sought WRITE setWords NOTIFY wordsChanged)
     Q_PROPERTY(bool searched READ searched NOTIFY searchedChanged)
     Q_PROPERTY(undercowl::ui::LineModel* hits READ hits CONSTANT)
+    Q_PROPERTY(int kind READ kind WRITE setKind NOTIFY filtersChanged)
+    Q_PROPERTY(int state READ state WRITE setState NOTIFY filtersChanged)
+    Q_PROPERTY(int age READ age WRITE setAge NOTIFY filtersChanged)
+    Q_PROPERTY(QString machine READ machine WRITE setMachine NOTIFY filtersChanged)
+    Q_PROPERTY(QStringList kinds READ kinds CONSTANT)
+    Q_PROPERTY(QStringList machines READ machines NOTIFY searchedChanged)
+    Q_PROPERTY(bool filtered READ filtered NOTIFY filtersChanged)
 
 public:
     explicit Finder(QObject* parent = nullptr) : QObject(parent) {}
@@ -27,20 +40,56 @@ public:
     [[nodiscard]] bool searched() const { return searched_; } // the list answers the words that stand there
     [[nodiscard]] LineModel* hits() { return &hits_; }
 
+    // What is left out of the list. kind: index into kinds, 0 for all. state: 0 any, 1 in the shop, 2 waits,
+    // 3 has something unsafe open, 4 handed over. age: worked on in the last so many days, 0 for ever.
+    // machine: one of machines, empty for all.
+    [[nodiscard]] int kind() const { return kind_; }
+    void setKind(int kind);
+    [[nodiscard]] int state() const { return state_; }
+    void setState(int state);
+    [[nodiscard]] int age() const { return age_; }
+    void setAge(int days);
+    [[nodiscard]] const QString& machine() const { return machine_; }
+    void setMachine(const QString& machine);
+    [[nodiscard]] QStringList kinds() const;
+    [[nodiscard]] const QStringList& machines() const { return machines_; } // of all that was found
+    [[nodiscard]] bool filtered() const;
+
     Q_INVOKABLE QString jobOf(int row) const; // empty for a machine or an owner without a job
 
 signals:
     void wordsChanged();
     void searchedChanged();
+    void filtersChanged();
 
 private:
-    void show(const std::vector<store::Hit>& hits);
+    struct Found {
+        store::Hit hit;
+        std::optional<store::JobLine> job;
+    };
+    using JobLines = std::shared_ptr<const std::map<Id, store::JobLine>>;
+    struct Answer {
+        std::vector<Found> found;
+        JobLines jobs;
+    };
+    static Result<Answer> search(const ShopStore& store, const std::string& words, JobLines known);
+    void show();
+    [[nodiscard]] bool passes(const Found& found) const;
+    template<typename Value>
+    void set(Value& filter, const Value& value);
 
     ShopSession* session_{};
     QString words_;
     bool searched_{};
     int wanted_{};
     std::vector<QString> jobs_;
+    std::vector<Found> found_;
+    JobLines jobLines_; // read with the first search: a shop may hold ten thousand
+    int kind_{};
+    int state_{};
+    int age_{};
+    QString machine_;
+    QStringList machines_;
     LineModel hits_;
 };
 

@@ -37,7 +37,7 @@ ShopPage {
             text: view.handedOver ? qsTr("Handed over") : qsTr("Hand it over")
             width: parent.width
 
-            onTriggered: view.handOver("")
+            onTriggered: view.handOver(note.commit(), oldParts.commit(), waste.commit())
         }
     ]
 
@@ -100,6 +100,57 @@ ShopPage {
             tone: Theme.quiet
             width: parent.width
         }
+    }
+
+    ListRow {
+        iconName: "within"
+        title: qsTr("Prove")
+        width: parent.width
+
+        onTriggered: root.opens("ProvePage", {})
+    }
+
+    ListRow {
+        iconName: "calculate"
+        title: qsTr("Cost")
+        width: parent.width
+
+        onTriggered: root.opens("CostPage", {})
+    }
+
+    ListRow {
+        iconName: "edit"
+        title: qsTr("Signature")
+        width: parent.width
+
+        onTriggered: root.opens("SignaturePage", {})
+    }
+
+    TextEntry {
+        id: note
+
+        label: qsTr("To be told at hand-over")
+        placeholder: qsTr("brake eased in, holds straight")
+        visible: !view.handedOver
+        width: parent.width
+    }
+
+    TextEntry {
+        id: oldParts
+
+        label: qsTr("Old parts")
+        placeholder: qsTr("given back in a bag")
+        visible: !view.handedOver
+        width: parent.width
+    }
+
+    TextEntry {
+        id: waste
+
+        label: qsTr("Waste taken")
+        placeholder: qsTr("0.9 l oil, old battery")
+        visible: !view.handedOver
+        width: parent.width
     }
 
     SectionHeader {

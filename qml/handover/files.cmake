@@ -1,3 +1,4 @@
 undercowl_screen_files(
-    QML HandOverPage.qml RecordView.qml
-    SOURCES handoverview.cpp handoverview.h recordwords.cpp recordwords.h)
+    QML CostPage.qml CostSum.qml HandOverPage.qml RecordView.qml SignaturePage.qml
+    SOURCES costview.cpp costview.h signaturepad.cpp signaturepad.h signatureview.cpp signatureview.h
+            handoverview.cpp handoverview.h recordwords.cpp recordwords.h)

@@ -65,6 +65,7 @@ void HandOverView::showWarnings(const job::Job& job) {
                                    : refusable ? tr("Settle it, or record that the owner does not want it.")
                                                : tr("Do it, or say why it is left out."),
                          .more = refusable                                 ? QStringLiteral("LookOverPage")
+                                 : against.way == job::Against::Way::Prove ? QStringLiteral("ProvePage")
                                  : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
                                                                            : QString(),
                          .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
@@ -155,10 +156,11 @@ void HandOverView::cancel() {
         cancelled_->store(true);
 }
 
-void HandOverView::handOver(const QString& note) {
+void HandOverView::handOver(const QString& note, const QString& oldParts, const QString& waste) {
     if (stopped_ || jobId().empty())
         return;
-    session()->say({journal::jobHandedOver(jobId(), utf8(note))}, {.undoText = tr("Handed over"), .form = {}},
+    session()->say({journal::jobHandedOver(jobId(), utf8(note), utf8(oldParts), utf8(waste))},
+                   {.undoText = tr("Handed over"), .form = {}},
                    [this, self = QPointer(this)](const Entries& said) {
                        if (self != nullptr && said)
                            emit done();

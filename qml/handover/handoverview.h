@@ -41,7 +41,8 @@ public:
 
     Q_INVOKABLE void writeFiles(); // PDF, page and archive, off the touch thread
     Q_INVOKABLE void cancel();
-    Q_INVOKABLE void handOver(const QString& note); // refused while stopped
+    // Refused while stopped. Each may be empty: what is to be told, what became of old parts and of waste.
+    Q_INVOKABLE void handOver(const QString& note, const QString& oldParts = {}, const QString& waste = {});
 
 signals:
     void progressed();

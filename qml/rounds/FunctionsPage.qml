@@ -6,12 +6,14 @@ import Undercowl.Style
 ShopPage {
     id: root
 
+    property bool after: false // tried again before the machine leaves
+
     function answer(index: int) {
         walk.answer(index, remark.commit());
     }
 
     aside: walk.finished ? "" : (walk.current + 1) + " / " + walk.count
-    title: qsTr("What works")
+    title: after ? qsTr("What works now") : qsTr("What works")
     footer: [
         ActionButton {
             iconName: "done"
@@ -58,6 +60,7 @@ ShopPage {
     FunctionsView {
         id: walk
 
+        after: root.after
         session: root.session
 
         onSaidSo: remark.clear()

@@ -1,6 +1,7 @@
 #include "qml/rounds/functionsview.h"
 
 #include "core/journal/rounds.h"
+#include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
 #include "qml/shell/words.h"
 
@@ -28,6 +29,7 @@ void FunctionsView::componentComplete() {
 
 void FunctionsView::show(const Snapshot& snapshot) {
     auto tries = list();
+    const auto& functions = after_ ? snapshot.job.functionsAfter : snapshot.job.functions;
     // What was tried under a name that the shop's list no longer has is still shown.
     for (const job::FunctionCheck& tried : snapshot.job.functions)
         if (!tries.empty() && std::ranges::find(tries, tried.what, &job::RoundCheck::text) == tries.end()) {
@@ -38,8 +40,11 @@ void FunctionsView::show(const Snapshot& snapshot) {
     std::vector<WalkedCheck> checks;
     for (const job::RoundCheck& check : tries) {
         WalkedCheck walked{text(check.group), text(check.text)};
-        const auto tried = std::ranges::find(snapshot.job.functions, check.text, &job::FunctionCheck::what);
-        if (tried != snapshot.job.functions.end()) {
+        const auto before = std::ranges::find(snapshot.job.functions, check.text, &job::FunctionCheck::what);
+        if (after_ && before != snapshot.job.functions.end())
+            walked.group = tr("when it came in: %1").arg(answerWords(*before));
+        const auto tried = std::ranges::find(functions, check.text, &job::FunctionCheck::what);
+        if (tried != functions.end()) {
             walked.answer = answerWords(*tried);
             walked.mark = text(job::code(tried->answer));
         }
@@ -55,11 +60,12 @@ void FunctionsView::answer(int index, const QString& remark) {
     check.what = this->check().toStdString();
     check.answer = static_cast<job::FunctionAnswer>(index);
     check.note = utf8(remark);
-    session()->say({journal::functionChecked(jobId(), check)}, {.undoText = this->check(), .form = {}},
-                   [this, self = QPointer(this)](const Entries& said) {
-                       if (said && self != nullptr)
-                           emit saidSo();
-                   });
+    session()->say(
+        {after_ ? journal::functionProved(jobId(), check) : journal::functionChecked(jobId(), check)},
+        {.undoText = this->check(), .form = {}}, [this, self = QPointer(this)](const Entries& said) {
+            if (said && self != nullptr)
+                emit saidSo();
+        });
 }
 
 } // namespace undercowl::ui

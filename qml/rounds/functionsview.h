@@ -8,6 +8,8 @@ namespace undercowl::ui {
 class FunctionsView : public undercowl::ui::CheckWalk {
     Q_OBJECT
     QML_ELEMENT
+    // Tried again before the machine leaves: what worked when it came in stands beside.
+    Q_PROPERTY(bool after MEMBER after_)
 
 public:
     using CheckWalk::CheckWalk;
@@ -22,6 +24,9 @@ signals:
 
 protected:
     void show(const Snapshot& snapshot) override;
+
+private:
+    bool after_{};
 };
 
 } // namespace undercowl::ui

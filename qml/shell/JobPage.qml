@@ -76,6 +76,15 @@ ShopPage {
         width: parent.width
     }
 
+    ListRow {
+        iconName: "again"
+        title: qsTr("Came back: the job before")
+        visible: job.cameBackFrom !== ""
+        width: parent.width
+
+        onTriggered: root.session.openJob(job.cameBackFrom)
+    }
+
     TakenStrip {
         photos: job.photos
         visible: job.photos.count > 0
@@ -100,6 +109,15 @@ ShopPage {
         width: parent.width
 
         onTriggered: root.opens("AfterwardsPage", {})
+    }
+
+    ListRow {
+        iconName: "within"
+        title: qsTr("Prove")
+        visible: job.steps > 0
+        width: parent.width
+
+        onTriggered: root.opens("ProvePage", {})
     }
 
     JobMemos {
@@ -160,6 +178,14 @@ ShopPage {
     }
 
     ListRow {
+        iconName: "list"
+        title: qsTr("What the shop knows of this model")
+        width: parent.width
+
+        onTriggered: root.opens("KnowledgePage", {})
+    }
+
+    ListRow {
         iconName: "note"
         title: qsTr("Fluids and grease")
         width: parent.width
@@ -176,6 +202,15 @@ ShopPage {
         onTriggered: root.opens("TakeInPage", {
             "editing": true
         })
+    }
+
+    ListRow {
+        iconName: "printer"
+        title: qsTr("Labels for the bags")
+        visible: job.bags.count > 0
+        width: parent.width
+
+        onTriggered: root.opens("LabelsPage", {})
     }
 
     SectionHeader {

@@ -15,4 +15,36 @@ ShopPage {
 
         onTriggered: root.opens("OrdersPage", {})
     }
+
+    ListRow {
+        iconName: "connector"
+        title: qsTr("What the shop knows")
+        width: parent.width
+
+        onTriggered: root.opens("ModelsPage", {})
+    }
+
+    ListRow {
+        iconName: "tag"
+        title: qsTr("Scan a bag or a part")
+        width: parent.width
+
+        onTriggered: root.opens("ScanPage", {})
+    }
+
+    ListRow {
+        iconName: "archive"
+        title: qsTr("Spreadsheets in and out")
+        width: parent.width
+
+        onTriggered: root.opens("SheetsPage", {})
+    }
+
+    ListRow {
+        iconName: "calendar"
+        title: qsTr("Rechecks due")
+        width: parent.width
+
+        onTriggered: root.opens("DuePage", {})
+    }
 }

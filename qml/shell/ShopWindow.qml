@@ -19,7 +19,7 @@ AppWindow {
         const all = properties ?? {};
         all.session = session;
         // Only the window knows the device.
-        if (page === "CameraPage") {
+        if (page === "CameraPage" || page === "ScanPage") {
             all.camera = camera;
             all.pictures = pictures;
         }

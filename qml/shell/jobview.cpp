@@ -80,6 +80,7 @@ void JobView::show(const Snapshot& snapshot) {
     frameNumber_ = text(snapshot.machine.frameNumber);
     owner_ = text(snapshot.owner.name);
     reason_ = text(job.reason);
+    cameBackFrom_ = text(job.cameBackFrom);
     stopped_ = words(snapshot.standing.stopped);
     next_ = words(snapshot.standing.next);
     since_ = when(snapshot.standing.lastAt, now);

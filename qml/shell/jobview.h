@@ -22,6 +22,7 @@ class JobView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString frameNumber READ frameNumber NOTIFY changed)
     Q_PROPERTY(QString owner READ owner NOTIFY changed)
     Q_PROPERTY(QString reason READ reason NOTIFY changed)
+    Q_PROPERTY(QString cameBackFrom READ cameBackFrom NOTIFY changed)
     Q_PROPERTY(QString stopped READ stopped NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
     Q_PROPERTY(QString since READ since NOTIFY changed)
@@ -45,6 +46,7 @@ public:
     [[nodiscard]] QString frameNumber() const { return frameNumber_; }
     [[nodiscard]] QString owner() const { return owner_; }
     [[nodiscard]] QString reason() const { return reason_; }
+    [[nodiscard]] QString cameBackFrom() const { return cameBackFrom_; } // the id of that job; empty: none
     [[nodiscard]] QString stopped() const { return stopped_; }
     [[nodiscard]] QString next() const { return next_; }
     [[nodiscard]] QString since() const { return since_; }   // when it was last worked on, and by whom
@@ -71,7 +73,8 @@ protected:
 private:
     void sayTask(journal::Draft draft, const QString& undoText);
 
-    QString number_, machine_, frameNumber_, owner_, reason_, stopped_, next_, since_, moment_, unsafe_;
+    QString number_, machine_, frameNumber_, owner_, reason_, stopped_, next_, since_, moment_, unsafe_,
+        cameBackFrom_;
     QStringList bans_;
     int afterwards_{};
     int openFindings_{};

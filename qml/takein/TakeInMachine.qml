@@ -1,6 +1,6 @@
 // The machine: what it is, its frame number, how far it has run, where it will be ridden.
-// Qt 6.4 knows no members of a url, a map or a list:
-// qmllint disable type
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -56,6 +56,30 @@ Column {
         name: "frame"
         page: root.page
         width: parent.width
+
+        onTextChanged: root.form.lookForReturn(text)
+    }
+
+    Repeater {
+        model: root.form.returns
+
+        ListRow {
+            id: before
+
+            required title
+            required property string lineId
+            required property string detail
+            required property string more
+            required property bool on
+
+            aside: [before.detail, before.more].join("\n")
+            done: on
+            iconName: "again"
+            opens: false
+            width: parent?.width ?? 0
+
+            onTriggered: root.form.comesBackFrom(before.lineId)
+        }
     }
 
     DraftEntry {

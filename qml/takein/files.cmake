@@ -1,3 +1,3 @@
 undercowl_screen_files(
     QML TakeInPage.qml TakeInMachine.qml TakeInOwner.qml TakeInReason.qml
-    SOURCES takein.cpp takein.h)
+    SOURCES takein.cpp takein.h takeinreturn.cpp)

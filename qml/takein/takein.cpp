@@ -165,6 +165,15 @@ void TakeIn::save() {
     const Id job = editing ? snapshot->job.id : session_->newId();
     entered.machine.id = editing && !snapshot->machine.id.empty() ? snapshot->machine.id : session_->newId();
     entered.owner.id = editing && !snapshot->owner.id.empty() ? snapshot->owner.id : session_->newId();
+    if (const auto returned = utf8(draft_->text(QStringLiteral("returned"))); !editing && !returned.empty()) {
+        entered.patch.cameBackFrom = returned;
+        const auto same = [this](const char* name, Id& id) {
+            if (const auto known = utf8(draft_->text(QString::fromLatin1(name))); !known.empty())
+                id = known; // the same machine and owner, not a second one of each
+        };
+        same("returnedMachine", entered.machine.id);
+        same("returnedOwner", entered.owner.id);
+    }
     entered.patch.machine = entered.machine.id;
     if (entered.ownerKnown())
         entered.patch.owner = entered.owner.id;

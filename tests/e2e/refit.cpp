@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <QTest>
+
 namespace undercowl::e2e {
 
 namespace {
@@ -108,6 +110,19 @@ void handOver(Hand& hand) {
     hand.sees(QStringLiteral("Nothing open"));
     hand.touch(QStringLiteral("Back"));
     hand.seesNot(QStringLiteral("do not ride yet"));
+    hand.sees(QStringLiteral("not proved: "));
+    hand.touch(QStringLiteral("Prove"));
+    hand.picture(QStringLiteral("prove"));
+    const QString proved =
+        QStringLiteral("Everything that was disturbed is proved, or left out for a reason.");
+    for (int most = 12; most > 0 && !hand.shows(proved); --most) {
+        hand.touch(QStringLiteral("Proved"));
+        QTest::qWait(200); // the next one comes with the sync
+    }
+    hand.sees(proved);
+    hand.picture(QStringLiteral("proved"));
+    hand.touch(QStringLiteral("Back"));
+    hand.seesNot(QStringLiteral("not proved: "));
     hand.picture(QStringLiteral("hand-over"));
     hand.touch(QStringLiteral("Make the record"));
     hand.sees(QStringLiteral(".pdf"));

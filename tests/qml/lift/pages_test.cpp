@@ -79,6 +79,17 @@ private slots:
         row("as-found", "AsFoundPage", {});
         row("functions", "FunctionsPage", {});
         row("rounds", "RoundsPage", {});
+        row("prove", "ProvePage", {});
+        row("second-eyes", "SecondEyesPage", {});
+        row("road", "RoadPage", {});
+        row("due", "DuePage", {});
+        row("cost", "CostPage", {});
+        row("signature", "SignaturePage", {});
+        row("knowledge", "KnowledgePage", {});
+        row("models", "ModelsPage", {});
+        row("scan", "ScanPage", {});
+        row("sheets", "SheetsPage", {});
+        row("labels", "LabelsPage", {});
         row("part", "PartPage", {{QStringLiteral("part"), QString::fromStdString(part_)}});
         row("orders", "OrdersPage", {});
         row("fluids", "ConsumablesPage", {});

@@ -55,6 +55,29 @@ private slots:
         QVERIFY(form.frameHint(QStringLiteral("MT125-004711")).contains(QStringLiteral("older")));
     }
 
+    void aMachineThatComesBackIsLinkedToItsJob() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const Id machine = session->job()->machine;
+        const auto draft = form(*session, {{QStringLiteral("frame"), QStringLiteral("mt125 004711")},
+                                           {QStringLiteral("reason"), QStringLiteral("lamp dead again")}});
+        TakeIn form;
+        form.setProperty("session", QVariant::fromValue(session.get()));
+        form.setProperty("draft", QVariant::fromValue(draft.get()));
+        form.lookForReturn(QStringLiteral("mt1"));
+        QCOMPARE(form.returns()->count(), 0);
+        form.lookForReturn(QStringLiteral("mt125 004711"));
+        QTRY_COMPARE(form.returns()->count(), 1);
+        form.comesBackFrom(form.returns()->lines()[0].id);
+        QCOMPARE(draft->text(QStringLiteral("model")), QStringLiteral("Tern 125"));
+        const QSignalSpy saved(&form, &TakeIn::saved);
+        form.save();
+        QTRY_COMPARE(saved.count(), 1);
+        QTRY_COMPARE(session->jobId(), saved.at(0).at(0).toString());
+        QCOMPARE(session->job()->cameBackFrom, shop.job);
+        QCOMPARE(session->job()->machine, machine); // the same machine, not a second one
+    }
+
     void calculationsTakeWhatTheJobKnows() {
         const LiftShop shop;
         shop.say(journal::jobDescribed(shop.job, {.altitude = job::TypedValue{"1500", "m"},

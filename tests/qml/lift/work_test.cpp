@@ -2,7 +2,9 @@
 #include "forms.h"
 
 #include "core/job/leaving.h"
+#include "core/job/proving.h"
 #include "core/job/refit.h"
+#include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
 #include "qml/handover/handoverview.h"
 #include "qml/lookover/findings.h"
@@ -20,9 +22,13 @@ namespace {
 
 const QString brakeWork = QStringLiteral("try the brake: it holds, and it lets go");
 
+// What is to be done afterwards stays open; the rest is proved.
 void refitAll(const LiftShop& shop) {
     shop.say(journal::stepRefitted(shop.job, shop.lastStep));
     shop.say(journal::stepRefitted(shop.job, shop.step));
+    for (const job::ToProve& proof : job::openProofs(shop.stored()))
+        if (proof.kind != job::ProofKind::Afterwards)
+            shop.say(journal::proofGiven(shop.job, {proof.subject, proof.what, false, "", {}}));
 }
 
 } // namespace

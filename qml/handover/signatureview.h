@@ -1,0 +1,40 @@
+// The owner's signature under the record.
+#pragma once
+
+#include "qml/handover/signaturepad.h"
+#include "qml/shell/jobscreen.h"
+
+#include <QUrl>
+#include <QtQml/qqmlregistration.h>
+
+namespace undercowl::ui {
+
+class SignatureView : public undercowl::ui::JobScreen {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString owner READ owner NOTIFY changed)
+    Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
+    Q_PROPERTY(QUrl picture READ picture NOTIFY changed)
+
+public:
+    using JobScreen::JobScreen;
+
+    [[nodiscard]] const QString& owner() const { return owner_; }
+    [[nodiscard]] const QString& signedBy() const { return signedBy_; } // with the day; empty: not signed yet
+    [[nodiscard]] const QUrl& picture() const { return picture_; }
+
+    // Refused without a name or an empty pad.
+    Q_INVOKABLE void keep(undercowl::ui::SignaturePad* pad, const QString& name);
+
+signals:
+    void kept(); // the sync has returned
+
+protected:
+    void show(const Snapshot& snapshot) override;
+
+private:
+    QString owner_, signedBy_;
+    QUrl picture_;
+};
+
+} // namespace undercowl::ui

@@ -1,0 +1,106 @@
+// What must be proved before the machine leaves: it follows from what was disturbed.
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+ShopPage {
+    id: root
+
+    aside: walk.finished ? "" : (walk.current + 1) + " / " + walk.count
+    title: qsTr("Prove")
+    footer: [
+        ActionButton {
+            iconName: "done"
+            kind: ActionButton.Main
+            lift: true
+            text: walk.finished ? qsTr("Go on") : qsTr("Proved")
+            visible: !walk.finished || walk.open > 0
+            width: parent.width
+
+            onTriggered: {
+                if (walk.finished)
+                    walk.on();
+                else
+                    walk.proved(how.commit());
+            }
+        },
+        ActionButton {
+            lift: true
+            text: qsTr("Leave it out")
+            visible: !walk.finished
+            width: parent.width
+
+            onTriggered: walk.leaveOut(how.commit())
+        }
+    ]
+
+    ProveView {
+        id: walk
+
+        session: root.session
+
+        onSaidSo: how.clear()
+    }
+
+    EmptyState {
+        iconName: "within"
+        text: qsTr("What is taken apart and put together again is proved here.")
+        title: qsTr("Nothing was disturbed")
+        visible: walk.ready && walk.count === 0 && walk.apart === 0
+        width: parent.width
+    }
+
+    CheckWalkBody {
+        doneText: qsTr("Everything that was disturbed is proved, or left out for a reason.")
+        walk: walk
+        width: parent.width
+    }
+
+    TextEntry {
+        id: how
+
+        error: walk.errors.reason ?? ""
+        label: qsTr("How, or why it is left out")
+        placeholder: qsTr("read aloud and matched")
+        visible: !walk.finished
+        width: parent.width
+    }
+
+    Label {
+        text: qsTr("%n not on again: cannot be proved yet", "proofs", walk.apart)
+        tone: Theme.quiet
+        visible: walk.apart > 0 && walk.finished
+        width: parent.width
+    }
+
+    ListRow {
+        iconName: "eye"
+        title: qsTr("A second pair of eyes")
+        visible: walk.finished && walk.seconds.count > 0
+        width: parent.width
+
+        onTriggered: root.opens("SecondEyesPage", {})
+    }
+
+    ListRow {
+        iconName: "within"
+        title: qsTr("What works now, beside what worked before")
+        visible: walk.finished
+        width: parent.width
+
+        onTriggered: root.opens("FunctionsPage", {
+            "after": true
+        })
+    }
+
+    ListRow {
+        iconName: "road"
+        title: qsTr("Road test and rechecks")
+        visible: walk.finished
+        width: parent.width
+
+        onTriggered: root.opens("RoadPage", {})
+    }
+}

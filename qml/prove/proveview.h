@@ -1,0 +1,44 @@
+// What the job disturbed is proved, one thing after the other.
+#pragma once
+
+#include "core/job/proving.h"
+#include "qml/rounds/checkwalk.h"
+
+#include <vector>
+
+namespace undercowl::ui {
+
+// seconds: what another pair of eyes can sign: title what, detail who signed, on: signed.
+// apart: how many cannot be proved yet, since their part is not on again.
+class ProveView : public undercowl::ui::CheckWalk {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(undercowl::ui::LineModel* seconds READ seconds CONSTANT)
+    Q_PROPERTY(int apart READ apart NOTIFY changed)
+
+public:
+    using CheckWalk::CheckWalk;
+
+    [[nodiscard]] LineModel* seconds() { return &seconds_; }
+    [[nodiscard]] int apart() const { return apart_; }
+
+    Q_INVOKABLE void proved(const QString& how);          // may be empty
+    Q_INVOKABLE void leaveOut(const QString& reason);     // refused without one
+    Q_INVOKABLE void second(int line, const QString& by); // refused without a name
+
+signals:
+    void saidSo(); // the sync has returned
+
+protected:
+    void show(const Snapshot& snapshot) override;
+
+private:
+    void answer(bool leftOut, const std::string& note, const QString& undoText);
+
+    std::vector<job::ToProve> due_; // one for each check of the walk
+    std::vector<job::ToProve> forEyes_;
+    LineModel seconds_;
+    int apart_{};
+};
+
+} // namespace undercowl::ui

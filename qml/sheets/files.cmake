@@ -1,0 +1,1 @@
+undercowl_screen_files(QML SheetsPage.qml SOURCES sheetsview.cpp sheetsview.h)

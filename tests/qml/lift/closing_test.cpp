@@ -1,0 +1,163 @@
+// Proving, road test, rechecks, cost and signature over a real store.
+#include "forms.h"
+
+#include "core/job/leaving.h"
+#include "core/journal/saywork.h"
+#include "qml/handover/costview.h"
+#include "qml/handover/handoverview.h"
+#include "qml/handover/signatureview.h"
+#include "qml/prove/dueview.h"
+#include "qml/prove/proveview.h"
+#include "qml/prove/roadview.h"
+
+#include <QImage>
+#include <QMouseEvent>
+#include <QQuickWindow>
+#include <QSignalSpy>
+#include <QTest>
+
+using namespace undercowl;
+using namespace undercowl::ui;
+
+namespace {
+
+void refitAll(const LiftShop& shop) {
+    shop.say(journal::stepRefitted(shop.job, shop.lastStep));
+    shop.say(journal::stepRefitted(shop.job, shop.step));
+}
+
+void stroke(QQuickWindow& window, const QList<QPoint>& along) {
+    QTest::mousePress(&window, Qt::LeftButton, {}, along.front());
+    for (const QPoint& at : along)
+        QTest::mouseMove(&window, at);
+    QTest::mouseRelease(&window, Qt::LeftButton, {}, along.back());
+}
+
+} // namespace
+
+class ClosingTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void theHandOverWaitsForWhatWasDisturbed() {
+        const LiftShop shop;
+        const auto early = shop.session();
+        QCOMPARE(on<ProveView>(*early)->apart(), 4); // nothing is on again: nothing can be proved
+        refitAll(shop);
+        const auto session = shop.session();
+        const auto leaving = on<HandOverView>(*session);
+        const auto view = on<ProveView>(*session);
+        QCOMPARE(view->count(), 4); // torque, wires; brake, bolt
+        QCOMPARE(view->open(), 4);
+        view->leaveOut(QStringLiteral(" "));
+        QVERIFY(view->errors().contains(QStringLiteral("reason")));
+        while (!view->finished()) {
+            QVERIFY(leaving->stopped());
+            const int before = view->open();
+            if (before == 2)
+                view->leaveOut(QStringLiteral("no meter here"));
+            else
+                view->proved(QStringLiteral("tried"));
+            QTRY_COMPARE(view->open(), before - 1);
+        }
+        QVERIFY(!leaving->stopped());
+        QVERIFY(job::mayLeave(shop.stored()));
+        QCOMPARE(view->seconds()->count(), 2); // the brake
+        view->second(0, QStringLiteral("  "));
+        QVERIFY(view->errors().contains(QStringLiteral("by")));
+        view->second(0, QStringLiteral("Bram"));
+        QTRY_VERIFY(view->seconds()->lines()[0].on);
+        QCOMPARE(shop.stored().secondEyes.at(0).by, std::string("Bram"));
+        leaving->handOver({}, QStringLiteral("given back"), QStringLiteral("none"));
+        QTRY_VERIFY(leaving->handedOver());
+        QCOMPARE(shop.stored().handedOver->oldParts, std::string("given back"));
+    }
+
+    void roadTestAndRechecksAreKept() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto view = on<RoadView>(*session);
+        const auto test = form(*session, {{QStringLiteral("distance"), QStringLiteral("far")}});
+        view->keepTest(test.get());
+        QVERIFY(view->errors().contains(QStringLiteral("distance")));
+        test->set(QStringLiteral("distance"), QStringLiteral("4,2"));
+        view->keepTest(test.get());
+        QTRY_COMPARE(view->tests()->count(), 1);
+        QCOMPARE(*shop.stored().roadTests.at(0).distance, (job::TypedValue{"4.2", "km"}));
+        const auto again = form(*session, {{QStringLiteral("what"), QStringLiteral("axle nut")},
+                                           {QStringLiteral("after"), QStringLiteral("50")},
+                                           {QStringLiteral("days"), QStringLiteral("x")}});
+        view->keepRecheck(again.get());
+        QVERIFY(view->errors().contains(QStringLiteral("days")));
+        again->set(QStringLiteral("days"), QStringLiteral("0"));
+        view->keepRecheck(again.get());
+        QTRY_COMPARE(view->rechecks()->count(), 1);
+        DueView due;
+        due.setProperty("session", QVariant::fromValue(session.get()));
+        due.componentComplete();
+        QTRY_COMPARE(due.lines()->count(), 1);
+        QCOMPARE(due.late(), 1); // due today, and it was said a moment ago
+        view->seen(view->rechecks()->lines()[0].id);
+        QTRY_VERIFY(view->rechecks()->lines()[0].on);
+        DueView later;
+        later.setProperty("session", QVariant::fromValue(session.get()));
+        later.componentComplete();
+        QTRY_VERIFY(later.ready());
+        QCOMPARE(later.lines()->count(), 0);
+    }
+
+    void theCostIsReckonedWithTheTermsOfTheShop() {
+        const LiftShop shop;
+        shop.say(journal::timeStarted(shop.job, "w", shop.task));
+        shop.say(journal::timeStopped(shop.job, "w", 70));
+        const auto session = shop.session();
+        const auto view = on<CostView>(*session);
+        QVERIFY(!view->reckoned());
+        const auto terms = form(*session, {{QStringLiteral("rate"), QStringLiteral("58,00")},
+                                           {QStringLiteral("tax"), QStringLiteral("19%")}});
+        view->settle(terms.get());
+        QVERIFY(view->errors().contains(QStringLiteral("currency")));
+        QVERIFY(view->errors().contains(QStringLiteral("tax")));
+        terms->set(QStringLiteral("tax"), QStringLiteral("19"));
+        terms->set(QStringLiteral("currency"), QStringLiteral("eur"));
+        view->settle(terms.get());
+        QTRY_COMPARE(view->gross(), QStringLiteral("80.53\u00A0EUR")); // 67.67 + 12.86
+        const auto line = form(*session, {{QStringLiteral("what"), QStringLiteral("tyre fitted")},
+                                          {QStringLiteral("sum"), QStringLiteral("10")}});
+        view->addLine(line.get());
+        QTRY_COMPARE(view->net(), QStringLiteral("77.67\u00A0EUR"));
+        view->dropLine(0);
+        QTRY_COMPARE(view->net(), QStringLiteral("67.67\u00A0EUR"));
+        QCOMPARE(session->setting(QStringLiteral("hour-rate")), QStringLiteral("58.00"));
+    }
+
+    void theOwnerSignsWithAFinger() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto view = on<SignatureView>(*session);
+        QQuickWindow window;
+        window.resize(400, 200);
+        auto* pad = new SignaturePad(window.contentItem());
+        pad->setSize({400, 200});
+        window.show();
+        QVERIFY(QTest::qWaitForWindowExposed(&window));
+        view->keep(pad, QString());
+        QVERIFY(view->errors().contains(QStringLiteral("name")));
+        QVERIFY(view->errors().contains(QStringLiteral("pad")));
+        stroke(window, {{20, 100}, {100, 40}, {200, 160}, {380, 100}});
+        QVERIFY(!pad->empty());
+        const QImage picture = pad->picture();
+        QCOMPARE(picture.width(), 800);
+        QCOMPARE(qGray(picture.pixel(200, 80)), 0); // through (100, 40)
+        QCOMPARE(qGray(picture.pixel(4, 4)), 255);
+        view->keep(pad, QStringLiteral("Ilse Quandt"));
+        QTRY_VERIFY(view->signedBy().startsWith(QStringLiteral("Ilse Quandt")));
+        QCOMPARE(QImage(view->picture().toLocalFile()).size(), picture.size());
+        pad->clear();
+        QVERIFY(pad->empty());
+        QVERIFY(pad->picture().isNull());
+    }
+};
+
+QTEST_MAIN(ClosingTest)
+#include "closing_test.moc"
