@@ -47,6 +47,25 @@ ShopPage {
     }
 
     Choice {
+        current: settings.vision
+        label: qsTr("How you see colours")
+        options: [qsTr("As most do"), qsTr("Red weak"), qsTr("Green weak"), qsTr("Blue weak")]
+        width: parent.width
+
+        onChosen: index => settings.vision = index
+    }
+
+    Choice {
+        current: settings.slightVision ? 0 : 1
+        label: qsTr("How much")
+        options: [qsTr("A little"), qsTr("Much")]
+        visible: settings.vision > 0
+        width: parent.width
+
+        onChosen: index => settings.slightVision = index === 0
+    }
+
+    Choice {
         current: settings.calm ? 1 : 0
         label: qsTr("Movement on the screen")
         options: [qsTr("Some"), qsTr("None")]

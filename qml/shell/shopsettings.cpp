@@ -15,6 +15,21 @@ double ShopSettings::textScale() const {
     return ok ? std::clamp(scale, 1.0, 2.0) : 1.0;
 }
 
+namespace {
+
+const QStringList deficiencies{QString(), QStringLiteral("red"), QStringLiteral("green"),
+                               QStringLiteral("blue")};
+
+} // namespace
+
+int ShopSettings::vision() const {
+    return std::max(0, static_cast<int>(deficiencies.indexOf(setting("vision"))));
+}
+
+void ShopSettings::setVision(int deficiency) {
+    session_->set(QStringLiteral("vision"), deficiencies.value(deficiency));
+}
+
 double ShopSettings::slowness() const {
     return std::clamp(setting("slowness").toDouble(), 0.0, 1.0); // 0 where nothing is set
 }

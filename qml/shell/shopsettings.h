@@ -19,6 +19,8 @@ class ShopSettings : public QObject, public QQmlParserStatus {
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
     Q_PROPERTY(double slowness READ slowness WRITE setSlowness NOTIFY changed)
     Q_PROPERTY(bool keepsLocation READ keepsLocation WRITE setKeepsLocation NOTIFY changed)
+    Q_PROPERTY(int vision READ vision WRITE setVision NOTIFY changed)
+    Q_PROPERTY(bool slightVision READ slightVision WRITE setSlightVision NOTIFY changed)
     Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
 
 public:
@@ -45,6 +47,15 @@ public:
     [[nodiscard]] bool calm() const { return setting("motion") == u"none"; } // no movement on the screen
     void setCalm(bool calm) {
         session_->set(QStringLiteral("motion"), calm ? QStringLiteral("none") : QStringLiteral("some"));
+    }
+    // How the mechanic sees colours: 0 as most do, 1 red weak, 2 green weak, 3 blue weak
+    // (colour::Deficiency).
+    [[nodiscard]] int vision() const;
+    void setVision(int deficiency);
+    [[nodiscard]] bool slightVision() const { return setting("vision-degree") == u"slight"; }
+    void setSlightVision(bool slight) {
+        session_->set(QStringLiteral("vision-degree"),
+                      slight ? QStringLiteral("slight") : QStringLiteral("strong"));
     }
     // Photos keep where they were taken, and tell it to whoever gets them.
     [[nodiscard]] bool keepsLocation() const { return setting("location") == u"kept"; }

@@ -1,5 +1,6 @@
 #include "qml/wiring/gatherings.h"
 
+#include "qml/shell/session.h"
 #include "qml/wiring/words.h"
 
 #include <QCoreApplication>
@@ -57,6 +58,32 @@ QString adviceOn(const wiring::TwinGroup& group) {
         return head + u' ' +
                Wiring::tr("Tag them, or tell them apart by terminal: %1.").arg(listed(terminals));
     return head + u' ' + Wiring::tr("Tag them before they are unplugged.");
+}
+
+QString adviceOn(const wiring::TagPlan& plan) {
+    QStringList all;
+    for (const auto& [one, other] : plan.alike)
+        all += Wiring::tr("To you places %1 and %2 look alike: %3 and %4.")
+                   .arg(one->key.number)
+                   .arg(other->key.number)
+                   .arg(words(one->answer(wiring::Answer::AsFound)->wire.colour),
+                        words(other->answer(wiring::Answer::AsFound)->wire.colour));
+    QStringList numbers;
+    for (const wiring::Place* place : plan.toTag)
+        numbers += QString::number(place->key.number);
+    if (!all.isEmpty() && !numbers.isEmpty())
+        all += Wiring::tr("With tags at %1 every wire can be told apart.").arg(listed(numbers));
+    return all.join(u' ');
+}
+
+colour::Vision visionIn(const ShopSession& session) {
+    const QString kind = session.setting(QStringLiteral("vision"));
+    const bool slight = session.setting(QStringLiteral("vision-degree")) == u"slight";
+    return {kind == u"red"     ? colour::Deficiency::Protan
+            : kind == u"green" ? colour::Deficiency::Deutan
+            : kind == u"blue"  ? colour::Deficiency::Tritan
+                               : colour::Deficiency::None,
+            slight ? 0.5 : 1.0};
 }
 
 QString describe(const wiring::Gathering& gathering) {

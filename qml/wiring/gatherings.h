@@ -2,11 +2,14 @@
 #pragma once
 
 #include "core/job/model.h"
+#include "core/wiring/tags.h"
 #include "core/wiring/twins.h"
 
 #include <QString>
 
 namespace undercowl::ui {
+
+class ShopSession;
 
 // The photo that the gathering's wires are read from: the one that its map names, otherwise the newest about
 // it, otherwise the newest of its strip step. Null if there is none; owned by the job.
@@ -14,6 +17,10 @@ namespace undercowl::ui {
 
 // "2 grey, red tracer: places 2 and 5. Tag them before the connector is unplugged."
 [[nodiscard]] QString adviceOn(const wiring::TwinGroup& group);
+// "To you places 1 and 4 look alike: green, brown. ..."; empty when only equal colours do.
+[[nodiscard]] QString adviceOn(const wiring::TagPlan& plan);
+// As the mechanic of this device has set it.
+[[nodiscard]] colour::Vision visionIn(const ShopSession& session);
 
 // "connector, 6 places, wire side, latch at the top".
 [[nodiscard]] QString describe(const wiring::Gathering& gathering);

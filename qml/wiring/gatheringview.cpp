@@ -118,6 +118,7 @@ void GatheringView::show(const Snapshot& /*snapshot*/) {
             if (known->find({half_, number, 2}) != nullptr)
                 places.push_back(lineOf(*known, {half_, number, 2}));
         }
+        const wiring::TagPlan plan = wiring::fewestTags(*known, half_, visionIn(*session()));
         for (const wiring::TwinGroup& group : wiring::twins(*known, half_)) {
             QStringList ids;
             for (const wiring::Place* place : group.places) {
@@ -126,6 +127,13 @@ void GatheringView::show(const Snapshot& /*snapshot*/) {
                     {.id = idOf(place->key), .title = words(place->key), .detail = text(place->tag)});
             }
             twins.push_back({.id = ids.join(u' '), .title = adviceOn(group), .on = group.settled()});
+        }
+        // What looks alike to this mechanic only, with the fewest tags that help.
+        if (const QString advice = adviceOn(plan); !advice.isEmpty()) {
+            QStringList ids;
+            for (const wiring::Place* place : plan.toTag)
+                ids += idOf(place->key);
+            twins.push_back({.id = ids.join(u' '), .title = advice, .on = ids.isEmpty()});
         }
     }
     places_.setLines(std::move(places));

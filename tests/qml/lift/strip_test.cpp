@@ -120,6 +120,33 @@ private slots:
         QCOMPARE(job.gatherings[0].find({wiring::Half::Loom, 3, 1})->tag, std::string("B"));
     }
 
+    void wiresThatOnlyThisMechanicTakesForOneAnotherAreNamed() {
+        const LiftShop shop;
+        shop.answer();
+        for (const auto& [number, colour] :
+             {std::pair{5, colour::Insulation::BN}, std::pair{6, colour::Insulation::GN}})
+            shop.say(journal::wireAnswered(shop.job, shop.gathering, {wiring::Half::Loom, number, 1},
+                                           wiring::Answer::AsFound, answerOf(colour)));
+        const auto session = shop.session();
+        const auto advice = [&] {
+            GatheringView view;
+            view.setGathering(QString::fromStdString(shop.gathering));
+            view.setSession(session.get());
+            view.componentComplete();
+            QStringList all;
+            for (const Line& line : view.twins()->lines())
+                all += line.title;
+            return all.join(u'|');
+        };
+        QVERIFY2(!advice().contains(QStringLiteral("To you")), qPrintable(advice()));
+        session->set(QStringLiteral("vision"), QStringLiteral("green"));
+        QVERIFY2(advice().contains(QStringLiteral("To you places 5 and 6 look alike: brown and green.")),
+                 qPrintable(advice()));
+        QVERIFY2(advice().contains(QStringLiteral("every wire can be told apart")), qPrintable(advice()));
+        session->set(QStringLiteral("vision-degree"), QStringLiteral("slight"));
+        QVERIFY2(!advice().contains(QStringLiteral("5 and 6")), qPrintable(advice()));
+    }
+
     void answersAreKeptApartAndASourceIsAskedFor() {
         const LiftShop shop;
         shop.answer();
