@@ -9,8 +9,11 @@
 //   expected calibration error of the probability against exact, ten equal bins sweep.wer   wires left out,
 //   invented or wrong, for each wire crossed
 //
+// Beside the figures a reliability plot is written, sight_reliability.svg.
+//
 // The floors lie a little below what is reached, so that a worse reader is noticed; raise them when it gets
 // better. Twelve photos are few: a single wire moves tap.exact by about 0.01.
+#include "tests/sight/reliability.h"
 #include "tests/sight/truth.h"
 
 #include <catch2/catch.hpp>
@@ -50,11 +53,7 @@ struct Taps {
     int exact = 0;
     int sure = 0;
     int sureExact = 0;
-    struct Bin {
-        double probability = 0.0;
-        int exact = 0;
-    };
-    std::array<Bin, 10> bins;
+    std::array<tests::ReliabilityBin, 10> bins;
 
     void add(const sight::WireReading& got, const TrueWire& truth, bool tracerShows) {
         const bool ok = right(got, truth, tracerShows);
@@ -66,15 +65,17 @@ struct Taps {
             return;
         base += got.candidates.front().wire.base == truth.colour.base ? 1 : 0;
         const double probability = got.candidates.front().probability;
-        Bin& bin = bins.at(std::min<std::size_t>(9, static_cast<std::size_t>(probability * 10.0)));
+        tests::ReliabilityBin& bin =
+            bins.at(std::min<std::size_t>(9, static_cast<std::size_t>(probability * 10.0)));
+        ++bin.answers;
         bin.probability += probability;
-        bin.exact += ok ? 1 : 0;
+        bin.right += ok ? 1 : 0;
     }
 
     [[nodiscard]] double calibrationError() const {
         double sum = 0.0;
-        for (const Bin& bin : bins)
-            sum += std::abs(bin.probability - bin.exact);
+        for (const tests::ReliabilityBin& bin : bins)
+            sum += std::abs(bin.probability - bin.right);
         return all == 0 ? 0.0 : sum / all;
     }
 };
@@ -179,4 +180,19 @@ TEST_CASE("Wires in the photos are read about as well as before") {
         CAPTURE(figure.name, figure.value, figure.floor);
         CHECK((figure.error ? figure.value <= figure.floor : figure.value >= figure.floor));
     }
+    const double error = score.on.calibrationError();
+    std::ofstream{UNDERCOWL_RELIABILITY} << tests::reliabilityPlot(score.on.bins, error);
+}
+
+TEST_CASE("The reliability plot draws what was said against what was right") {
+    std::array<tests::ReliabilityBin, 10> bins{};
+    bins[9] = {10, 9.5, 5}; // said 0.95, right one time in two
+    bins[2] = {40, 10.0, 10};
+    const std::string svg = tests::reliabilityPlot(bins, 0.09);
+    // The square is 400 wide and begins at 60, 20.
+    CHECK_THAT(svg, Catch::Contains("cx=\"440.00\" cy=\"220.00\""));
+    CHECK_THAT(svg, Catch::Contains("cx=\"160.00\" cy=\"320.00\""));
+    CHECK_THAT(svg, Catch::Contains("M160.00 320.00V320.00")); // on the diagonal
+    CHECK_THAT(svg, Catch::Contains("50 answers, calibration error 0.090"));
+    CHECK(std::count(svg.begin(), svg.end(), '\n') < 40);
 }
