@@ -13,6 +13,8 @@ ShopPage {
     required property string gathering
     property string half: "loom"
 
+    readonly property bool aligned: view.verdict !== "" && (view.alignedAfter.span ?? 0) > 0
+
     title: qsTr("Compare")
     footer: [
         ProgressStrip {
@@ -105,12 +107,50 @@ ShopPage {
         width: parent.width
     }
 
+    Repeater {
+        id: pair
+
+        // As long a line in both as the frames hold, whichever way it runs.
+        readonly property real frameHeight: Math.round(root.width * 0.4)
+        readonly property real lineLength: {
+            const angle = view.slope * Math.PI / 180;
+            return Math.min(0.62 * root.width / Math.max(0.01, Math.abs(Math.cos(angle))), 0.6 * frameHeight / Math.max(0.01, Math.abs(Math.sin(angle))));
+        }
+
+        model: root.aligned ? [
+            {
+                "label": qsTr("Before"),
+                "source": view.before,
+                "laid": view.alignedBefore,
+                "marks": view.marksBefore
+            },
+            {
+                "label": qsTr("Now"),
+                "source": view.after,
+                "laid": view.alignedAfter,
+                "marks": view.marksAfter
+            }
+        ] : []
+
+        AlignedPhoto {
+            required property var modelData
+
+            height: pair.frameHeight
+            label: modelData.label
+            laid: modelData.laid
+            lineLength: pair.lineLength
+            marks: modelData.marks
+            source: modelData.source
+            width: parent?.width ?? 0
+        }
+    }
+
     StrokePhoto {
         busy: view.reader.busy
         description: qsTr("Photo as it is now")
         marks: view.marksAfter
         source: view.after
-        visible: view.possible && source.toString() !== ""
+        visible: view.possible && source.toString() !== "" && !root.aligned
         width: parent.width
 
         onStroked: points => view.stroke(points)
@@ -124,7 +164,7 @@ ShopPage {
 
     SectionHeader {
         text: qsTr("Before")
-        visible: view.before.toString() !== ""
+        visible: view.before.toString() !== "" && !root.aligned
         width: parent.width
     }
 
@@ -134,7 +174,7 @@ ShopPage {
         enlarges: true
         marks: view.marksBefore
         source: view.before
-        visible: source.toString() !== ""
+        visible: source.toString() !== "" && !root.aligned
         width: parent.width
     }
 

@@ -226,6 +226,7 @@ QVariantList CompareView::marks(const std::vector<sight::WireReading>& row, bool
                         {QStringLiteral("y"), row[i].at.y / photo->height},
                         {QStringLiteral("label"), QString::number(isBefore ? placeAt(i) : int(i) + 1)}});
     }
+    list.append(expected(isBefore));
     return list;
 }
 

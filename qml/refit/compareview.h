@@ -8,7 +8,10 @@
 #include "qml/shell/linemodel.h"
 #include "qml/wiring/photoreader.h"
 
+#include <QLineF>
+#include <QSize>
 #include <QVariantList>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 namespace undercowl::ui {
@@ -19,6 +22,11 @@ namespace undercowl::ui {
 // verdict           "same", "changed", "cannot tell" or empty before the stroke
 // result            in words, with the places
 // reasons           why it cannot tell, with remedies
+// alignedBefore, alignedAfter   how each photo lies when the places of both stand above one another: x, y
+// (what is in
+//                    the middle, parts of the photo), turn (degrees), span (from the first to the last place
+//                    that both have, part of the photo's width); empty while it is not known
+// slope              of that line, degrees from level
 // marksBefore, marksAfter   for PhotoFrame: the places that changed, or all that were read
 class CompareView : public undercowl::ui::JobScreen {
     Q_OBJECT
@@ -35,6 +43,9 @@ class CompareView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString reasons READ reasons NOTIFY changed)
     Q_PROPERTY(QVariantList marksBefore READ marksBefore NOTIFY changed)
     Q_PROPERTY(QVariantList marksAfter READ marksAfter NOTIFY changed)
+    Q_PROPERTY(QVariantMap alignedBefore READ alignedBefore NOTIFY changed)
+    Q_PROPERTY(QVariantMap alignedAfter READ alignedAfter NOTIFY changed)
+    Q_PROPERTY(qreal slope READ slope NOTIFY changed)
     Q_PROPERTY(bool waitsForEnd READ waitsForEnd NOTIFY changed)
     Q_PROPERTY(undercowl::ui::PhotoReader* reader READ reader CONSTANT)
 
@@ -53,6 +64,9 @@ public:
     [[nodiscard]] QString reasons() const;
     [[nodiscard]] QVariantList marksBefore() const;
     [[nodiscard]] QVariantList marksAfter() const;
+    [[nodiscard]] QVariantMap alignedBefore() const;
+    [[nodiscard]] QVariantMap alignedAfter() const;
+    [[nodiscard]] qreal slope() const;
     [[nodiscard]] bool waitsForEnd() const { return firstTap_.has_value(); }
     [[nodiscard]] PhotoReader* reader() { return &reader_; }
 
@@ -69,6 +83,16 @@ private:
     [[nodiscard]] const wiring::Gathering* find() const;
     void compareNow();
     [[nodiscard]] QVariantList marks(const std::vector<sight::WireReading>& row, bool isBefore) const;
+    struct Lines {
+        QLineF before;
+        QLineF after;
+    };
+    // From the first to the last place that both photos have, in pixels; null lines while nothing is
+    // compared.
+    [[nodiscard]] Lines lines() const;
+    // Where a wire would be that only the other photo shows.
+    [[nodiscard]] QVariantList expected(bool isBefore) const;
+    [[nodiscard]] QSize sizeOf(bool isBefore) const;
     [[nodiscard]] int placeAt(std::size_t row) const; // of the row-th wire before
 
     QString gatheringId_;

@@ -6,5 +6,5 @@ undercowl_screen_files(
     SOURCES afterwardsview.cpp afterwardsview.h listenerforeign.h needsview.cpp needsview.h readbackear.cpp readbackear.h readbackview.cpp readbackview.h refitview.cpp refitview.h speakerforeign.h voice.cpp voice.h)
 # Comparing photos needs the reader of wires.
 if(TARGET undercowl::sight)
-    undercowl_screen_files(QML ComparePage.qml SOURCES compareview.cpp compareview.h)
+    undercowl_screen_files(QML AlignedPhoto.qml ComparePage.qml SOURCES comparealign.cpp compareview.cpp compareview.h)
 endif()

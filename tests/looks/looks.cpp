@@ -6,6 +6,7 @@
 #include "shop.h"
 #include "walk.h"
 
+#include "qml/refit/compareview.h"
 #include "qml/wiring/strokeview.h"
 
 #include <QCommandLineParser>
@@ -76,6 +77,24 @@ void stroke(ui::AppWindow& app) {
         qFatal("no wires were read along the stroke");
 }
 
+// Compares the wires as they are now with those before, along the demo's stroke.
+void compare(ui::CompareView& view) {
+    QFile file(QStringLiteral(UNDERCOWL_PHOTOS "/wiring.json"));
+    if (!file.open(QIODevice::ReadOnly) ||
+        !QTest::qWaitFor([&] { return view.reader()->state() == ui::PhotoReader::State::Ready; },
+                         readingTime))
+        qFatal("no photo to compare, or no wiring.json");
+    const QSize photo = view.reader()->size();
+    const QJsonObject plan = QJsonDocument::fromJson(file.readAll()).object();
+    QVariantList along;
+    for (const QJsonValue value : plan[u"after"][u"along"].toArray())
+        along.append(QPointF(value.toArray().at(0).toDouble() / photo.width(),
+                             value.toArray().at(1).toDouble() / photo.height()));
+    view.stroke(along);
+    if (!QTest::qWaitFor([&] { return !view.verdict().isEmpty(); }, readingTime))
+        qFatal("the photos were not compared");
+}
+
 // Waits until the photo's reader has answered, where the page has one.
 void readerRests(ui::AppWindow& app) {
     auto* view = app.view<ui::StrokeView>();
@@ -117,7 +136,9 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
     auto app = std::make_unique<ui::AppWindow>(session, size);
     if (!page.page.isEmpty())
         app->show(page.page.toLatin1(), page.properties);
-    if (page.stroked)
+    if (auto* compared = app->view<ui::CompareView>(); page.stroked && compared != nullptr)
+        compare(*compared);
+    else if (page.stroked)
         stroke(*app);
     readerRests(*app);
     if (auto* view = app->view<ui::StrokeView>(); page.tapped && view != nullptr) {

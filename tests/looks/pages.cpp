@@ -70,6 +70,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"read-back", "ReadBackPage", gathering, {}},
         {"read-back-wrong", "ReadBackPage", gathering, {"Does not match"}},
         {"compare", "ComparePage", gathering, {}},
+        {"compare-done", "ComparePage", gathering, {}, Shop::Demo, {}, true},
         {"measure", "MeasurePage", {}, {}},
         {"measure-value", "MeasurePage", {{"about", text(shop.step)}}, {"1", "2", "3"}},
         {"measure-verdict",

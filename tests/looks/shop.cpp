@@ -5,6 +5,10 @@
 #include <QTest>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <span>
+#include <string>
 
 namespace undercowl::looks {
 MadeShop makeShop(const std::filesystem::path& folder) {
@@ -54,6 +58,19 @@ MadeShop makeShop(const std::filesystem::path& folder) {
     const std::vector more{journal::photoTaken(shop->job, again),
                            journal::gatheringDescribed(shop->job, unread)};
     if (const auto said = store->append(more); !said)
+        qFatal("%s", said.error().message.c_str());
+    // As it is now, with two wires exchanged: to be compared.
+    std::ifstream in(std::filesystem::path(UNDERCOWL_PHOTOS) / "switch-after.jpg", std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(in), {}};
+    const auto media = store->keepMedia(std::as_bytes(std::span(bytes)), "jpg");
+    if (!media)
+        qFatal("%s", media.error().message.c_str());
+    job::Photo after = *photo; // of the same size
+    after.id = store->newId();
+    after.media = media->name;
+    after.about = shop->gathering;
+    after.purpose = job::PhotoPurpose::Refit;
+    if (const auto said = store->append(journal::photoTaken(shop->job, after)); !said)
         qFatal("%s", said.error().message.c_str());
     const auto finding = std::ranges::find(known->findings, false, &job::Finding::settled);
     if (finding == known->findings.end() || known->tasks.empty())

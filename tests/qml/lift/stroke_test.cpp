@@ -340,6 +340,13 @@ private slots:
             QVERIFY(!view.reasons().isEmpty());
         else
             QVERIFY2(!view.marksBefore().isEmpty(), qPrintable(view.result()));
+        // Both photos are laid by the same line: as long and as turned as the places lie.
+        const QVariantMap before = view.alignedBefore();
+        const QVariantMap after = view.alignedAfter();
+        QCOMPARE(before[QStringLiteral("turn")].toDouble(), 0.0);
+        QVERIFY(before[QStringLiteral("span")].toDouble() > 0.1);
+        QVERIFY(after[QStringLiteral("span")].toDouble() > 0.1);
+        QVERIFY(std::abs(after[QStringLiteral("turn")].toDouble()) < 45.0);
         view.again();
         QCOMPARE(view.verdict(), QString());
     }
