@@ -1,6 +1,6 @@
 // The sum, line by line, with what was expected beside what it took.
-// Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -1,6 +1,6 @@
 // What the shop knows of a model. Offered to the open job of that model: a touch takes a line over.
-// Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

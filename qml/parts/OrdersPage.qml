@@ -1,6 +1,6 @@
 // Everything that is to be ordered, for all machines in the shop, by supplier.
-// Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -1,6 +1,6 @@
 // Scanning the label of a bag, or the number of a part: by the camera, from a picture, or typed.
-// Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

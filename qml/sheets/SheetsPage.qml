@@ -1,6 +1,6 @@
 // Everything as spreadsheets; machines and parts from one, looked at line by line before it is brought in.
-// Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
