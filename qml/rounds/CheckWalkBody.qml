@@ -50,7 +50,7 @@ Column {
 
         ActionButton {
             enabled: root.walk.current > 0
-            text: qsTr("The one before")
+            text: qsTr("Previous")
             width: ways.half
 
             onTriggered: root.walk.back()

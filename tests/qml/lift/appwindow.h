@@ -13,6 +13,7 @@
 #include <QQuickWindow>
 #include <QTest>
 
+#include <algorithm>
 #include <memory>
 
 namespace undercowl::ui {
@@ -100,6 +101,8 @@ public:
             return false;
         QTest::qWait(300); // a second tap that comes sooner is ignored
         const QQuickItem* item = button(words);
+        if (item != nullptr)
+            bringUp(*item);
         return item != nullptr && touchAt(item->mapToScene({item->width() / 2, item->height() / 2}));
     }
 
@@ -124,6 +127,20 @@ public:
     }
 
 private:
+    // Scrolls, as a thumb would, until the whole item is seen.
+    static void bringUp(const QQuickItem& item) {
+        for (QQuickItem* around = item.parentItem(); around != nullptr; around = around->parentItem()) {
+            if (!around->property("contentY").isValid())
+                continue;
+            const double top = item.mapToItem(around, {0, 0}).y();
+            const double below = top + item.height() - around->height();
+            const double far = below > 0 ? below : std::min(top, 0.0);
+            if (far != 0.0)
+                around->setProperty("contentY", around->property("contentY").toDouble() + far);
+        }
+        QTest::qWait(20);
+    }
+
     template<typename Fits>
     static QQuickItem* find(QQuickItem& under, const Fits& fits) {
         if (!under.isVisible())
