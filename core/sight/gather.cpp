@@ -11,12 +11,13 @@
 namespace undercowl::sight {
 namespace {
 
-constexpr double plainly = 0.7;      // probability: following begins here
-constexpr double likely = 0.5;       // probability: here is wire
-constexpr double whole = 400.0;      // widths: to the end
-constexpr double shortest = 4.0;     // widths; less is a stub, a terminal or a mistake
-constexpr double surely = 0.91;      // strength of a piece; latches and the rims of bolts reach 0.90
-constexpr double longestDive = 10.0; // widths that a wire may be hidden for
+constexpr double plainly = 0.7;       // probability: following begins here
+constexpr double likely = 0.5;        // probability: here is wire
+constexpr double whole = 400.0;       // widths: to the end
+constexpr double shortest = 5.0;      // widths; less is a stub, a terminal or a mistake
+constexpr double shortestPatch = 4.0; // widths; of wire that was not followed: said sooner than proposed
+constexpr double surely = 0.93;       // strength of a piece; latches and the rims of bolts stay below
+constexpr double longestDive = 10.0;  // widths that a wire may be hidden for
 
 double lengthOf(const Polyline& line) {
     double length = 0.0;
@@ -297,7 +298,7 @@ std::vector<Point> unfollowedIn(Fields& fields, const Covered& covered) {
         const int column = std::clamp(int(middles.at<double>(i, 0)), 0, fields.columns() - 1);
         const int row = std::clamp(int(middles.at<double>(i, 1)), 0, fields.rows() - 1);
         const double width = fields.cell(column, row).halfWidth; // in cells that is the whole width
-        if (stats.at<int>(i, cv::CC_STAT_AREA) > shortest * width * width &&
+        if (stats.at<int>(i, cv::CC_STAT_AREA) > shortestPatch * width * width &&
             cv::mean(wire, labels == i)[0] >= plainly)
             places.push_back(middle);
     }
@@ -328,8 +329,8 @@ Gathered gatherWires(Fields& fields, const cv::Mat& lab, const std::function<boo
 }
 
 std::vector<WholeWire> fromMouth(std::vector<WholeWire> wires, const Polyline& mouth) {
-    constexpr double pointsAt = 4.0; // widths by which a wire may stop short of its connector
-    constexpr double near = 1.5;     // widths
+    constexpr double pointsAt = 8.0; // widths by which a wire may stop short of its connector
+    constexpr double near = 2.0;     // widths
     struct Placed {
         double along;
         WholeWire wire;

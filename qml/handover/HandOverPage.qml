@@ -45,6 +45,17 @@ ShopPage {
         id: view
 
         session: root.session
+
+        onDone: draft.discard()
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "handover/" + root.session.jobId
+        jobId: root.session.jobId
+        session: root.session
+        title: root.title
     }
 
     Repeater {
@@ -126,28 +137,37 @@ ShopPage {
         onTriggered: root.opens("SignaturePage", {})
     }
 
-    TextEntry {
+    DraftEntry {
         id: note
 
+        draft: draft
         label: qsTr("To be told at hand-over")
+        name: "note"
+        page: root
         placeholder: qsTr("brake eased in, holds straight")
         visible: !view.handedOver
         width: parent.width
     }
 
-    TextEntry {
+    DraftEntry {
         id: oldParts
 
+        draft: draft
         label: qsTr("Old parts")
+        name: "oldParts"
+        page: root
         placeholder: qsTr("given back in a bag")
         visible: !view.handedOver
         width: parent.width
     }
 
-    TextEntry {
+    DraftEntry {
         id: waste
 
+        draft: draft
         label: qsTr("Waste taken")
+        name: "waste"
+        page: root
         placeholder: qsTr("0.9 l oil, old battery")
         visible: !view.handedOver
         width: parent.width

@@ -41,7 +41,19 @@ ShopPage {
 
         session: root.session
 
-        onSaidSo: how.clear()
+        onSaidSo: {
+            how.clear();
+            draft.discard();
+        }
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "prove/" + root.session.jobId
+        jobId: root.session.jobId
+        session: root.session
+        title: qsTr("Prove")
     }
 
     EmptyState {
@@ -58,11 +70,14 @@ ShopPage {
         width: parent.width
     }
 
-    TextEntry {
+    DraftEntry {
         id: how
 
+        draft: draft
         error: walk.errors.reason ?? ""
         label: qsTr("How, or why it is left out")
+        name: "how"
+        page: root
         placeholder: qsTr("read aloud and matched")
         visible: !walk.finished
         width: parent.width

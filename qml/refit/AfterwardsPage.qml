@@ -42,7 +42,17 @@ ShopPage {
             root.step = "";
             root.what = "";
             reason.clear();
+            draft.discard();
         }
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "left-out/" + root.session.jobId
+        jobId: root.session.jobId
+        session: root.session
+        title: root.title
     }
 
     Repeater {
@@ -88,11 +98,14 @@ ShopPage {
         }
     }
 
-    TextEntry {
+    DraftEntry {
         id: reason
 
+        draft: draft
         error: view.errors.reason ?? ""
         label: qsTr("Why, if it is left out")
+        name: "reason"
+        page: root
         placeholder: qsTr("goes home on a trailer")
         visible: root.what !== ""
         width: parent.width

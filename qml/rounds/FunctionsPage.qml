@@ -1,4 +1,6 @@
 // What works when the machine comes in, tried one after the other.
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -63,7 +65,19 @@ ShopPage {
         after: root.after
         session: root.session
 
-        onSaidSo: remark.clear()
+        onSaidSo: {
+            remark.clear();
+            draft.discard();
+        }
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "functions/" + root.session.jobId + (root.after ? "/after" : "")
+        jobId: root.session.jobId
+        session: root.session
+        title: root.title
     }
 
     CheckWalkBody {
@@ -72,10 +86,13 @@ ShopPage {
         width: parent.width
     }
 
-    TextEntry {
+    DraftEntry {
         id: remark
 
+        draft: draft
         label: qsTr("Remark")
+        name: "remark"
+        page: root
         placeholder: qsTr("flickers, only when cold")
         visible: !walk.finished
         width: parent.width

@@ -79,7 +79,7 @@ void ScanView::setCamera(platform::Camera* camera) {
         connect(camera_, &platform::Camera::stateChanged, this, &ScanView::cameraChanged);
         connect(camera_, &platform::Camera::frame, this, [this](const QImage& picture) {
             if (active_)
-                read(picture, false);
+                read([picture](QString&) { return picture; }, false);
         });
     }
     emit cameraChanged();
@@ -100,28 +100,36 @@ bool ScanView::hasCamera() const {
 }
 
 void ScanView::readFile(const QString& file) {
-    QImageReader reader(file);
-    reader.setAutoTransform(true);
-    const QImage picture = reader.read();
-    if (picture.isNull())
-        return tell(tr("This picture cannot be read: %1").arg(reader.errorString()));
-    read(picture, true);
+    read(
+        [file](QString& problem) {
+            QImageReader reader(file);
+            reader.setAutoTransform(true);
+            QImage picture = reader.read();
+            if (picture.isNull())
+                problem = tr("This picture cannot be read: %1").arg(reader.errorString());
+            return picture;
+        },
+        true);
 }
 
 // One picture at a time: those that come meanwhile are passed over.
-void ScanView::read(const QImage& picture, bool fromFile) {
-    if (reading_ || picture.isNull())
+void ScanView::read(std::function<QImage(QString&)> picture, bool fromFile) {
+    if (reading_)
         return;
     reading_ = true;
-    QThreadPool::globalInstance()->start([self = QPointer(this), picture, fromFile] {
+    QThreadPool::globalInstance()->start([self = QPointer(this), picture = std::move(picture), fromFile] {
+        QString unreadable;
         QString missing;
+        const QImage seen = picture(unreadable);
         const auto* scanner = platform::pluginFor<platform::Scanner>(QStringLiteral("scanner"), missing);
-        const QStringList codes = scanner == nullptr ? QStringList() : scanner->read(picture);
-        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, codes, missing, fromFile] {
+        const QStringList codes = scanner == nullptr || seen.isNull() ? QStringList() : scanner->read(seen);
+        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, codes, missing, unreadable, fromFile] {
             if (self == nullptr)
                 return;
             self->reading_ = false;
-            if (!missing.isEmpty())
+            if (!unreadable.isEmpty())
+                self->tell(unreadable);
+            else if (!missing.isEmpty())
                 self->session_->tell(missing);
             else if (!codes.isEmpty() && codes.front() != self->code_)
                 self->look(codes.front());

@@ -13,6 +13,8 @@
 #include <QQmlParserStatus>
 #include <QtQml/qqmlregistration.h>
 
+#include <functional>
+
 namespace undercowl::ui {
 
 // active: the picture is on the screen; the camera is released when it is not.
@@ -58,7 +60,8 @@ signals:
     void partFound(const QString& part);
 
 private:
-    void read(const QImage& picture, bool fromFile);
+    // Off the touch thread: 'picture' decodes there, or says in words why it cannot.
+    void read(std::function<QImage(QString&)> picture, bool fromFile);
     void look(const handover::BagCode& bag);
     void lookForParts(const QString& number);
     void tell(const QString& answer);

@@ -273,6 +273,35 @@ private slots:
         QVERIFY(app.touch(QStringLiteral("Undo")));
         QTRY_VERIFY(!job::findStep(shop.stored(), shop.lastStep)->refitted.has_value());
     }
+
+    void whatWasTypedOutlivesThePage_data() {
+        QTest::addColumn<QByteArray>("page");
+        QTest::addColumn<QString>("example");
+        QTest::newRow("remark") << QByteArray("FunctionsPage") << QStringLiteral("flickers, only when cold");
+        QTest::newRow("hand-over") << QByteArray("HandOverPage") << QStringLiteral("given back in a bag");
+        QTest::newRow("proof") << QByteArray("ProvePage") << QStringLiteral("read aloud and matched");
+    }
+
+    void whatWasTypedOutlivesThePage() {
+        QFETCH(const QByteArray, page);
+        QFETCH(const QString, example);
+        const LiftShop shop;
+        shop.say(journal::stepRefitted(shop.job, shop.lastStep));
+        {
+            const auto session = shop.session();
+            AppWindow app(*session);
+            app.show(page, {});
+            QTRY_VERIFY(app.field(example) != nullptr);
+            app.field(example)->forceActiveFocus();
+            for (const char letter : std::string_view("by hand"))
+                QTest::keyClick(&app.window(), letter);
+        }
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show(page, {});
+        QTRY_VERIFY(app.field(example) != nullptr);
+        QTRY_COMPARE(app.field(example)->property("text").toString(), QStringLiteral("by hand"));
+    }
 };
 
 QTEST_MAIN(TouchTest)
