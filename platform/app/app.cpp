@@ -6,6 +6,7 @@
 #include "platform/plugins/plugin.h"
 #include "platform/speaker/devicespeaker.h"
 #include "qml/backup/rollingcopy.h"
+#include "qml/language/catalogue.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
 #include "qml/style/typefaces.h"
@@ -45,6 +46,14 @@ App::App(const AppWanted& wanted)
                              ui::rescueTakenPhotos(*session);
                      });
     ui::keepRollingCopies(*session_);
+    ui::speak(ui::deviceLanguage()); // until the shop's settings are read
+    QObject::connect(session_.get(), &ui::ShopSession::settingsChanged, &engine_, [this] {
+        const QString chosen = session_->setting(QStringLiteral("language"));
+        if (!ui::speak(chosen.isEmpty() ? ui::deviceLanguage() : chosen))
+            return;
+        engine_.retranslate();
+        emit session_->languageChanged();
+    });
     if (wanted.camera.isEmpty())
         camera_ = std::make_unique<DeviceCamera>();
     else

@@ -1,6 +1,7 @@
 #include "qml/measure/course.h"
 
 #include "core/units/parse.h"
+#include "qml/language/catalogue.h"
 #include "qml/measure/measuring.h"
 #include "qml/shell/words.h"
 
@@ -16,13 +17,36 @@ namespace {
 constexpr double msPerDay = 86'400'000;
 constexpr std::size_t mostPoints = 12; // more have no room for their words
 
-QString stateWords(EngineState state) {
+const char* stateSource(EngineState state) {
     switch (state) {
-    case EngineState::Rest: return QCoreApplication::translate("Measuring", "at rest");
-    case EngineState::Idle: return QCoreApplication::translate("Measuring", "at idle");
+    case EngineState::Rest: return QT_TRANSLATE_NOOP("Measuring", "at rest");
+    case EngineState::Idle: return QT_TRANSLATE_NOOP("Measuring", "at idle");
     case EngineState::Revs: break;
     }
-    return QCoreApplication::translate("Measuring", "at revs");
+    return QT_TRANSLATE_NOOP("Measuring", "at revs");
+}
+
+QString stateWords(EngineState state) {
+    return QCoreApplication::translate("Measuring", stateSource(state));
+}
+
+struct StateEnding {
+    EngineState state{};
+    QString words;
+};
+
+// In every language: a shop that changes its language still knows what it measured before.
+const std::vector<StateEnding>& stateEndings() {
+    static const auto all = [] {
+        std::vector<StateEnding> endings;
+        for (const QString& code : languageCodes()) {
+            const Catalogue catalogue(code);
+            for (const EngineState state : engineStates)
+                endings.push_back({state, catalogue.translated("Measuring", stateSource(state))});
+        }
+        return endings;
+    }();
+    return all;
 }
 
 std::optional<units::Quantity> quantityOf(const job::TypedValue& value) {
@@ -115,8 +139,7 @@ QString measuredAt(const QString& thing, EngineState state) {
 }
 
 std::optional<StatedThing> statedThing(const QString& what) {
-    for (const EngineState state : engineStates) {
-        const QString words = stateWords(state);
+    for (const auto& [state, words] : stateEndings()) {
         if (!what.endsWith(words))
             continue;
         QString thing = what.chopped(words.size()).trimmed();

@@ -37,16 +37,16 @@ constexpr std::array choices{
 
 constexpr int count = static_cast<int>(choices.size());
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("Measuring", source);
-}
+struct Said {
+    Q_DECLARE_TR_FUNCTIONS(Measuring)
+};
 
 std::optional<units::Typed> number(const QString& words, const char* field, QVariantMap& errors) {
     const auto read = units::parseNumber(utf8(words), units::Comma::Decimal);
     if (read)
         return *read;
     errors[QLatin1String(field)] =
-        words.isEmpty() ? tr("Type the value on the keypad.") : text(read.error().message);
+        words.isEmpty() ? Said::tr("Type the value on the keypad.") : text(read.error().message);
     return std::nullopt;
 }
 
@@ -86,7 +86,7 @@ void readLimits(const FormDraft& draft, units::Unit valueUnit, Measuring& measur
         return;
     const int trust = values.value(QStringLiteral("trust"), -1).toInt();
     if (trust < 0) {
-        measuring.errors[QStringLiteral("trust")] = tr("Say where the limits come from.");
+        measuring.errors[QStringLiteral("trust")] = Said::tr("Say where the limits come from.");
     } else {
         limits.source = {static_cast<verdict::Trust>(std::min(trust, 3)),
                          utf8(draft.text(QStringLiteral("reference")))};
@@ -121,8 +121,8 @@ void takeSource(const std::string& source, QVariantMap& values) {
 QStringList measuredUnits() {
     QStringList all;
     for (const Choice& choice : choices)
-        all +=
-            choice.dimension == Dimension::Number ? tr("plain number") : QString::fromLatin1(choice.symbol);
+        all += choice.dimension == Dimension::Number ? Said::tr("plain number")
+                                                     : QString::fromLatin1(choice.symbol);
     return all;
 }
 
@@ -173,7 +173,7 @@ Measuring measuringFrom(const FormDraft& draft, const std::string& about, std::s
     reading.what = utf8(draft.text(QStringLiteral("what")));
     if (reading.what.empty())
         measuring.errors[QStringLiteral("what")] =
-            tr("Type what was measured, such as \"rear axle nut, torque\".");
+            Said::tr("Type what was measured, such as \"rear axle nut, torque\".");
     QStringList typed = draft.values().value(QStringLiteral("readings")).toStringList();
     const QString now = draft.text(QStringLiteral("value")).trimmed();
     if (!now.isEmpty() || typed.isEmpty())
@@ -255,16 +255,17 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
                 continue;
             QStringList words{text(hardware.what), text(hardware.thread)};
             words.removeAll(QString());
-            const QString what = tr("%1, torque").arg(words.join(u' '));
+            const QString what = Said::tr("%1, torque").arg(words.join(u' '));
             QVariantMap values{{QStringLiteral("what"), what}};
             unitOf(*hardware.torque, values, "unit");
-            add({what, tr("to be %1, as the step says").arg(withUnit(*hardware.torque)), std::move(values)});
+            add({what, Said::tr("to be %1, as the step says").arg(withUnit(*hardware.torque)),
+                 std::move(values)});
         }
     }
     if (const QString next = nextState(job); !next.isEmpty()) {
         QVariantMap values{{QStringLiteral("what"), next}};
         unitOf(job.readings.back().value, values, "unit");
-        add({next, tr("next after: %1").arg(text(job.readings.back().what)), std::move(values)});
+        add({next, Said::tr("next after: %1").arg(text(job.readings.back().what)), std::move(values)});
     }
     for (auto reading = job.readings.rbegin(); reading != job.readings.rend(); ++reading)
         measuredBefore(*reading);
@@ -286,9 +287,9 @@ QString repeatedText(const job::Reading& reading) {
 QString limitsText(const job::Reading& reading) {
     QStringList limits;
     if (reading.low)
-        limits += tr("at least %1").arg(withUnit(*reading.low));
+        limits += Said::tr("at least %1").arg(withUnit(*reading.low));
     if (reading.high)
-        limits += tr("at most %1").arg(withUnit(*reading.high));
+        limits += Said::tr("at most %1").arg(withUnit(*reading.high));
     if (!reading.limitSource.empty())
         limits += text(reading.limitSource);
     return limits.join(QStringLiteral(", "));

@@ -29,6 +29,22 @@ ShopPage {
     }
 
     Choice {
+        current: settings.language
+        label: qsTr("Language")
+        options: settings.languages
+        width: parent.width
+
+        onChosen: index => settings.language = index
+    }
+
+    Label {
+        kind: Label.Aside
+        text: qsTr("The voice of a Linux device, and what is spoken to it, are English.")
+        visible: !settings.english
+        width: parent.width
+    }
+
+    Choice {
         current: root.scales.indexOf(settings.textScale)
         label: qsTr("Size of the text")
         options: ["100 %", "125 %", "150 %", "200 %"]

@@ -7,6 +7,7 @@ void JobScreen::setSession(ShopSession* session) {
         return;
     session_ = session;
     connect(session_, &ShopSession::jobChanged, this, &JobScreen::showSnapshot);
+    connect(session_, &ShopSession::languageChanged, this, &JobScreen::showSnapshot);
 }
 
 void JobScreen::componentComplete() {

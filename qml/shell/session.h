@@ -178,6 +178,7 @@ signals:
     void undoChanged();
     void draftsChanged();
     void settingsChanged();
+    void languageChanged(); // words that were made before are to be made again
 
 private:
     struct Opened;

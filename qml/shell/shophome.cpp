@@ -18,6 +18,7 @@ void ShopHome::componentComplete() {
         if (active_)
             refresh();
     });
+    connect(session_, &ShopSession::languageChanged, this, &ShopHome::refresh);
     connect(session_, &ShopSession::stateChanged, this, &ShopHome::refresh);
     connect(session_, &ShopSession::draftsChanged, this, &ShopHome::showDrafts);
     refresh();

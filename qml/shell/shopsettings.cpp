@@ -1,5 +1,7 @@
 #include "qml/shell/shopsettings.h"
 
+#include "qml/language/catalogue.h"
+
 #include <algorithm>
 
 namespace undercowl::ui {
@@ -28,6 +30,22 @@ int ShopSettings::vision() const {
 
 void ShopSettings::setVision(int deficiency) {
     session_->set(QStringLiteral("vision"), deficiencies.value(deficiency));
+}
+
+QStringList ShopSettings::languages() {
+    return QStringList{tr("As the device")} + languageNames();
+}
+
+int ShopSettings::language() const {
+    return static_cast<int>(languageCodes().indexOf(setting("language"))) + 1;
+}
+
+void ShopSettings::setLanguage(int language) {
+    session_->set(QStringLiteral("language"), languageCodes().value(language - 1));
+}
+
+bool ShopSettings::english() {
+    return Catalogue::shown()->code() == languageCodes().front();
 }
 
 double ShopSettings::slowness() const {

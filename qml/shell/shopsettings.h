@@ -21,6 +21,9 @@ class ShopSettings : public QObject, public QQmlParserStatus {
     Q_PROPERTY(bool keepsLocation READ keepsLocation WRITE setKeepsLocation NOTIFY changed)
     Q_PROPERTY(int vision READ vision WRITE setVision NOTIFY changed)
     Q_PROPERTY(bool slightVision READ slightVision WRITE setSlightVision NOTIFY changed)
+    Q_PROPERTY(QStringList languages READ languages NOTIFY changed)
+    Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY changed)
+    Q_PROPERTY(bool english READ english NOTIFY changed)
     Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
 
 public:
@@ -29,6 +32,7 @@ public:
     void classBegin() override {}
     void componentComplete() override {
         connect(session_, &ShopSession::settingsChanged, this, &ShopSettings::changed);
+        connect(session_, &ShopSession::languageChanged, this, &ShopSettings::changed);
         emit changed();
     }
 
@@ -57,6 +61,11 @@ public:
         session_->set(QStringLiteral("vision-degree"),
                       slight ? QStringLiteral("slight") : QStringLiteral("strong"));
     }
+    // Each in its own words, after "as the device" at 0.
+    [[nodiscard]] static QStringList languages();
+    [[nodiscard]] int language() const; // index into languages()
+    void setLanguage(int language);
+    [[nodiscard]] static bool english(); // the app speaks English just now
     // Photos keep where they were taken, and tell it to whoever gets them.
     [[nodiscard]] bool keepsLocation() const { return setting("location") == u"kept"; }
     void setKeepsLocation(bool keeps) {

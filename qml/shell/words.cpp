@@ -8,9 +8,9 @@ namespace undercowl::ui {
 
 namespace {
 
-QString tr(const char* source, int count = -1) {
-    return QCoreApplication::translate("Words", source, nullptr, count);
-}
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
 
 } // namespace
 
@@ -43,19 +43,22 @@ QString words(const store::Problem& problem) {
     const QString detail = text(problem.message);
     switch (problem.fault) {
     case store::Fault::DiskFull:
-        return tr("Not saved: the disk is full. Make room, then try again; what you entered is still here.");
+        return Words::tr(
+            "Not saved: the disk is full. Make room, then try again; what you entered is still here.");
     case store::Fault::InputOutput:
-        return tr("Not saved: the system refused to write. What you entered is still here; try again.") +
+        return Words::tr(
+                   "Not saved: the system refused to write. What you entered is still here; try again.") +
                u'\n' + detail;
-    case store::Fault::CannotOpen: return tr("The shop's store cannot be opened.") + u'\n' + detail;
+    case store::Fault::CannotOpen: return Words::tr("The shop's store cannot be opened.") + u'\n' + detail;
     case store::Fault::Damaged:
-        return tr("The shop's store is damaged. Nothing was deleted; keep a copy of it before anything "
-                  "else.") +
+        return Words::tr(
+                   "The shop's store is damaged. Nothing was deleted; keep a copy of it before anything "
+                   "else.") +
                u'\n' + detail;
     case store::Fault::TooNew:
-        return tr("The shop's store was written by a newer version. Bring this app up to date.") + u'\n' +
-               detail;
-    case store::Fault::Refused: return tr("Not saved.") + u' ' + detail;
+        return Words::tr("The shop's store was written by a newer version. Bring this app up to date.") +
+               u'\n' + detail;
+    case store::Fault::Refused: return Words::tr("Not saved.") + u' ' + detail;
     case store::Fault::NotFound: return detail;
     }
     return detail;
@@ -63,33 +66,33 @@ QString words(const store::Problem& problem) {
 
 QString words(job::Severity severity) {
     switch (severity) {
-    case job::Severity::Unsafe: return tr("unsafe");
-    case job::Severity::Soon: return tr("soon");
-    case job::Severity::Note: return tr("note");
+    case job::Severity::Unsafe: return Words::tr("unsafe");
+    case job::Severity::Soon: return Words::tr("soon");
+    case job::Severity::Note: return Words::tr("note");
     }
     return {};
 }
 
 QString words(job::PartState state) {
     switch (state) {
-    case job::PartState::Wanted: return tr("wanted");
-    case job::PartState::Asked: return tr("asked for");
-    case job::PartState::Ordered: return tr("on order");
-    case job::PartState::Here: return tr("here");
-    case job::PartState::Wrong: return tr("wrong one");
-    case job::PartState::Fitted: return tr("fitted");
+    case job::PartState::Wanted: return Words::tr("wanted");
+    case job::PartState::Asked: return Words::tr("asked for");
+    case job::PartState::Ordered: return Words::tr("on order");
+    case job::PartState::Here: return Words::tr("here");
+    case job::PartState::Wrong: return Words::tr("wrong one");
+    case job::PartState::Fitted: return Words::tr("fitted");
     }
     return {};
 }
 
 QString words(job::PhotoPurpose purpose) {
     switch (purpose) {
-    case job::PhotoPurpose::AsFound: return tr("as found");
-    case job::PhotoPurpose::Finding: return tr("finding");
-    case job::PhotoPurpose::Strip: return tr("strip step");
-    case job::PhotoPurpose::Wiring: return tr("wiring");
-    case job::PhotoPurpose::Refit: return tr("refitted");
-    case job::PhotoPurpose::Other: return tr("photo");
+    case job::PhotoPurpose::AsFound: return Words::tr("as found");
+    case job::PhotoPurpose::Finding: return Words::tr("finding");
+    case job::PhotoPurpose::Strip: return Words::tr("strip step");
+    case job::PhotoPurpose::Wiring: return Words::tr("wiring");
+    case job::PhotoPurpose::Refit: return Words::tr("refitted");
+    case job::PhotoPurpose::Other: return Words::tr("photo");
     }
     return {};
 }
@@ -97,7 +100,7 @@ QString words(job::PhotoPurpose purpose) {
 QString machineName(const job::Machine& machine) {
     QString name = (text(machine.make) + u' ' + text(machine.model)).trimmed();
     if (name.isEmpty())
-        return tr("Machine not described yet");
+        return Words::tr("Machine not described yet");
     if (machine.year)
         name += QStringLiteral(", %1").arg(*machine.year);
     return name;
@@ -105,8 +108,8 @@ QString machineName(const job::Machine& machine) {
 
 QString minuteWords(int minutes) {
     constexpr int perHour = 60;
-    return minutes < perHour ? tr("%1 min").arg(minutes)
-                             : tr("%1 h %2 min").arg(minutes / perHour).arg(minutes % perHour);
+    return minutes < perHour ? Words::tr("%1 min").arg(minutes)
+                             : Words::tr("%1 h %2 min").arg(minutes / perHour).arg(minutes % perHour);
 }
 
 std::optional<int> wholeMinutes(const QString& typed) {
@@ -133,15 +136,15 @@ QString when(job::TimeMs at, job::TimeMs now) {
     if (days <= 0)
         return clock;
     if (days == 1)
-        return tr("yesterday %1").arg(clock);
+        return Words::tr("yesterday %1").arg(clock);
     const QString date = then.date().year() == today.year()
                              ? locale.toString(then.date(), QStringLiteral("d MMM"))
                              : locale.toString(then.date(), QStringLiteral("d MMM yyyy"));
     if (days < 14)
-        return tr("%1, %2 days ago").arg(date).arg(days);
+        return Words::tr("%1, %2 days ago").arg(date).arg(days);
     if (days < 60)
-        return tr("%1, %2 weeks ago").arg(date).arg(days / 7);
-    return tr("%1, %2 months ago").arg(date).arg(days / 30);
+        return Words::tr("%1, %2 weeks ago").arg(date).arg(days / 7);
+    return Words::tr("%1, %2 months ago").arg(date).arg(days / 30);
 }
 
 } // namespace undercowl::ui

@@ -4,8 +4,10 @@
 #include "pages.h"
 #include "sheet.h"
 #include "shop.h"
+#include "spoken.h"
 #include "walk.h"
 
+#include "qml/language/catalogue.h"
 #include "qml/refit/compareview.h"
 #include "qml/wiring/strokeview.h"
 
@@ -18,6 +20,7 @@
 #include <QJsonObject>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <utility>
@@ -48,7 +51,8 @@ struct Wanted {
     QStringList pages; // empty: all
     qreal textScale{1};
     bool walk{};
-    QString folder; // of the pictures; empty: none are kept
+    QString language; // code; empty: the texts as they are in the sources
+    QString folder;   // of the pictures; empty: none are kept
 };
 
 // Draws the demo's stroke over the photo, as a thumb would, and waits until the wires are read.
@@ -68,7 +72,7 @@ void stroke(ui::AppWindow& app) {
     const QPointF origin = frame->mapToScene(
         {(frame->width() - scale * photo.width()) / 2, (frame->height() - scale * photo.height()) / 2});
     QList<QPointF> along;
-    for (const QJsonValue& value :
+    for (const QJsonValue value :
          QJsonDocument::fromJson(file.readAll()).object()[u"before"][u"along"].toArray())
         along.append(origin +
                      QPointF(value.toArray().at(0).toDouble(), value.toArray().at(1).toDouble()) * scale);
@@ -146,7 +150,8 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
         readerRests(*app);
     }
     for (const QString& words : page.touches) {
-        if (!app->touch(words))
+        const QStringList all = spoken(words, wanted.language);
+        if (std::none_of(all.begin(), all.end(), [&](const QString& each) { return app->touch(each); }))
             troubles += QStringLiteral("\"%1\" cannot be touched").arg(words);
         readerRests(*app);
     }
@@ -242,6 +247,7 @@ Wanted readLine(const QCoreApplication& app) {
                        {"themes", "Of night, day and sun.", "NAME,...", "night,day"},
                        {"pages", "Only these pages, and no controls.", "NAME,..."},
                        {"text-scale", "Size of the text, 1 to 2.", "FACTOR", "1"},
+                       {"language", "en, de, it, fr or es.", "CODE"},
                        {"walk", "Measure every page; exit 1 when something is wrong."}});
     parser.process(app);
     Wanted wanted;
@@ -251,6 +257,9 @@ Wanted readLine(const QCoreApplication& app) {
         wanted.pages = parser.value("pages").split(',');
     wanted.textScale = std::clamp(parser.value("text-scale").toDouble(), 1.0, 2.0);
     wanted.walk = parser.isSet("walk");
+    wanted.language = parser.value("language");
+    if (!wanted.language.isEmpty() && !ui::languageCodes().contains(wanted.language))
+        qFatal("--language wants one of %s", qPrintable(ui::languageCodes().join(", ")));
     wanted.folder = parser.positionalArguments().value(0);
     if (wanted.folder.isEmpty() && !wanted.walk)
         parser.showHelp(2);
@@ -261,6 +270,8 @@ Wanted readLine(const QCoreApplication& app) {
 
 int run(const QCoreApplication& app) {
     const Wanted wanted = readLine(app);
+    if (!wanted.language.isEmpty())
+        ui::speak(wanted.language);
     const QTemporaryDir folder;
     const Shops shops(folder.path());
     int faults = 0;
