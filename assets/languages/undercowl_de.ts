@@ -462,6 +462,5273 @@
     </message>
 </context>
 <context>
+    <name>Core</name>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1: fits</source>
+        <translation>%1: passt</translation>
+    </message>
+    <message>
+        <source>%1: fits after a change (%2)</source>
+        <translation>%1: passt nach Änderung (%2)</translation>
+    </message>
+    <message>
+        <source>%1: does not fit (%2)</source>
+        <translation>%1: passt nicht (%2)</translation>
+    </message>
+    <message>
+        <source>line %1: a quote is opened and not closed</source>
+        <translation>Zeile %1: ein Anführungszeichen ist offen und nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>line %1: letters stand between a closing quote and the end of its cell</source>
+        <translation>Zeile %1: Buchstaben zwischen dem schließenden Anführungszeichen und dem Ende der Zelle</translation>
+    </message>
+    <message>
+        <source>make, model: one of them must be there</source>
+        <translation>make, model: eines davon muss da sein</translation>
+    </message>
+    <message>
+        <source>year: &apos;%1&apos; is no year such as 1987</source>
+        <translation>year: &apos;%1&apos; ist kein Jahr wie 1987</translation>
+    </message>
+    <message>
+        <source>passed over: is here as job %1</source>
+        <translation>übergangen: ist schon da als Auftrag %1</translation>
+    </message>
+    <message>
+        <source>opens job %1: %2</source>
+        <translation>eröffnet Auftrag %1: %2</translation>
+    </message>
+    <message>
+        <source>part: must say what part it is</source>
+        <translation>part: muss sagen, welches Teil es ist</translation>
+    </message>
+    <message>
+        <source>price: &apos;%1&apos; is no number such as 18.50</source>
+        <translation>price: &apos;%1&apos; ist keine Zahl wie 18.50</translation>
+    </message>
+    <message>
+        <source>currency: a price needs its currency, such as EUR</source>
+        <translation>currency: ein Preis braucht seine Währung, etwa EUR</translation>
+    </message>
+    <message>
+        <source>job: there is no job &apos;%1&apos; in this shop</source>
+        <translation>job: in dieser Werkstatt gibt es keinen Auftrag &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>passed over: job %1 has it</source>
+        <translation>übergangen: Auftrag %1 hat es schon</translation>
+    </message>
+    <message>
+        <source>adds to job %1: %2</source>
+        <translation>kommt zu Auftrag %1: %2</translation>
+    </message>
+    <message>
+        <source>odometer: %1</source>
+        <translation>Kilometerstand: %1</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is not known</source>
+        <translation>%1: &apos;%2&apos; ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>the first line names no column that is known: a sheet of machines has &quot;make&quot; and &quot;model&quot;, one of parts has &quot;job&quot; and &quot;part&quot;</source>
+        <translation>die erste Zeile nennt keine bekannte Spalte: eine Tabelle von Fahrzeugen hat &quot;make&quot; und &quot;model&quot;, eine von Teilen &quot;job&quot; und &quot;part&quot;</translation>
+    </message>
+    <message>
+        <source>media file %1: its content does not fit its name</source>
+        <translation>Mediendatei %1: Inhalt passt nicht zum Namen</translation>
+    </message>
+    <message>
+        <source>backup: %1 exists already; give another name</source>
+        <translation>Sicherung: %1 gibt es schon; einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>backup: what was written is not what can be read again</source>
+        <translation>Sicherung: was geschrieben wurde, lässt sich nicht ebenso zurücklesen</translation>
+    </message>
+    <message>
+        <source>%1. Make room on the disk, then try again.</source>
+        <translation>%1. Platz schaffen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>%1. Check who owns the folder and whether it may be written.</source>
+        <translation>%1. Prüfen, wem der Ordner gehört und ob er beschreibbar ist.</translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation>nicht zu schreiben: %1</translation>
+    </message>
+    <message>
+        <source>cannot sync %1</source>
+        <translation>nicht zu sichern: %1</translation>
+    </message>
+    <message>
+        <source>cannot close %1</source>
+        <translation>nicht zu schließen: %1</translation>
+    </message>
+    <message>
+        <source>cannot make the folder %1</source>
+        <translation>Ordner nicht anzulegen: %1</translation>
+    </message>
+    <message>
+        <source>cannot create %1</source>
+        <translation>nicht anzulegen: %1</translation>
+    </message>
+    <message>
+        <source>cannot rename to %1</source>
+        <translation>nicht umzubenennen in %1</translation>
+    </message>
+    <message>
+        <source>cannot remove %1</source>
+        <translation>nicht zu entfernen: %1</translation>
+    </message>
+    <message>
+        <source>cannot open the folder %1</source>
+        <translation>Ordner nicht zu öffnen: %1</translation>
+    </message>
+    <message>
+        <source>cannot look at %1</source>
+        <translation>nicht anzusehen: %1</translation>
+    </message>
+    <message>
+        <source>cannot list the folder %1</source>
+        <translation>Ordner nicht aufzulisten: %1</translation>
+    </message>
+    <message>
+        <source>cannot open %1</source>
+        <translation>nicht zu öffnen: %1</translation>
+    </message>
+    <message>
+        <source>cannot read %1</source>
+        <translation>nicht zu lesen: %1</translation>
+    </message>
+    <message>
+        <source>%1 is not a regular file. Move it away.</source>
+        <translation>%1 ist keine gewöhnliche Datei. Wegräumen.</translation>
+    </message>
+    <message>
+        <source>Make room on the disk, then try again; nothing of this was kept.</source>
+        <translation>Platz schaffen, dann noch einmal versuchen; nichts davon wurde gespeichert.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
+        <translation>Nichts wurde geändert. Erst den ganzen Ordner kopieren, dann &apos;undercowlctl store check&apos; auf die Kopie anwenden und eine Sicherung zurückholen.</translation>
+    </message>
+    <message>
+        <source>Check that the folder may be written and that no other program holds it locked.</source>
+        <translation>Prüfen, ob der Ordner beschreibbar ist und kein anderes Programm ihn gesperrt hält.</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, check the disk.</source>
+        <translation>Noch einmal versuchen; kommt es wieder, den Datenträger prüfen.</translation>
+    </message>
+    <message>
+        <source>%1 is the database of another program. It was left as it is; name another folder.</source>
+        <translation>%1 ist die Datenbank eines anderen Programms. Sie blieb, wie sie war; einen anderen Ordner nennen.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer version (schema %2, known here: up to %3). It was left as it is; update this program.</source>
+        <translation>%1 stammt von einer neueren Version (Schema %2, hier bekannt: bis %3). Alles blieb, wie es war; dieses Programm aktualisieren.</translation>
+    </message>
+    <message>
+        <source>This shop was written by a newer version of the program and can only be looked at here. Bring this program up to date to go on working in it.</source>
+        <translation>Diese Werkstatt stammt von einer neueren Version des Programms und lässt sich hier nur ansehen. Zum Weiterarbeiten das Programm aktualisieren.</translation>
+    </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
+        <translation>Diese Werkstatt ist beschädigt und lässt sich nur ansehen. Nichts darin wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
+        <translation>der Speicher in %1 hat seine shop.db verloren. Nichts wurde geändert; shop.db aus einer Sicherung zurückholen oder einen anderen Ordner nennen.</translation>
+    </message>
+    <message>
+        <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
+        <translation>%1 enthält keinen Speicher, sondern anderes, etwa &apos;%2&apos;. Einen leeren oder neuen Ordner nennen.</translation>
+    </message>
+    <message>
+        <source>the key of the backup needs %1 MiB of memory, which are not free; close other programs</source>
+        <translation>der Schlüssel der Sicherung braucht %1 MiB Arbeitsspeicher, die nicht frei sind; andere Programme schließen</translation>
+    </message>
+    <message>
+        <source>passphrase: must have at least 8 bytes; several words are best</source>
+        <translation>Passwort: mindestens 8 Bytes; mehrere Wörter sind am besten</translation>
+    </message>
+    <message>
+        <source>find: at most 16 words at a time</source>
+        <translation>Suchen: höchstens 16 Wörter auf einmal</translation>
+    </message>
+    <message>
+        <source>body: has %1 bytes, at most %2 are kept; shorten the text</source>
+        <translation>body: hat %1 Bytes, höchstens %2 werden aufgenommen; den Text kürzen</translation>
+    </message>
+    <message>
+        <source>media: a file must have between 1 byte and 256 MiB, this one has %1 bytes</source>
+        <translation>media: eine Datei muss zwischen 1 Byte und 256 MiB haben, diese hat %1 Bytes</translation>
+    </message>
+    <message>
+        <source>media: the file %1 is missing. Put it back from a backup or an archive.</source>
+        <translation>media: die Datei %1 fehlt. Aus einer Sicherung oder einem Archiv zurückholen.</translation>
+    </message>
+    <message>
+        <source>%1: its content does not fit its name. Put it back from a backup or an archive.</source>
+        <translation>%1: Inhalt passt nicht zum Namen. Aus einer Sicherung oder einem Archiv zurückholen.</translation>
+    </message>
+    <message>
+        <source>%1, %2 tracer</source>
+        <translation>%1, Streifen %2</translation>
+    </message>
+    <message>
+        <source>blade %1</source>
+        <translation>Flachstecker %1</translation>
+    </message>
+    <message>
+        <source>receptacle %1</source>
+        <translation>Flachsteckhülse %1</translation>
+    </message>
+    <message>
+        <source>bullet %1</source>
+        <translation>Rundstecker %1</translation>
+    </message>
+    <message>
+        <source>bullet socket %1</source>
+        <translation>Rundsteckhülse %1</translation>
+    </message>
+    <message>
+        <source>ring %1</source>
+        <translation>Ringöse %1</translation>
+    </message>
+    <message>
+        <source>fork %1</source>
+        <translation>Gabelschuh %1</translation>
+    </message>
+    <message>
+        <source>pin %1</source>
+        <translation>Stift %1</translation>
+    </message>
+    <message>
+        <source>socket %1</source>
+        <translation>Buchse %1</translation>
+    </message>
+    <message>
+        <source>splice %1</source>
+        <translation>Spleiß %1</translation>
+    </message>
+    <message>
+        <source>bare %1</source>
+        <translation>blank %1</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date as it is read here: write year, month and day, such as 2026-11-25</source>
+        <translation>&quot;%1&quot; ist hier nicht als Datum zu lesen: Jahr, Monat und Tag schreiben, etwa 2026-11-25</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day of the calendar</source>
+        <translation>&quot;%1&quot; ist kein Tag des Kalenders</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is out of range: the year must be from 1885 to 2200</source>
+        <translation>&quot;%1&quot; liegt außerhalb: Das Jahr muss von 1885 bis 2200 sein</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number: write digits with one decimal point or comma, such as 2.4 or 1/2</source>
+        <translation>&quot;%1&quot; ist keine Zahl: Ziffern mit einem Punkt oder Komma schreiben, etwa 2.4 oder 1/2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; divides by zero</source>
+        <translation>&quot;%1&quot; teilt durch null</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could be a fraction or two values: write one number, a fraction above one as 1 1/4</source>
+        <translation>&quot;%1&quot; könnte ein Bruch oder zwei Werte sein: eine Zahl schreiben, einen Bruch über eins als 1 1/4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has more than one separator: write the number without grouping, such as 1234.5</source>
+        <translation>&quot;%1&quot; hat mehr als ein Trennzeichen: die Zahl ohne Gruppen schreiben, etwa 1234.5</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could be %2 or %3: write %4, or %5 with a point</source>
+        <translation>&quot;%1&quot; könnte %2 oder %3 sein: %4 schreiben, oder %5 mit Punkt</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is ambiguous: %2</source>
+        <translation>&quot;%1&quot; ist mehrdeutig: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a unit that is known here: %2 is wanted here, in %3</source>
+        <translation>&quot;%1&quot; ist hier keine bekannte Einheit: verlangt ist %2, in %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a unit of %2: %3 is wanted here, in %4</source>
+        <translation>&quot;%1&quot; ist eine Einheit für %2: verlangt ist %3, in %4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a gap inside: write the number without grouping, such as 1234.5</source>
+        <translation>&quot;%1&quot; hat eine Lücke: die Zahl ohne Gruppen schreiben, etwa 1234.5</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is beyond any number that is measured</source>
+        <translation>&quot;%1&quot; übersteigt alles, was gemessen wird</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit: %2 is wanted here, in %3</source>
+        <translation>&quot;%1&quot; hat keine Einheit: verlangt ist %2, in %3</translation>
+    </message>
+    <message>
+        <source>%1 is a unit of %2, %3 of %4: what fits is %5</source>
+        <translation>%1 ist eine Einheit für %2, %3 für %4: es passt %5</translation>
+    </message>
+    <message>
+        <source>write US gal or imp gal: they differ by a fifth</source>
+        <translation>US gal oder imp gal schreiben: sie unterscheiden sich um ein Fünftel</translation>
+    </message>
+    <message>
+        <source>write US pt or imp pt: they differ by a fifth</source>
+        <translation>US pt oder imp pt schreiben: sie unterscheiden sich um ein Fünftel</translation>
+    </message>
+    <message>
+        <source>write US fl oz or imp fl oz: they are not the same</source>
+        <translation>US fl oz oder imp fl oz schreiben: sie sind nicht gleich</translation>
+    </message>
+    <message>
+        <source>write mpg(US) or mpg(imp): they differ by a fifth</source>
+        <translation>mpg(US) oder mpg(imp) schreiben: sie unterscheiden sich um ein Fünftel</translation>
+    </message>
+    <message>
+        <source>write mohm for milliohm or Mohm for megaohm</source>
+        <translation>mohm für Milliohm oder Mohm für Megaohm schreiben</translation>
+    </message>
+    <message>
+        <source>no limit is known: the value is kept without a verdict</source>
+        <translation>keine Grenze bekannt: der Wert bleibt ohne Urteil</translation>
+    </message>
+    <message>
+        <source>the limit is in %1, the value in %2: what fits is %3</source>
+        <translation>die Grenze ist in %1, der Wert in %2: es passt %3</translation>
+    </message>
+    <message>
+        <source>no instrument or uncertainty is known: the value is kept without a verdict</source>
+        <translation>Messgerät oder Unsicherheit nicht bekannt: der Wert bleibt ohne Urteil</translation>
+    </message>
+    <message>
+        <source>the uncertainty is in %1: what fits is %2</source>
+        <translation>die Unsicherheit ist in %1: es passt %2</translation>
+    </message>
+    <message>
+        <source>the uncertainty must be above zero: no instrument is without error</source>
+        <translation>die Unsicherheit muss über null sein: kein Messgerät ist ohne Fehler</translation>
+    </message>
+    <message>
+        <source>the lower limit is above the upper one</source>
+        <translation>die untere Grenze liegt über der oberen</translation>
+    </message>
+    <message>
+        <source>a torque wrench reads torque, not %1</source>
+        <translation>ein Drehmomentschlüssel zeigt Drehmoment, nicht %1</translation>
+    </message>
+    <message>
+        <source>class %1 does not exist: type I has A to E, type II A to G</source>
+        <translation>Klasse %1 gibt es nicht: Typ I hat A bis E, Typ II A bis G</translation>
+    </message>
+    <message>
+        <source>(from memory: look at the certificate)</source>
+        <translation>(aus dem Gedächtnis: Kalibrierschein ansehen)</translation>
+    </message>
+    <message>
+        <source>%1 (from memory: look at the certificate)</source>
+        <translation>%1 (aus dem Gedächtnis: Kalibrierschein ansehen)</translation>
+    </message>
+    <message>
+        <source>tested by ISO 6789: worked %1 times at its largest torque, then read at %2 % of it</source>
+        <translation>Prüfung nach ISO 6789: %1 Mal bei größtem Drehmoment betätigen, dann ablesen bei %2 % davon</translation>
+    </message>
+    <message>
+        <source>name: give the instrument one, as the shop calls it</source>
+        <translation>Name: einen geben, wie die Werkstatt es nennt</translation>
+    </message>
+    <message>
+        <source>range: the upper end must be above the lower one</source>
+        <translation>Bereich: das obere Ende muss über dem unteren liegen</translation>
+    </message>
+    <message>
+        <source>resolution: give one division, or the last digit of the display</source>
+        <translation>Auflösung: einen Skalenteil oder die letzte Stelle der Anzeige angeben</translation>
+    </message>
+    <message>
+        <source>limit of error: its parts must not be negative</source>
+        <translation>Fehlergrenze: ihre Teile dürfen nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>limit of error: give it from the maker&apos;s sheet; it is never zero</source>
+        <translation>Fehlergrenze: aus dem Herstellerblatt angeben; sie ist nie null</translation>
+    </message>
+    <message>
+        <source>%1 reads %2: %3</source>
+        <translation>%1 misst %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 reads from %2 to %3, not %4: use another instrument</source>
+        <translation>%1 misst von %2 bis %3, nicht %4: ein anderes Messgerät nehmen</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 % of the reading (%2)</source>
+        <translation>Fehlergrenze, %1 % vom Messwert (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 % of full scale (%2)</source>
+        <translation>Fehlergrenze, %1 % vom Endwert (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 digits (%2)</source>
+        <translation>Fehlergrenze, %1 Digits (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error (%1)</source>
+        <translation>Fehlergrenze (%1)</translation>
+    </message>
+    <message>
+        <source>resolution, half a division</source>
+        <translation>Auflösung, ein halber Skalenteil</translation>
+    </message>
+    <message>
+        <source>feel of the hand</source>
+        <translation>Gefühl der Hand</translation>
+    </message>
+    <message>
+        <source>%1: calibration was due on %2; its limit of error can no longer be relied on</source>
+        <translation>%1: Kalibrierung war am %2 fällig; auf die Fehlergrenze ist kein Verlass mehr</translation>
+    </message>
+    <message>
+        <source>%1: no calibration is recorded</source>
+        <translation>%1: keine Kalibrierung eingetragen</translation>
+    </message>
+    <message>
+        <source>readings of different kinds: %1</source>
+        <translation>Messwerte verschiedener Art: %1</translation>
+    </message>
+    <message>
+        <source>mean of %1 readings: %2, spread (standard deviation) %3</source>
+        <translation>Mittel aus %1 Messwerten: %2, Streuung (Standardabweichung) %3</translation>
+    </message>
+    <message>
+        <source>the limit is worked out here: the machine&apos;s manual wins</source>
+        <translation>die Grenze ist hier errechnet: das Handbuch geht vor</translation>
+    </message>
+    <message>
+        <source>no reading was given</source>
+        <translation>kein Messwert angegeben</translation>
+    </message>
+    <message>
+        <source>uncertainty as given, k = 2</source>
+        <translation>Unsicherheit wie angegeben, k = 2</translation>
+    </message>
+    <message>
+        <source>ordinary instrument, from memory: replace by the maker&apos;s sheet</source>
+        <translation>gewöhnliches Messgerät, aus dem Gedächtnis: durch das Herstellerblatt ersetzen</translation>
+    </message>
+    <message>
+        <source>spread of %1 readings over root %2</source>
+        <translation>Streuung von %1 Messwerten durch Wurzel %2</translation>
+    </message>
+    <message>
+        <source>spread of %1 readings over root %2, widened for few readings</source>
+        <translation>Streuung von %1 Messwerten durch Wurzel %2, geweitet wegen weniger Messwerte</translation>
+    </message>
+    <message>
+        <source>a spread needs two readings or more; given: %1</source>
+        <translation>für eine Streuung braucht es zwei Messwerte oder mehr; angegeben: %1</translation>
+    </message>
+    <message>
+        <source>every reading must be a number</source>
+        <translation>jeder Messwert muss eine Zahl sein</translation>
+    </message>
+    <message>
+        <source>largest reading: %1</source>
+        <translation>größter Messwert: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date: write year, month and day such as 2026-11-25</source>
+        <translation>&quot;%1&quot; ist kein Datum: Jahr, Monat und Tag schreiben, etwa 2026-11-25</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no type and class of ISO 6789-1: write I A to I E for one that shows the torque, II A to II G for one that is set</source>
+        <translation>&quot;%1&quot; ist kein Typ mit Klasse nach ISO 6789-1: I A bis I E für anzeigende, II A bis II G für eingestellte Schlüssel schreiben</translation>
+    </message>
+    <message>
+        <source>must not be negative, given was &quot;%1&quot;</source>
+        <translation>darf nicht negativ sein, angegeben war &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>as the shop entered it</source>
+        <translation>wie die Werkstatt es eingab</translation>
+    </message>
+    <message>
+        <source>is for torque wrenches alone: leave it empty</source>
+        <translation>gilt nur für Drehmomentschlüssel: leer lassen</translation>
+    </message>
+    <message>
+        <source>must be after the day of calibration</source>
+        <translation>muss nach dem Tag der Kalibrierung liegen</translation>
+    </message>
+    <message>
+        <source>%1 % of the reading</source>
+        <translation>%1 % vom Messwert</translation>
+    </message>
+    <message>
+        <source>%1 % of full scale</source>
+        <translation>%1 % vom Endwert</translation>
+    </message>
+    <message>
+        <source>%1 digits</source>
+        <translation>%1 Digits</translation>
+    </message>
+    <message>
+        <source>%1 + %2</source>
+        <translation>%1 + %2</translation>
+    </message>
+    <message>
+        <source>more than 99.9 %</source>
+        <translation>mehr als 99,9 %</translation>
+    </message>
+    <message>
+        <source>less than 0.1 %</source>
+        <translation>weniger als 0,1 %</translation>
+    </message>
+    <message>
+        <source>a better instrument: the limits are closer together than twice the uncertainty, so that no value could be accepted with this one</source>
+        <translation>ein besseres Messgerät: die Grenzen liegen enger beieinander als die doppelte Unsicherheit, mit diesem wäre kein Wert annehmbar</translation>
+    </message>
+    <message>
+        <source>the value lies on the limit: no instrument will settle it; adjust or renew, then measure again</source>
+        <translation>der Wert liegt auf der Grenze: kein Messgerät klärt das; einstellen oder erneuern, dann neu messen</translation>
+    </message>
+    <message>
+        <source>a better instrument: an expanded uncertainty below %1 would settle it</source>
+        <translation>ein besseres Messgerät: eine erweiterte Unsicherheit unter %1 würde es klären</translation>
+    </message>
+    <message>
+        <source>more readings: about %1 in all, if their mean stays</source>
+        <translation>mehr Messwerte: etwa %1 insgesamt, wenn ihr Mittel bleibt</translation>
+    </message>
+    <message>
+        <source>measured %1, expanded uncertainty %2 (k = 2), standard %3</source>
+        <translation>gemessen %1, erweiterte Unsicherheit %2 (k = 2), Standard %3</translation>
+    </message>
+    <message>
+        <source>lower limit %1 moved inward by U (guard band, ISO 14253-1): accept from %2</source>
+        <translation>untere Grenze %1 um U nach innen gerückt (Schutzabstand, ISO 14253-1): annehmbar ab %2</translation>
+    </message>
+    <message>
+        <source>upper limit %1 moved inward by U (guard band, ISO 14253-1): accept up to %2</source>
+        <translation>obere Grenze %1 um U nach innen gerückt (Schutzabstand, ISO 14253-1): annehmbar bis %2</translation>
+    </message>
+    <message>
+        <source>lower limit %1 as they stand (simple acceptance): accept from %2</source>
+        <translation>untere Grenze %1 wie sie ist (einfache Annahme): annehmbar ab %2</translation>
+    </message>
+    <message>
+        <source>upper limit %1 as they stand (simple acceptance): accept up to %2</source>
+        <translation>obere Grenze %1 wie sie ist (einfache Annahme): annehmbar bis %2</translation>
+    </message>
+    <message>
+        <source>probability that the true value conforms (JCGM 106): %1</source>
+        <translation>Wahrscheinlichkeit, dass der wahre Wert passt (JCGM 106): %1</translation>
+    </message>
+    <message>
+        <source>verdict: %1</source>
+        <translation>Urteil: %1</translation>
+    </message>
+    <message>
+        <source>manual, %1</source>
+        <translation>Handbuch, %1</translation>
+    </message>
+    <message>
+        <source>shop record, %1</source>
+        <translation>Aufzeichnung der Werkstatt, %1</translation>
+    </message>
+    <message>
+        <source>standard, %1</source>
+        <translation>Norm, %1</translation>
+    </message>
+    <message>
+        <source>worked out here, %1</source>
+        <translation>hier errechnet, %1</translation>
+    </message>
+    <message>
+        <source>combined standard uncertainty u = root of the sum of squares = %1</source>
+        <translation>zusammengesetzte Standardunsicherheit u = Wurzel der Quadratsumme = %1</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty U = 2 u = %1 (k = 2, about 95 %)</source>
+        <translation>erweiterte Unsicherheit U = 2 u = %1 (k = 2, etwa 95 %)</translation>
+    </message>
+    <message>
+        <source>%1: %2, rectangular: divided by %3 gives u = %4</source>
+        <translation>%1: %2, rechteckig: geteilt durch %3 gibt u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, triangular: divided by %3 gives u = %4</source>
+        <translation>%1: %2, dreieckig: geteilt durch %3 gibt u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, normal, k = 2: divided by %3 gives u = %4</source>
+        <translation>%1: %2, normal, k = 2: geteilt durch %3 gibt u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, standard</source>
+        <translation>%1: %2, Standard</translation>
+    </message>
+    <message>
+        <source>%1 is not among the grades that the machine allows: %2</source>
+        <translation>%1 ist keine der Sorten, die das Fahrzeug zulässt: %2</translation>
+    </message>
+    <message>
+        <source>Automatic with a belt</source>
+        <translation>Automatik mit Riemen</translation>
+    </message>
+    <message>
+        <source>DOT 5 is silicone: it never mixes with DOT 3, 4 or 5.1</source>
+        <translation>DOT 5 ist Silikon: nie mit DOT 3, 4 oder 5.1 mischen</translation>
+    </message>
+    <message>
+        <source>Electric start</source>
+        <translation>E-Starter</translation>
+    </message>
+    <message>
+        <source>Every machine</source>
+        <translation>Jedes Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Four-stroke engine</source>
+        <translation>Viertaktmotor</translation>
+    </message>
+    <message>
+        <source>Front disc brake</source>
+        <translation>Scheibenbremse vorn</translation>
+    </message>
+    <message>
+        <source>Front drum brake</source>
+        <translation>Trommelbremse vorn</translation>
+    </message>
+    <message>
+        <source>Gearbox with clutch</source>
+        <translation>Schaltgetriebe mit Kupplung</translation>
+    </message>
+    <message>
+        <source>Kick start</source>
+        <translation>Kickstarter</translation>
+    </message>
+    <message>
+        <source>Photos as found</source>
+        <translation>Fotos wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>Rear disc brake</source>
+        <translation>Scheibenbremse hinten</translation>
+    </message>
+    <message>
+        <source>Rear drum brake</source>
+        <translation>Trommelbremse hinten</translation>
+    </message>
+    <message>
+        <source>Two-stroke engine</source>
+        <translation>Zweitaktmotor</translation>
+    </message>
+    <message>
+        <source>What works when it comes in</source>
+        <translation>Was bei der Annahme geht</translation>
+    </message>
+    <message>
+        <source>absolute pressure</source>
+        <translation>Absolutdruck</translation>
+    </message>
+    <message>
+        <source>adjust the free play of the brake</source>
+        <translation>Spiel der Bremse einstellen</translation>
+    </message>
+    <message>
+        <source>adjust the free play of the clutch</source>
+        <translation>Spiel der Kupplung einstellen</translation>
+    </message>
+    <message>
+        <source>air filter: clean and seated</source>
+        <translation>Luftfilter: sauber und richtig eingesetzt</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <translation>Automatik</translation>
+    </message>
+    <message>
+        <source>axle nuts: tight, secured as the maker secured them</source>
+        <translation>Achsmuttern: fest, gesichert wie vom Hersteller</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>blank</translation>
+    </message>
+    <message>
+        <source>base gasket</source>
+        <translation>Fußdichtung</translation>
+    </message>
+    <message>
+        <source>battery acid: goggles and gloves, water at hand, acid into water and never the other way</source>
+        <translation>Batteriesäure: Brille und Handschuhe, Wasser bereit, Säure ins Wasser und nie umgekehrt</translation>
+    </message>
+    <message>
+        <source>battery negative off first, on last</source>
+        <translation>Minuspol der Batterie zuerst ab, zuletzt wieder dran</translation>
+    </message>
+    <message>
+        <source>battery negative or chassis earth direct</source>
+        <translation>Batterie-Minus oder Masse direkt</translation>
+    </message>
+    <message>
+        <source>battery positive direct (unswitched)</source>
+        <translation>Dauerplus von der Batterie (ungeschaltet)</translation>
+    </message>
+    <message>
+        <source>battery: case whole, terminals clean, strapped down, vent hose in place</source>
+        <translation>Batterie: Gehäuse ganz, Pole sauber, festgeschnallt, Entlüftungsschlauch am Platz</translation>
+    </message>
+    <message>
+        <source>belt: width and cracks, age</source>
+        <translation>Riemen: Breite und Risse, Alter</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>schwarz</translation>
+    </message>
+    <message>
+        <source>blade</source>
+        <translation>Flachstecker</translation>
+    </message>
+    <message>
+        <source>bleed the brake until the lever stays hard</source>
+        <translation>Bremse entlüften, bis der Hebel hart bleibt</translation>
+    </message>
+    <message>
+        <source>bleed the oil pump; set it to its mark</source>
+        <translation>Ölpumpe entlüften; auf ihre Marke stellen</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>brake fluid eats paint and skin; only fresh fluid of the grade that the manual names</source>
+        <translation>Bremsflüssigkeit frisst Lack und Haut; nur frische der Sorte, die das Handbuch nennt</translation>
+    </message>
+    <message>
+        <source>brake, front</source>
+        <translation>Bremse vorn</translation>
+    </message>
+    <message>
+        <source>brake, rear</source>
+        <translation>Bremse hinten</translation>
+    </message>
+    <message>
+        <source>breather hose: connected, not blocked</source>
+        <translation>Entlüftungsschlauch: angeschlossen, frei</translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation>braun</translation>
+    </message>
+    <message>
+        <source>bullet</source>
+        <translation>Rundstecker</translation>
+    </message>
+    <message>
+        <source>bullet socket</source>
+        <translation>Rundsteckhülse</translation>
+    </message>
+    <message>
+        <source>cables and hoses: nothing pulls tight from lock to lock</source>
+        <translation>Züge und Schläuche: nichts spannt von Anschlag zu Anschlag</translation>
+    </message>
+    <message>
+        <source>caliper</source>
+        <translation>Messschieber</translation>
+    </message>
+    <message>
+        <source>centre the shoes and adjust the free play of the brake</source>
+        <translation>Backen zentrieren und Spiel der Bremse einstellen</translation>
+    </message>
+    <message>
+        <source>chain guard: in place</source>
+        <translation>Kettenschutz: am Platz</translation>
+    </message>
+    <message>
+        <source>charge warning lamp</source>
+        <translation>Ladekontrollleuchte</translation>
+    </message>
+    <message>
+        <source>charges</source>
+        <translation>lädt</translation>
+    </message>
+    <message>
+        <source>charging: voltage at the battery rises with the engine running</source>
+        <translation>Laden: Spannung an der Batterie steigt bei laufendem Motor</translation>
+    </message>
+    <message>
+        <source>chassis</source>
+        <translation>Fahrwerk</translation>
+    </message>
+    <message>
+        <source>circlips of the pin</source>
+        <translation>Sicherungsringe des Kolbenbolzens</translation>
+    </message>
+    <message>
+        <source>clutch</source>
+        <translation>Kupplung</translation>
+    </message>
+    <message>
+        <source>clutch: lever play right, frees and bites without dragging</source>
+        <translation>Kupplung: Hebelspiel richtig, trennt und greift, ohne zu schleifen</translation>
+    </message>
+    <message>
+        <source>compression-gauge</source>
+        <translation>Kompressionsprüfer</translation>
+    </message>
+    <message>
+        <source>connector</source>
+        <translation>Stecker</translation>
+    </message>
+    <message>
+        <source>consumption</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
+        <source>controls</source>
+        <translation>Bedienung</translation>
+    </message>
+    <message>
+        <source>copper paste on the studs</source>
+        <translation>Kupferpaste auf die Stehbolzen</translation>
+    </message>
+    <message>
+        <source>cover and its seal: in place, the cooling air free</source>
+        <translation>Deckel und seine Dichtung: am Platz, Kühlluft frei</translation>
+    </message>
+    <message>
+        <source>crush washers of the banjo</source>
+        <translation>Dichtringe des Hohlschraubenanschlusses</translation>
+    </message>
+    <message>
+        <source>crush washers of the banjo, if it was opened</source>
+        <translation>Dichtringe des Hohlschraubenanschlusses, falls er offen war</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>cylinder base and crankshaft seals: dry</source>
+        <translation>Zylinderfuß und Kurbelwellendichtringe: trocken</translation>
+    </message>
+    <message>
+        <source>damage that was there</source>
+        <translation>Schäden, die schon da waren</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>depth-gauge</source>
+        <translation>Profiltiefenmesser</translation>
+    </message>
+    <message>
+        <source>dipped (low) beam</source>
+        <translation>Abblendlicht</translation>
+    </message>
+    <message>
+        <source>do not ride before the brake is proved; the machine&apos;s manual and licensed practice come first</source>
+        <translation>nicht fahren, bevor die Bremse nachgewiesen ist; Handbuch und fachgerechte Arbeit gehen vor</translation>
+    </message>
+    <message>
+        <source>do not ride yet: %1 (%2)</source>
+        <translation>noch nicht fahren: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>do not ride: %1 is not on again</source>
+        <translation>nicht fahren: %1 ist nicht wieder dran</translation>
+    </message>
+    <message>
+        <source>do not start yet: %1 (%2)</source>
+        <translation>noch nicht starten: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>do not start: %1 is not on again</source>
+        <translation>nicht starten: %1 ist nicht wieder dran</translation>
+    </message>
+    <message>
+        <source>drive: takes up smoothly, no squeal, no slip</source>
+        <translation>Antrieb: greift sauber, kein Quietschen, kein Rutschen</translation>
+    </message>
+    <message>
+        <source>dynamo field</source>
+        <translation>Gleichstromgenerator, Feld</translation>
+    </message>
+    <message>
+        <source>dynamo negative</source>
+        <translation>Gleichstromgenerator, Minus</translation>
+    </message>
+    <message>
+        <source>dynamo or generator positive to regulator</source>
+        <translation>Gleichstrom- oder Drehstromgenerator, Plus zum Regler</translation>
+    </message>
+    <message>
+        <source>each wire read back against the map: %1</source>
+        <translation>jedes Kabel gegen den Plan gelesen: %1</translation>
+    </message>
+    <message>
+        <source>electric charge</source>
+        <translation>Ladung</translation>
+    </message>
+    <message>
+        <source>electric motor main connection</source>
+        <translation>Elektromotor, Hauptanschluss</translation>
+    </message>
+    <message>
+        <source>electric motor return line</source>
+        <translation>Elektromotor, Rückleitung</translation>
+    </message>
+    <message>
+        <source>electric start</source>
+        <translation>E-Starter</translation>
+    </message>
+    <message>
+        <source>electrics</source>
+        <translation>Elektrik</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <translation>Energie</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>Motor</translation>
+    </message>
+    <message>
+        <source>engine and exhaust</source>
+        <translation>Motor und Auspuff</translation>
+    </message>
+    <message>
+        <source>engine oil: level, no fuel or water in it</source>
+        <translation>Motoröl: Stand, kein Kraftstoff oder Wasser darin</translation>
+    </message>
+    <message>
+        <source>engine, left side</source>
+        <translation>Motor, linke Seite</translation>
+    </message>
+    <message>
+        <source>engine, right side</source>
+        <translation>Motor, rechte Seite</translation>
+    </message>
+    <message>
+        <source>engine: no leaks, mounts tight</source>
+        <translation>Motor: dicht, Aufhängung fest</translation>
+    </message>
+    <message>
+        <source>every fastener in and tight: %1 (%2)</source>
+        <translation>alle Schrauben drin und fest: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>everyday plug-in relay: normally closed output</source>
+        <translation>übliches Steckrelais: Ausgang Öffner</translation>
+    </message>
+    <message>
+        <source>everyday plug-in relay: switched output (normally open)</source>
+        <translation>übliches Steckrelais: geschalteter Ausgang (Schließer)</translation>
+    </message>
+    <message>
+        <source>exhaust gasket</source>
+        <translation>Auspuffdichtung</translation>
+    </message>
+    <message>
+        <source>exhaust port and silencer: not choked with carbon</source>
+        <translation>Auslasskanal und Auspuff: nicht mit Ölkohle zugesetzt</translation>
+    </message>
+    <message>
+        <source>exhaust: no leaks, fastened, heat shield in place</source>
+        <translation>Auspuff: dicht, befestigt, Hitzeschutz am Platz</translation>
+    </message>
+    <message>
+        <source>feeler gauge</source>
+        <translation>Fühlerlehre</translation>
+    </message>
+    <message>
+        <source>feeler-gauge</source>
+        <translation>Fühlerlehre</translation>
+    </message>
+    <message>
+        <source>fill and bleed the cooling</source>
+        <translation>Kühlung füllen und entlüften</translation>
+    </message>
+    <message>
+        <source>fill with oil and look at the level</source>
+        <translation>Öl einfüllen und Stand ansehen</translation>
+    </message>
+    <message>
+        <source>filled again, level right, no leak: %1 (let out: %2)</source>
+        <translation>wieder gefüllt, Stand richtig, dicht: %1 (abgelassen: %2)</translation>
+    </message>
+    <message>
+        <source>final drive chain: slack right at its tightest place, no stiff links</source>
+        <translation>Kette: Durchhang an der straffsten Stelle richtig, keine steifen Glieder</translation>
+    </message>
+    <message>
+        <source>final drive oil: level, no leak at the wheel shaft</source>
+        <translation>Getriebeöl: Stand, kein Leck an der Radwelle</translation>
+    </message>
+    <message>
+        <source>flasher output, second circuit</source>
+        <translation>Blinkgeber, Ausgang zweiter Kreis</translation>
+    </message>
+    <message>
+        <source>flasher unit input</source>
+        <translation>Blinkgeber, Eingang</translation>
+    </message>
+    <message>
+        <source>flasher unit output (pulsed) to the indicator switch</source>
+        <translation>Blinkgeber, Ausgang (getaktet) zum Blinkerschalter</translation>
+    </message>
+    <message>
+        <source>fog lamp</source>
+        <translation>Nebelscheinwerfer</translation>
+    </message>
+    <message>
+        <source>force</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>fork</source>
+        <translation>Gabelschuh</translation>
+    </message>
+    <message>
+        <source>four-stroke</source>
+        <translation>Viertakt</translation>
+    </message>
+    <message>
+        <source>frame number</source>
+        <translation>Rahmennummer</translation>
+    </message>
+    <message>
+        <source>frame number: readable, the same as in the papers</source>
+        <translation>Rahmennummer: lesbar, dieselbe wie in den Papieren</translation>
+    </message>
+    <message>
+        <source>frame: no cracks at the welds, steering head and swing arm pivot</source>
+        <translation>Rahmen: keine Risse an Schweißnähten, Lenkkopf und Schwingenlager</translation>
+    </message>
+    <message>
+        <source>from behind</source>
+        <translation>von hinten</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>von vorn</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>von links</translation>
+    </message>
+    <message>
+        <source>from the right</source>
+        <translation>von rechts</translation>
+    </message>
+    <message>
+        <source>front brake</source>
+        <translation>Vorderbremse</translation>
+    </message>
+    <message>
+        <source>front disc brake: disc thickness and run-out, no cracks</source>
+        <translation>Scheibenbremse vorn: Scheibendicke und Schlag, keine Risse</translation>
+    </message>
+    <message>
+        <source>front disc brake: hose and fittings dry, not cracked, fluid level and its age</source>
+        <translation>Scheibenbremse vorn: Schlauch und Anschlüsse trocken, nicht rissig, Flüssigkeitsstand und Alter</translation>
+    </message>
+    <message>
+        <source>front disc brake: lever or pedal firm, does not creep under pressure</source>
+        <translation>Scheibenbremse vorn: Hebel oder Pedal fest, gibt unter Druck nicht nach</translation>
+    </message>
+    <message>
+        <source>front disc brake: pads, both sides</source>
+        <translation>Scheibenbremse vorn: Beläge, beide Seiten</translation>
+    </message>
+    <message>
+        <source>front drum brake: cable or rod, adjuster and return spring</source>
+        <translation>Trommelbremse vorn: Zug oder Gestänge, Einsteller und Rückholfeder</translation>
+    </message>
+    <message>
+        <source>front drum brake: holds, lets go at once, does not grab</source>
+        <translation>Trommelbremse vorn: hält, löst sofort, rupft nicht</translation>
+    </message>
+    <message>
+        <source>front drum brake: lever or pedal travel and wear mark of the cam</source>
+        <translation>Trommelbremse vorn: Hebel- oder Pedalweg und Verschleißmarke am Nocken</translation>
+    </message>
+    <message>
+        <source>front fork: no play, dry stanchions, springs back smoothly</source>
+        <translation>Vordergabel: kein Spiel, trockene Standrohre, federt sauber zurück</translation>
+    </message>
+    <message>
+        <source>front tyre, date code</source>
+        <translation>Vorderreifen, DOT-Zahl</translation>
+    </message>
+    <message>
+        <source>front tyre: tread, age by its date code, no cracks, the size that the papers name</source>
+        <translation>Vorderreifen: Profil, Alter nach DOT-Zahl, keine Risse, Größe wie in den Papieren</translation>
+    </message>
+    <message>
+        <source>front wheel: bearing without play, rim true, spokes or bolts tight</source>
+        <translation>Vorderrad: Lager ohne Spiel, Felge läuft rund, Speichen oder Schrauben fest</translation>
+    </message>
+    <message>
+        <source>fuel and air</source>
+        <translation>Kraftstoff und Luft</translation>
+    </message>
+    <message>
+        <source>fuel off and away from sparks; no flame, rags in a closed tin</source>
+        <translation>Kraftstoff zu und fern von Funken; keine Flamme, Lappen in eine geschlossene Dose</translation>
+    </message>
+    <message>
+        <source>fuel on: no drip for five minutes</source>
+        <translation>Hahn auf: fünf Minuten kein Tropfen</translation>
+    </message>
+    <message>
+        <source>fuel on: no drip for five minutes; throttle snaps shut</source>
+        <translation>Hahn auf: fünf Minuten kein Tropfen; Gas schnappt zu</translation>
+    </message>
+    <message>
+        <source>fuel tank, tap and hoses: dry, not cracked, cap vents</source>
+        <translation>Tank, Hahn und Schläuche: trocken, nicht rissig, Deckel belüftet</translation>
+    </message>
+    <message>
+        <source>fuse: of the right value, no wire in its place</source>
+        <translation>Sicherung: richtiger Wert, kein Draht statt ihrer</translation>
+    </message>
+    <message>
+        <source>gasket and oil seals</source>
+        <translation>Dichtung und Simmerringe</translation>
+    </message>
+    <message>
+        <source>gasket and seal</source>
+        <translation>Dichtung und Simmerring</translation>
+    </message>
+    <message>
+        <source>gaskets of the inlet</source>
+        <translation>Dichtungen am Ansaugstutzen</translation>
+    </message>
+    <message>
+        <source>gauge pressure</source>
+        <translation>Überdruck</translation>
+    </message>
+    <message>
+        <source>gearbox oil: level, clean</source>
+        <translation>Getriebeöl: Stand, sauber</translation>
+    </message>
+    <message>
+        <source>gears</source>
+        <translation>Gänge</translation>
+    </message>
+    <message>
+        <source>gears and chain</source>
+        <translation>Getriebe und Kette</translation>
+    </message>
+    <message>
+        <source>gears: all engage and stay in, neutral is found</source>
+        <translation>Gänge: alle rasten ein und bleiben, Leerlauf ist zu finden</translation>
+    </message>
+    <message>
+        <source>generator output, battery positive</source>
+        <translation>Generator-Ausgang, Batterie-Plus</translation>
+    </message>
+    <message>
+        <source>generator, battery negative</source>
+        <translation>Generator, Batterie-Minus</translation>
+    </message>
+    <message>
+        <source>grease on the bushes</source>
+        <translation>Buchsen fetten</translation>
+    </message>
+    <message>
+        <source>grease on the cam only, none near the linings</source>
+        <translation>Fett nur am Nocken, keines an die Beläge</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>übergeben</translation>
+    </message>
+    <message>
+        <source>handlebar, left side</source>
+        <translation>Lenker, linke Seite</translation>
+    </message>
+    <message>
+        <source>handlebar, levers and grips: tight, free of cracks, ends closed</source>
+        <translation>Lenker, Hebel und Griffe: fest, ohne Risse, Enden geschlossen</translation>
+    </message>
+    <message>
+        <source>handlebar, right side</source>
+        <translation>Lenker, rechte Seite</translation>
+    </message>
+    <message>
+        <source>head gasket</source>
+        <translation>Zylinderkopfdichtung</translation>
+    </message>
+    <message>
+        <source>headlamp feed</source>
+        <translation>Scheinwerfer, Zuleitung</translation>
+    </message>
+    <message>
+        <source>headlamp, high beam</source>
+        <translation>Scheinwerfer, Fernlicht</translation>
+    </message>
+    <message>
+        <source>headlamp, low beam</source>
+        <translation>Scheinwerfer, Abblendlicht</translation>
+    </message>
+    <message>
+        <source>headlamp: low and high beam, tell-tale, aim</source>
+        <translation>Scheinwerfer: Abblend- und Fernlicht, Kontrollleuchte, Einstellung</translation>
+    </message>
+    <message>
+        <source>horn</source>
+        <translation>Hupe</translation>
+    </message>
+    <message>
+        <source>horn: loud and clear</source>
+        <translation>Hupe: laut und klar</translation>
+    </message>
+    <message>
+        <source>hose clips that have lost their spring</source>
+        <translation>Schlauchschellen ohne Spannung</translation>
+    </message>
+    <message>
+        <source>hydrometer</source>
+        <translation>Säureheber</translation>
+    </message>
+    <message>
+        <source>idle: the rear wheel does not creep when it stands on the ground</source>
+        <translation>Leerlauf: das Hinterrad kriecht nicht, wenn es am Boden steht</translation>
+    </message>
+    <message>
+        <source>idles and takes the throttle</source>
+        <translation>läuft im Leerlauf und nimmt Gas an</translation>
+    </message>
+    <message>
+        <source>ignition coil high-tension output</source>
+        <translation>Zündspule, Hochspannungsausgang</translation>
+    </message>
+    <message>
+        <source>ignition coil or contact breaker, low-tension side</source>
+        <translation>Zündspule oder Unterbrecher, Niederspannungsseite</translation>
+    </message>
+    <message>
+        <source>ignition off; high tension can hurt: stop the engine before you touch a lead</source>
+        <translation>Zündung aus; Hochspannung kann verletzen: Motor abstellen, bevor ein Kabel berührt wird</translation>
+    </message>
+    <message>
+        <source>ignition switch and stop switch: stop the engine</source>
+        <translation>Zündschloss und Stoppschalter: stellen den Motor ab</translation>
+    </message>
+    <message>
+        <source>in another currency, not in the sum: %1, %2 %3</source>
+        <translation>in anderer Währung, nicht in der Summe: %1, %2 %3</translation>
+    </message>
+    <message>
+        <source>instrument lamps</source>
+        <translation>Instrumentenleuchten</translation>
+    </message>
+    <message>
+        <source>instruments and odometer</source>
+        <translation>Instrumente und Kilometerstand</translation>
+    </message>
+    <message>
+        <source>kick start</source>
+        <translation>Kickstarter</translation>
+    </message>
+    <message>
+        <source>kick start: engages, springs back, does not slip</source>
+        <translation>Kickstarter: greift, federt zurück, rutscht nicht durch</translation>
+    </message>
+    <message>
+        <source>lamps</source>
+        <translation>Leuchten</translation>
+    </message>
+    <message>
+        <source>left direction indicators</source>
+        <translation>Blinker links</translation>
+    </message>
+    <message>
+        <source>left out: %1 (%2)</source>
+        <translation>weggelassen: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>let the exhaust and the engine cool down first</source>
+        <translation>Auspuff und Motor erst abkühlen lassen</translation>
+    </message>
+    <message>
+        <source>light blue</source>
+        <translation>hellblau</translation>
+    </message>
+    <message>
+        <source>light green</source>
+        <translation>hellgrün</translation>
+    </message>
+    <message>
+        <source>lights and signals</source>
+        <translation>Licht und Signale</translation>
+    </message>
+    <message>
+        <source>look at the oil level</source>
+        <translation>Ölstand ansehen</translation>
+    </message>
+    <message>
+        <source>loom: no bare or twisted wires, no chafing at the steering head</source>
+        <translation>Kabelbaum: keine blanken oder verdrillten Kabel, kein Scheuern am Lenkkopf</translation>
+    </message>
+    <message>
+        <source>loose terminals</source>
+        <translation>lose Anschlüsse</translation>
+    </message>
+    <message>
+        <source>magneto-generator alternating-current output or rectifier input</source>
+        <translation>Magnetgenerator, Wechselstrom-Ausgang oder Gleichrichter-Eingang</translation>
+    </message>
+    <message>
+        <source>magneto-generator charging-coil output</source>
+        <translation>Magnetgenerator, Ladespulen-Ausgang</translation>
+    </message>
+    <message>
+        <source>main (high) beam and its tell-tale</source>
+        <translation>Fernlicht und Fernlichtkontrolle</translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>mating face</source>
+        <translation>Steckseite</translation>
+    </message>
+    <message>
+        <source>micrometer</source>
+        <translation>Bügelmessschraube</translation>
+    </message>
+    <message>
+        <source>mirrors: whole, stay where they are set</source>
+        <translation>Spiegel: ganz, bleiben, wie sie gestellt sind</translation>
+    </message>
+    <message>
+        <source>move it by hand: no side play</source>
+        <translation>von Hand bewegen: kein Seitenspiel</translation>
+    </message>
+    <message>
+        <source>moves freely at both locks, free play right: %1</source>
+        <translation>läuft bei beiden Lenkanschlägen frei, Spiel richtig: %1</translation>
+    </message>
+    <message>
+        <source>multimeter</source>
+        <translation>Multimeter</translation>
+    </message>
+    <message>
+        <source>negative lead on last; tight, and covered</source>
+        <translation>Minuspol zuletzt; fest und abgedeckt</translation>
+    </message>
+    <message>
+        <source>next: %1 (%2)</source>
+        <translation>weiter: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>next: go on stripping, or refit: %1</source>
+        <translation>weiter: ausbauen, oder einbauen: %1</translation>
+    </message>
+    <message>
+        <source>next: look it over, or strip the first part</source>
+        <translation>weiter: durchsehen oder das erste Teil ausbauen</translation>
+    </message>
+    <message>
+        <source>next: photos as found, and what works</source>
+        <translation>weiter: Fotos wie vorgefunden, und was geht</translation>
+    </message>
+    <message>
+        <source>next: prove it and hand it over</source>
+        <translation>weiter: nachweisen und übergeben</translation>
+    </message>
+    <message>
+        <source>next: refit %1</source>
+        <translation>weiter: einbauen: %1</translation>
+    </message>
+    <message>
+        <source>next: refit %1, bag %2</source>
+        <translation>weiter: einbauen: %1, Beutel %2</translation>
+    </message>
+    <message>
+        <source>next: settle what is unsafe: %1</source>
+        <translation>weiter: Unsicheres erledigen: %1</translation>
+    </message>
+    <message>
+        <source>no compressed air on old brake dust; mask, wipe wet</source>
+        <translation>keine Druckluft auf alten Bremsstaub; Maske, feucht wischen</translation>
+    </message>
+    <message>
+        <source>no leaks</source>
+        <translation>keine Lecks</translation>
+    </message>
+    <message>
+        <source>no price is known: %1</source>
+        <translation>kein Preis bekannt: %1</translation>
+    </message>
+    <message>
+        <source>nobody knows when the container was opened: brake fluid draws water, take a fresh one</source>
+        <translation>niemand weiß, wann das Gebinde geöffnet wurde: Bremsflüssigkeit zieht Wasser, ein frisches nehmen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>not done yet: %1 (%2)</source>
+        <translation>noch nicht getan: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>not proved, left out: %1 (%2)</source>
+        <translation>nicht nachgewiesen, weggelassen: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>not proved: %1</source>
+        <translation>nicht nachgewiesen: %1</translation>
+    </message>
+    <message>
+        <source>nothing open</source>
+        <translation>nichts offen</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>number plate lamp</source>
+        <translation>Kennzeichenleuchte</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>oil on its lip</source>
+        <translation>Öl auf seine Lippe</translation>
+    </message>
+    <message>
+        <source>oil on the bore</source>
+        <translation>Öl auf die Laufbahn</translation>
+    </message>
+    <message>
+        <source>oil pump: turns with the throttle, marks meet, or is blanked off knowingly</source>
+        <translation>Ölpumpe: dreht mit dem Gas, Marken decken sich, oder bewusst stillgelegt</translation>
+    </message>
+    <message>
+        <source>oil: tank filled and its hose full, or the tank holds premix</source>
+        <translation>Öl: Tank gefüllt und Schlauch voll, oder Gemisch im Tank</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>orange</translation>
+    </message>
+    <message>
+        <source>other instrument</source>
+        <translation>anderes Messgerät</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außerhalb</translation>
+    </message>
+    <message>
+        <source>papers and frame</source>
+        <translation>Papiere und Rahmen</translation>
+    </message>
+    <message>
+        <source>parking lamp</source>
+        <translation>Parklicht</translation>
+    </message>
+    <message>
+        <source>parking lamp, left</source>
+        <translation>Parklicht links</translation>
+    </message>
+    <message>
+        <source>parking lamp, right</source>
+        <translation>Parklicht rechts</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Stift</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>pressure difference</source>
+        <translation>Druckunterschied</translation>
+    </message>
+    <message>
+        <source>pressure gauge</source>
+        <translation>Manometer</translation>
+    </message>
+    <message>
+        <source>pump the lever until the brake holds; bleed it if the hose was opened</source>
+        <translation>Hebel pumpen, bis die Bremse hält; entlüften, falls der Schlauch offen war</translation>
+    </message>
+    <message>
+        <source>push the fork down: it comes back smoothly and nothing leaks</source>
+        <translation>Gabel einfedern: sie kommt sauber zurück, nichts leckt</translation>
+    </message>
+    <message>
+        <source>push the tail down: nothing touches or knocks</source>
+        <translation>Heck einfedern: nichts streift oder klappert</translation>
+    </message>
+    <message>
+        <source>rear brake</source>
+        <translation>Hinterbremse</translation>
+    </message>
+    <message>
+        <source>rear disc brake: disc thickness and run-out, no cracks</source>
+        <translation>Scheibenbremse hinten: Scheibendicke und Schlag, keine Risse</translation>
+    </message>
+    <message>
+        <source>rear disc brake: hose and fittings dry, not cracked, fluid level and its age</source>
+        <translation>Scheibenbremse hinten: Schlauch und Anschlüsse trocken, nicht rissig, Flüssigkeitsstand und Alter</translation>
+    </message>
+    <message>
+        <source>rear disc brake: lever or pedal firm, does not creep under pressure</source>
+        <translation>Scheibenbremse hinten: Hebel oder Pedal fest, gibt unter Druck nicht nach</translation>
+    </message>
+    <message>
+        <source>rear disc brake: pads, both sides</source>
+        <translation>Scheibenbremse hinten: Beläge, beide Seiten</translation>
+    </message>
+    <message>
+        <source>rear drum brake: cable or rod, adjuster and return spring</source>
+        <translation>Trommelbremse hinten: Zug oder Gestänge, Einsteller und Rückholfeder</translation>
+    </message>
+    <message>
+        <source>rear drum brake: holds, lets go at once, does not grab</source>
+        <translation>Trommelbremse hinten: hält, löst sofort, rupft nicht</translation>
+    </message>
+    <message>
+        <source>rear drum brake: lever or pedal travel and wear mark of the cam</source>
+        <translation>Trommelbremse hinten: Hebel- oder Pedalweg und Verschleißmarke am Nocken</translation>
+    </message>
+    <message>
+        <source>rear suspension: no play in the bushes, damper dry</source>
+        <translation>Hinterradfederung: kein Spiel in den Buchsen, Dämpfer trocken</translation>
+    </message>
+    <message>
+        <source>rear tyre, date code</source>
+        <translation>Hinterreifen, DOT-Zahl</translation>
+    </message>
+    <message>
+        <source>rear tyre: tread, age by its date code, no cracks, the size that the papers name</source>
+        <translation>Hinterreifen: Profil, Alter nach DOT-Zahl, keine Risse, Größe wie in den Papieren</translation>
+    </message>
+    <message>
+        <source>rear wheel: bearing without play, rim true, spokes or bolts tight</source>
+        <translation>Hinterrad: Lager ohne Spiel, Felge läuft rund, Speichen oder Schrauben fest</translation>
+    </message>
+    <message>
+        <source>receptacle</source>
+        <translation>Flachsteckhülse</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rot</translation>
+    </message>
+    <message>
+        <source>reflectors: there and whole</source>
+        <translation>Rückstrahler: da und ganz</translation>
+    </message>
+    <message>
+        <source>relay coil end (to earth side)</source>
+        <translation>Relaisspule, Ende (zur Masse)</translation>
+    </message>
+    <message>
+        <source>relay coil start (feed side)</source>
+        <translation>Relaisspule, Anfang (Zuleitung)</translation>
+    </message>
+    <message>
+        <source>resistance</source>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>right direction indicators</source>
+        <translation>Blinker rechts</translation>
+    </message>
+    <message>
+        <source>ring</source>
+        <translation>Ringöse</translation>
+    </message>
+    <message>
+        <source>rotational speed</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>round not finished: %1, %2 checks without an answer</source>
+        <translation>Runde nicht fertig: %1, %2 Punkte ohne Antwort</translation>
+    </message>
+    <message>
+        <source>round the machine</source>
+        <translation>rund ums Fahrzeug</translation>
+    </message>
+    <message>
+        <source>runs as on its photo, clipped, dry under pressure: %1</source>
+        <translation>verläuft wie auf dem Foto, geklemmt, unter Druck dicht: %1</translation>
+    </message>
+    <message>
+        <source>sealing washer of the plug</source>
+        <translation>Dichtring der Ablassschraube</translation>
+    </message>
+    <message>
+        <source>self-locking nut of its axle</source>
+        <translation>Selbstsichernde Mutter ihrer Achse</translation>
+    </message>
+    <message>
+        <source>self-locking nut or split pin of the axle</source>
+        <translation>Selbstsichernde Mutter oder Splint der Achse</translation>
+    </message>
+    <message>
+        <source>self-locking nuts of the shock</source>
+        <translation>Selbstsichernde Muttern des Federbeins</translation>
+    </message>
+    <message>
+        <source>set the pressure cold</source>
+        <translation>Luftdruck kalt einstellen</translation>
+    </message>
+    <message>
+        <source>set the slack of the chain; clip closed to the front</source>
+        <translation>Kettendurchhang einstellen; Verschluss mit der geschlossenen Seite nach vorn</translation>
+    </message>
+    <message>
+        <source>shared earth</source>
+        <translation>Sammelmasse</translation>
+    </message>
+    <message>
+        <source>shop record</source>
+        <translation>Aufzeichnung der Werkstatt</translation>
+    </message>
+    <message>
+        <source>short-circuit (kill) terminal of a magneto ignition</source>
+        <translation>Kurzschließklemme (Stopp) einer Magnetzündung</translation>
+    </message>
+    <message>
+        <source>side or position lamp on motorcycles and mopeds</source>
+        <translation>Standlicht an Krafträdern und Mopeds</translation>
+    </message>
+    <message>
+        <source>signals</source>
+        <translation>Signale</translation>
+    </message>
+    <message>
+        <source>sits as it did, nothing left over: %1</source>
+        <translation>sitzt wie vorher, nichts übrig: %1</translation>
+    </message>
+    <message>
+        <source>socket</source>
+        <translation>Buchse</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>splice</source>
+        <translation>Spleiß</translation>
+    </message>
+    <message>
+        <source>spring clip of the joining link</source>
+        <translation>Federverschluss des Kettenschlosses</translation>
+    </message>
+    <message>
+        <source>springs under load: hold them before the last bolt comes out</source>
+        <translation>Federn unter Spannung: festhalten, bevor die letzte Schraube herauskommt</translation>
+    </message>
+    <message>
+        <source>sprockets: teeth not hooked, nuts secured</source>
+        <translation>Ritzel und Kettenrad: Zähne nicht hakig, Muttern gesichert</translation>
+    </message>
+    <message>
+        <source>stand: springs back, holds the machine upright</source>
+        <translation>Ständer: federt zurück, hält das Fahrzeug aufrecht</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>Norm</translation>
+    </message>
+    <message>
+        <source>starter control (solenoid pull-in)</source>
+        <translation>Startersteuerung (Magnetschalter)</translation>
+    </message>
+    <message>
+        <source>starter relay output or starter input (main current)</source>
+        <translation>Starterrelais-Ausgang oder Startereingang (Hauptstrom)</translation>
+    </message>
+    <message>
+        <source>starter: turns the engine at once, disengages</source>
+        <translation>Starter: dreht den Motor sofort, spurt aus</translation>
+    </message>
+    <message>
+        <source>starting interlock: starts only with the brake pulled, the clutch pulled or in neutral, as built</source>
+        <translation>Startsperre: startet nur mit gezogener Bremse, gezogener Kupplung oder im Leerlauf, je nach Bauart</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>springt an</translation>
+    </message>
+    <message>
+        <source>steering</source>
+        <translation>Lenkung</translation>
+    </message>
+    <message>
+        <source>steering and wheels without play</source>
+        <translation>Lenkung und Räder ohne Spiel</translation>
+    </message>
+    <message>
+        <source>steering head: no play, no notch, no tight spot</source>
+        <translation>Lenkkopf: kein Spiel, kein Rastpunkt, nicht schwergängig</translation>
+    </message>
+    <message>
+        <source>stop lamp</source>
+        <translation>Bremslicht</translation>
+    </message>
+    <message>
+        <source>stop lamp, front lever</source>
+        <translation>Bremslicht, vorderer Hebel</translation>
+    </message>
+    <message>
+        <source>stop lamp, rear</source>
+        <translation>Bremslicht, hinten</translation>
+    </message>
+    <message>
+        <source>stop lamp: from the front lever and from the rear lever or pedal</source>
+        <translation>Bremslicht: vom vorderen Hebel und vom hinteren Hebel oder Pedal</translation>
+    </message>
+    <message>
+        <source>stopped after a photo</source>
+        <translation>stehen geblieben nach einem Foto</translation>
+    </message>
+    <message>
+        <source>stopped after measuring: %1</source>
+        <translation>stehen geblieben nach dem Messen: %1</translation>
+    </message>
+    <message>
+        <source>stopped after noting: %1</source>
+        <translation>stehen geblieben nach dem Befund: %1</translation>
+    </message>
+    <message>
+        <source>stopped after refitting: %1</source>
+        <translation>stehen geblieben nach dem Einbau: %1</translation>
+    </message>
+    <message>
+        <source>stopped after: %1</source>
+        <translation>stehen geblieben nach: %1</translation>
+    </message>
+    <message>
+        <source>stopped at the part: %1</source>
+        <translation>stehen geblieben beim Teil: %1</translation>
+    </message>
+    <message>
+        <source>stopped at the wiring of: %1</source>
+        <translation>stehen geblieben bei den Kabeln von: %1</translation>
+    </message>
+    <message>
+        <source>strap the machine on the lift before weight comes off</source>
+        <translation>Fahrzeug auf der Bühne verzurren, bevor Gewicht abkommt</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <translation>Spannung im Werkstoff</translation>
+    </message>
+    <message>
+        <source>suspension</source>
+        <translation>Federung</translation>
+    </message>
+    <message>
+        <source>swing arm or engine mount: no side play</source>
+        <translation>Schwinge oder Motoraufhängung: kein Seitenspiel</translation>
+    </message>
+    <message>
+        <source>switched battery positive (output of the ignition switch)</source>
+        <translation>geschaltetes Plus (Ausgang des Zündschlosses)</translation>
+    </message>
+    <message>
+        <source>switched earth: return to negative through a switch or relay</source>
+        <translation>geschaltete Masse: Rückleitung über Schalter oder Relais</translation>
+    </message>
+    <message>
+        <source>switched positive after a ballast resistor</source>
+        <translation>geschaltetes Plus hinter dem Vorwiderstand</translation>
+    </message>
+    <message>
+        <source>tail lamp</source>
+        <translation>Rücklicht</translation>
+    </message>
+    <message>
+        <source>tail lamp and number plate lamp</source>
+        <translation>Rücklicht und Kennzeichenleuchte</translation>
+    </message>
+    <message>
+        <source>tail or side lighting, left</source>
+        <translation>Schluss- oder Begrenzungsleuchte links</translation>
+    </message>
+    <message>
+        <source>tail or side lighting, right</source>
+        <translation>Schluss- oder Begrenzungsleuchte rechts</translation>
+    </message>
+    <message>
+        <source>tail, side-marker, number-plate and instrument lighting</source>
+        <translation>Schluss-, Begrenzungs-, Kennzeichen- und Instrumentenleuchten</translation>
+    </message>
+    <message>
+        <source>taken in, nothing done yet</source>
+        <translation>angenommen, noch nichts getan</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>temperature difference</source>
+        <translation>Temperaturunterschied</translation>
+    </message>
+    <message>
+        <source>terminal grease</source>
+        <translation>Polfett</translation>
+    </message>
+    <message>
+        <source>the container cannot have been opened on %1: that day is to come</source>
+        <translation>das Gebinde kann nicht am %1 geöffnet worden sein: der Tag kommt erst</translation>
+    </message>
+    <message>
+        <source>the container was opened %1 days ago, on %2: brake fluid draws water, take a fresh one</source>
+        <translation>das Gebinde wurde vor %1 Tagen geöffnet, am %2: Bremsflüssigkeit zieht Wasser, ein frisches nehmen</translation>
+    </message>
+    <message>
+        <source>the day of opening is not clear: write it as 2026-11-02</source>
+        <translation>der Tag des Öffnens ist unklar: schreiben wie 2026-11-02</translation>
+    </message>
+    <message>
+        <source>the grade of what goes in is not said: read it off the container</source>
+        <translation>die Sorte, die hinein soll, ist nicht angegeben: vom Gebinde ablesen</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s grade is not known: read it off the reservoir&apos;s lid or the manual first</source>
+        <translation>die Sorte des Fahrzeugs ist nicht bekannt: erst vom Deckel des Behälters oder aus dem Handbuch ablesen</translation>
+    </message>
+    <message>
+        <source>the seal</source>
+        <translation>Simmerring</translation>
+    </message>
+    <message>
+        <source>the sum is too large to reckon with: %1</source>
+        <translation>der Betrag ist zu groß zum Rechnen: %1</translation>
+    </message>
+    <message>
+        <source>the watch still runs: %1</source>
+        <translation>die Uhr läuft noch: %1</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>thin grease on the axle</source>
+        <translation>Achse dünn fetten</translation>
+    </message>
+    <message>
+        <source>throttle: free play set, and it snaps shut in every place of the bars</source>
+        <translation>Gasgriff: Spiel eingestellt, schnappt bei jeder Lenkerstellung zu</translation>
+    </message>
+    <message>
+        <source>throttle: snaps shut by itself at every steering angle</source>
+        <translation>Gasgriff: schnappt bei jedem Lenkeinschlag von selbst zu</translation>
+    </message>
+    <message>
+        <source>tightened to the torque and read: %1 (%2)</source>
+        <translation>mit Drehmoment angezogen und abgelesen: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation>zu knapp</translation>
+    </message>
+    <message>
+        <source>top end: no ticking valve, chain tensioner quiet</source>
+        <translation>Ventiltrieb: kein tickendes Ventil, Kettenspanner ruhig</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>torque wrench</source>
+        <translation>Drehmomentschlüssel</translation>
+    </message>
+    <message>
+        <source>torque-wrench-100</source>
+        <translation>Drehmomentschlüssel 100</translation>
+    </message>
+    <message>
+        <source>torque-wrench-200</source>
+        <translation>Drehmomentschlüssel 200</translation>
+    </message>
+    <message>
+        <source>torque-wrench-25</source>
+        <translation>Drehmomentschlüssel 25</translation>
+    </message>
+    <message>
+        <source>torque-wrench-5</source>
+        <translation>Drehmomentschlüssel 5</translation>
+    </message>
+    <message>
+        <source>try the brake: it holds, and it lets go</source>
+        <translation>Bremse probieren: sie hält, und sie löst</translation>
+    </message>
+    <message>
+        <source>turn signal, front left</source>
+        <translation>Blinker vorn links</translation>
+    </message>
+    <message>
+        <source>turn signal, front right</source>
+        <translation>Blinker vorn rechts</translation>
+    </message>
+    <message>
+        <source>turn signal, rear left</source>
+        <translation>Blinker hinten links</translation>
+    </message>
+    <message>
+        <source>turn signal, rear right</source>
+        <translation>Blinker hinten rechts</translation>
+    </message>
+    <message>
+        <source>turn signals: all four, at the right rate</source>
+        <translation>Blinker: alle vier, im richtigen Takt</translation>
+    </message>
+    <message>
+        <source>turn the engine over by hand: it turns freely</source>
+        <translation>Motor von Hand durchdrehen: er dreht frei</translation>
+    </message>
+    <message>
+        <source>turn the steering from stop to stop: no play, no notch, nothing pulls</source>
+        <translation>Lenkung von Anschlag zu Anschlag: kein Spiel, kein Rastpunkt, nichts zieht</translation>
+    </message>
+    <message>
+        <source>turn the steering from stop to stop: nothing pulls or pinches</source>
+        <translation>Lenkung von Anschlag zu Anschlag: nichts zieht oder klemmt</translation>
+    </message>
+    <message>
+        <source>turn the wheel: it runs free and true</source>
+        <translation>Rad drehen: es läuft frei und rund</translation>
+    </message>
+    <message>
+        <source>turquoise</source>
+        <translation>türkis</translation>
+    </message>
+    <message>
+        <source>two-stroke</source>
+        <translation>Zweitakt</translation>
+    </message>
+    <message>
+        <source>tyre-gauge</source>
+        <translation>Reifendruckmesser</translation>
+    </message>
+    <message>
+        <source>tyres hold air</source>
+        <translation>Reifen halten Luft</translation>
+    </message>
+    <message>
+        <source>under the seat</source>
+        <translation>unter der Sitzbank</translation>
+    </message>
+    <message>
+        <source>unsafe and open: %1</source>
+        <translation>unsicher und offen: %1</translation>
+    </message>
+    <message>
+        <source>unsafe, and %1 does not want it put right: %2</source>
+        <translation>unsicher, und %1 will es nicht richten lassen: %2</translation>
+    </message>
+    <message>
+        <source>valve cover and oil filter cover: dry</source>
+        <translation>Ventildeckel und Ölfilterdeckel: trocken</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violett</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation>wartet auf: %1</translation>
+    </message>
+    <message>
+        <source>wheels and tyres</source>
+        <translation>Räder und Reifen</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>weiß</translation>
+    </message>
+    <message>
+        <source>wiper motor positive input</source>
+        <translation>Wischermotor, Plus-Eingang</translation>
+    </message>
+    <message>
+        <source>wire side</source>
+        <translation>Kabelseite</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>worked out here</source>
+        <translation>hier errechnet</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>Pa absolute</source>
+        <translation>Pa absolut</translation>
+    </message>
+    <message>
+        <source>pressure as given: %1 Pa absolute</source>
+        <translation>Druck wie angegeben: %1 Pa absolut</translation>
+    </message>
+    <message>
+        <source>standard pressure at %1 m: %2 Pa</source>
+        <translation>Normdruck auf %1 m: %2 Pa</translation>
+    </message>
+    <message>
+        <source>outside 15 to 27 degC or 600 to 1100 hPa the CIPM-2007 formula is extrapolated</source>
+        <translation>außerhalb 15 bis 27 degC oder 600 bis 1100 hPa ist die Formel CIPM-2007 extrapoliert</translation>
+    </message>
+    <message>
+        <source>hPa absolute</source>
+        <translation>hPa absolut</translation>
+    </message>
+    <message>
+        <source>nothing: ready; a load test proves it</source>
+        <translation>nichts: bereit; eine Belastungsprobe beweist es</translation>
+    </message>
+    <message>
+        <source>charge at no more than a tenth of its ampere hours, rest an hour or two, measure again</source>
+        <translation>mit höchstens einem Zehntel der Amperestunden laden, ein bis zwei Stunden ruhen lassen, neu messen</translation>
+    </message>
+    <message>
+        <source>charge slowly and check every cell with the hydrometer: cells that differ by more than 0.05 are worn out (common practice, no source)</source>
+        <translation>langsam laden und jede Zelle mit dem Säureheber prüfen: Zellen, die um mehr als 0,05 abweichen, sind verschlissen (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>charge slowly, rest an hour or two, measure again; if it stays below half charge, renew it (common practice, no source)</source>
+        <translation>langsam laden, ein bis zwei Stunden ruhen lassen, neu messen; bleibt sie unter halber Ladung, erneuern (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>cannot be read in a sealed AGM battery</source>
+        <translation>ist bei einer verschlossenen AGM-Batterie nicht zu messen</translation>
+    </message>
+    <message>
+        <source>so low a voltage means a dead cell or a deep discharge, or the nominal voltage is wrong</source>
+        <translation>so wenig Spannung heißt tote Zelle, Tiefentladung oder falsche Nennspannung</translation>
+    </message>
+    <message>
+        <source>between the points of the %1 table: %2 %</source>
+        <translation>zwischen den Punkten der Tabelle %1: %2 %</translation>
+    </message>
+    <message>
+        <source>no charge can be told yet: let it rest an hour or two, measure again</source>
+        <translation>noch ist keine Ladung zu nennen: ein bis zwei Stunden ruhen lassen, neu messen</translation>
+    </message>
+    <message>
+        <source>friction in place of nut_factor, or without it</source>
+        <translation>friction statt nut_factor, oder ohne ihn</translation>
+    </message>
+    <message>
+        <source>proof load %1 N: share %2</source>
+        <translation>Prüfkraft %1 N: Anteil %2</translation>
+    </message>
+    <message>
+        <source>held to the limit given: %1 N.m</source>
+        <translation>auf die angegebene Grenze gehalten: %1 N.m</translation>
+    </message>
+    <message>
+        <source>thread in aluminium: the limit given rules, whatever the bolt could bear</source>
+        <translation>Gewinde in Aluminium: es gilt die angegebene Grenze, was auch die Schraube aushielte</translation>
+    </message>
+    <message>
+        <source>colourless to amber</source>
+        <translation>farblos bis bernsteinfarben</translation>
+    </message>
+    <message>
+        <source>glycol fluids of DOT 3, DOT 4 and DOT 5.1 mix; the result is no better than the lower grade</source>
+        <translation>Glykolflüssigkeiten DOT 3, DOT 4 und DOT 5.1 mischen sich; das Ergebnis ist nicht besser als die geringere Sorte</translation>
+    </message>
+    <message>
+        <source>not known what is in: do not mix; drain, clean and renew all rubber if in doubt</source>
+        <translation>unbekannt, was darin ist: nicht mischen; im Zweifel ablassen, reinigen und alle Gummiteile erneuern</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are different families: they attack each other&apos;s rubber and do not mix</source>
+        <translation>%1 und %2 sind verschiedene Familien: sie greifen gegenseitig den Gummi an und mischen sich nicht</translation>
+    </message>
+    <message>
+        <source>the same kind of fluid</source>
+        <translation>dieselbe Art Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>change of family: strip, clean every passage with the right cleaner and renew all rubber, then fill with the new fluid alone</source>
+        <translation>Wechsel der Familie: zerlegen, jeden Kanal mit dem richtigen Reiniger reinigen und alle Gummiteile erneuern, dann nur die neue Flüssigkeit einfüllen</translation>
+    </message>
+    <message>
+        <source>least boiling points of %1: dry %2, wet %3 degC</source>
+        <translation>Mindestsiedepunkte von %1: trocken %2, nass %3 degC</translation>
+    </message>
+    <message>
+        <source>the lower grade</source>
+        <translation>die geringere Sorte</translation>
+    </message>
+    <message>
+        <source>mineral oil has no boiling point in this standard: the maker&apos;s sheet gives it</source>
+        <translation>Mineralöl hat in dieser Norm keinen Siedepunkt: das Herstellerblatt nennt ihn</translation>
+    </message>
+    <message>
+        <source>fuse and connectors between regulator and battery</source>
+        <translation>Sicherung und Stecker zwischen Regler und Batterie</translation>
+    </message>
+    <message>
+        <source>earth of regulator and engine</source>
+        <translation>Masse von Regler und Motor</translation>
+    </message>
+    <message>
+        <source>brushes and commutator</source>
+        <translation>Kohlen und Kollektor</translation>
+    </message>
+    <message>
+        <source>cut-out or regulator contacts</source>
+        <translation>Rückstromschalter oder Reglerkontakte</translation>
+    </message>
+    <message>
+        <source>field winding</source>
+        <translation>Feldwicklung</translation>
+    </message>
+    <message>
+        <source>connector between alternator and regulator (heat, green copper)</source>
+        <translation>Stecker zwischen Lichtmaschine und Regler (Hitze, grünes Kupfer)</translation>
+    </message>
+    <message>
+        <source>alternator winding open or to earth: measure its AC voltage and resistance</source>
+        <translation>Wicklung der Lichtmaschine offen oder mit Masseschluss: Wechselspannung und Widerstand messen</translation>
+    </message>
+    <message>
+        <source>regulator or rectifier</source>
+        <translation>Regler oder Gleichrichter</translation>
+    </message>
+    <message>
+        <source>voltage drop in leads and earth: measure it with voltage-drop</source>
+        <translation>Spannungsabfall in Leitungen und Masse: mit Spannungsabfall messen</translation>
+    </message>
+    <message>
+        <source>battery sulphated or with a bad cell: charge it and repeat</source>
+        <translation>Batterie sulfatiert oder mit schlechter Zelle: laden und wiederholen</translation>
+    </message>
+    <message>
+        <source>one phase missing: compare the three AC voltages</source>
+        <translation>eine Phase fehlt: die drei Wechselspannungen vergleichen</translation>
+    </message>
+    <message>
+        <source>worn brushes, slipping belt or regulator out of adjustment</source>
+        <translation>Kohlen verschlissen, Riemen rutscht oder Regler verstellt</translation>
+    </message>
+    <message>
+        <source>alternator winding partly shorted, magnets weak</source>
+        <translation>Windungsschluss in der Lichtmaschine, Magnete schwach</translation>
+    </message>
+    <message>
+        <source>as given</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>üblich, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>rest %1 V, idle %2 V, revs %3 V: rise %4 V</source>
+        <translation>Ruhe %1 V, Leerlauf %2 V, Drehzahl %3 V: Anstieg %4 V</translation>
+    </message>
+    <message>
+        <source>battery: it rests as low as with a dead cell; charge and test it, then measure again</source>
+        <translation>Batterie: ruht so tief wie mit toter Zelle; laden und prüfen, dann neu messen</translation>
+    </message>
+    <message>
+        <source>it charges, but the battery was low at rest: charge and test it</source>
+        <translation>es lädt, aber die Batterie war in Ruhe tief: laden und prüfen</translation>
+    </message>
+    <message>
+        <source>battery: it was low at rest, and an empty one holds the voltage down; charge and test it, then measure again</source>
+        <translation>Batterie: war in Ruhe tief, und eine leere hält die Spannung unten; laden und prüfen, dann neu messen</translation>
+    </message>
+    <message>
+        <source>regulator, or its earth or sensing lead</source>
+        <translation>Regler, seine Masse oder seine Fühlleitung</translation>
+    </message>
+    <message>
+        <source>battery with an open cell or loose terminal</source>
+        <translation>Batterie mit offener Zelle oder losem Pol</translation>
+    </message>
+    <message>
+        <source>regulator contacts stuck</source>
+        <translation>Reglerkontakte hängen</translation>
+    </message>
+    <message>
+        <source>overcharging boils the battery and blows bulbs: do not ride on</source>
+        <translation>Überladen kocht die Batterie und brennt Lampen durch: nicht weiterfahren</translation>
+    </message>
+    <message>
+        <source>at idle the battery still gives: usual for an old alternator with the lamps on, else look at idle speed and lamps (common practice, no source)</source>
+        <translation>im Leerlauf gibt noch die Batterie: üblich bei alter Lichtmaschine mit Licht, sonst Leerlaufdrehzahl und Lampen ansehen (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>falls with revs: a connection or the regulator fails as current rises; measure again</source>
+        <translation>fällt mit der Drehzahl: eine Verbindung oder der Regler versagt bei mehr Strom; neu messen</translation>
+    </message>
+    <message>
+        <source>ambient at that altitude: %1 kPa</source>
+        <translation>Umgebungsdruck auf dieser Höhe: %1 kPa</translation>
+    </message>
+    <message>
+        <source>%1 times the system: %2 mL to have ready</source>
+        <translation>%1 Mal die Anlage: %2 mL bereithalten</translation>
+    </message>
+    <message>
+        <source>this band was read in a summary only: advisory</source>
+        <translation>dieser Bereich wurde nur in einer Zusammenfassung gelesen: als Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 mm from the line; the tape tells %2 mm</source>
+        <translation>%1 mm von der Linie; das Maßband unterscheidet %2 mm</translation>
+    </message>
+    <message>
+        <source>air before %1 kg/m3, after %2 kg/m3: ratio %3</source>
+        <translation>Luft vorher %1 kg/m3, nachher %2 kg/m3: Verhältnis %3</translation>
+    </message>
+    <message>
+        <source>jets numbered by diameter: jet area goes with the root of the density ratio, so the diameter with its fourth root</source>
+        <translation>nach Durchmesser nummeriert: die Fläche geht mit der Wurzel der Dichte, der Durchmesser also mit der vierten Wurzel</translation>
+    </message>
+    <message>
+        <source>jets numbered by flow: the number goes with the root of the density ratio</source>
+        <translation>nach Durchfluss nummeriert: die Nummer geht mit der Wurzel der Dichte</translation>
+    </message>
+    <message>
+        <source>tail and stop together</source>
+        <translation>Schluss- und Bremslicht zusammen</translation>
+    </message>
+    <message>
+        <source>one filament at a time</source>
+        <translation>ein Faden zur Zeit</translation>
+    </message>
+    <message>
+        <source>some of these bulbs&apos; watts are from memory: read them on the bulb</source>
+        <translation>einige dieser Wattzahlen sind aus dem Gedächtnis: von der Lampe ablesen</translation>
+    </message>
+    <message>
+        <source>the battery pays the difference: it goes flat while riding</source>
+        <translation>die Batterie zahlt den Unterschied: sie wird beim Fahren leer</translation>
+    </message>
+    <message>
+        <source>no air was lost: the difference is temperature, or within what the gauge can tell</source>
+        <translation>keine Luft ging verloren: der Unterschied ist Temperatur, oder liegt in dem, was der Prüfer unterscheidet</translation>
+    </message>
+    <message>
+        <source>no loss: the limit is not reached</source>
+        <translation>kein Verlust: die Grenze wird nicht erreicht</translation>
+    </message>
+    <message>
+        <source>does not fit a date</source>
+        <translation>passt nicht zu einem Datum</translation>
+    </message>
+    <message>
+        <source>last is a date, this is none</source>
+        <translation>last ist ein Datum, dies ist keines</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>overdue by %1 days</source>
+        <translation>seit %1 Tagen überfällig</translation>
+    </message>
+    <message>
+        <source>the odometer now, such as 12400 km</source>
+        <translation>der Kilometerstand jetzt, etwa 12400 km</translation>
+    </message>
+    <message>
+        <source>calendar: months end on their last day where the day is missing</source>
+        <translation>Kalender: Monate enden am letzten Tag, wo der Tag fehlt</translation>
+    </message>
+    <message>
+        <source>fuel to oil from 8 to 200, such as 50, 50:1 or 2 %</source>
+        <translation>Kraftstoff zu Öl von 8 bis 200, etwa 50, 50:1 oder 2 %</translation>
+    </message>
+    <message>
+        <source>one or both, from the manual</source>
+        <translation>eine oder beide, aus dem Handbuch</translation>
+    </message>
+    <message>
+        <source>uncertainty of the reading at 20 degC: %1 ohm</source>
+        <translation>Unsicherheit des Messwerts bei 20 degC: %1 ohm</translation>
+    </message>
+    <message>
+        <source>no uncertainty was given: %1 ohm is assumed, 2 % and 0.02 ohm (common practice, no source)</source>
+        <translation>keine Unsicherheit angegeben: %1 ohm angenommen, 2 % und 0,02 ohm (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>nearest in steps of %1 mm: %2 mm, which leaves %3 mm</source>
+        <translation>nächste in Stufen von %1 mm: %2 mm, lässt %3 mm</translation>
+    </message>
+    <message>
+        <source>it shows less than the true speed: not allowed in most places (from memory of UNECE R39)</source>
+        <translation>er zeigt weniger als die wahre Geschwindigkeit: fast überall verboten (aus dem Gedächtnis, UNECE R39)</translation>
+    </message>
+    <message>
+        <source>empty after %1 days: a battery cannot lose more than all</source>
+        <translation>leer nach %1 Tagen: eine Batterie kann nicht mehr als alles verlieren</translation>
+    </message>
+    <message>
+        <source>stage %1 of %2: %3 %4</source>
+        <translation>Stufe %1 von %2: %3 %4</translation>
+    </message>
+    <message>
+        <source>across three quarters of the breadth, all round; pattern visible on the rest</source>
+        <translation>über drei Viertel der Breite, rundum; sonst Profil sichtbar</translation>
+    </message>
+    <message>
+        <source>main grooves in the middle three quarters</source>
+        <translation>Hauptrillen in den mittleren drei Vierteln</translation>
+    </message>
+    <message>
+        <source>mopeds, small and light motorcycles</source>
+        <translation>Mopeds, Klein- und Leichtkrafträder</translation>
+    </message>
+    <message>
+        <source>middle three quarters</source>
+        <translation>mittlere drei Viertel</translation>
+    </message>
+    <message>
+        <source>treadwear indicator at 1/32 in: a making standard, not a roadside limit; states have their own</source>
+        <translation>Verschleißanzeiger bei 1/32 in: eine Baunorm, keine Grenze auf der Straße; Bundesstaaten haben eigene</translation>
+    </message>
+    <message>
+        <source>reject below 1/32 in</source>
+        <translation>unter 1/32 in ausmustern</translation>
+    </message>
+    <message>
+        <source>motorcycle, or another country</source>
+        <translation>motorcycle, oder ein anderes Land</translation>
+    </message>
+    <message>
+        <source>pattern visible</source>
+        <translation>Profil sichtbar</translation>
+    </message>
+    <message>
+        <source>no depth is laid down: look whether every original groove shows</source>
+        <translation>keine Tiefe vorgeschrieben: nachsehen, ob jede ursprüngliche Rille zu sehen ist</translation>
+    </message>
+    <message>
+        <source>age between %1 and %2 years, limit of the shop %3 years</source>
+        <translation>Alter zwischen %1 und %2 Jahren, Grenze der Werkstatt %3 Jahre</translation>
+    </message>
+    <message>
+        <source>three digits: week %1 of a year before 2000 that ends in %2; the decade is not in the code</source>
+        <translation>drei Ziffern: Woche %1 eines Jahres vor 2000, das auf %2 endet; das Jahrzehnt steht nicht im Code</translation>
+    </message>
+    <message>
+        <source>age is that of the youngest possible year: the tyre may be ten or twenty years older</source>
+        <translation>das Alter ist das des jüngsten möglichen Jahres: der Reifen kann zehn oder zwanzig Jahre älter sein</translation>
+    </message>
+    <message>
+        <source>week %1 of %2: %3 to %4</source>
+        <translation>Woche %1 von %2: %3 bis %4</translation>
+    </message>
+    <message>
+        <source>no load index and speed symbol in the marking</source>
+        <translation>keine Tragfähigkeitszahl und kein Geschwindigkeitszeichen in der Bezeichnung</translation>
+    </message>
+    <message>
+        <source>rider and luggage are %1 kg; a pair of these tyres holds %2 kg of machine, rider and luggage together</source>
+        <translation>Fahrer und Gepäck wiegen %1 kg; ein Paar dieser Reifen trägt %2 kg Fahrzeug, Fahrer und Gepäck zusammen</translation>
+    </message>
+    <message>
+        <source>rider and luggage alone are as much as one of these tyres holds, and most of it rests on the rear: look up the machine&apos;s highest load</source>
+        <translation>Fahrer und Gepäck allein sind so viel, wie einer dieser Reifen trägt, und das meiste ruht hinten: höchste Last des Fahrzeugs nachsehen</translation>
+    </message>
+    <message>
+        <source>no check digit in this scheme</source>
+        <translation>keine Prüfziffer in diesem Schema</translation>
+    </message>
+    <message>
+        <source>no: 17 characters are wanted, %1 were given</source>
+        <translation>nein: 17 Zeichen sind nötig, %1 wurden angegeben</translation>
+    </message>
+    <message>
+        <source>accepted as a plain frame number</source>
+        <translation>als einfache Rahmennummer angenommen</translation>
+    </message>
+    <message>
+        <source>%1 characters: not a number of 17</source>
+        <translation>%1 Zeichen: keine 17-stellige Nummer</translation>
+    </message>
+    <message>
+        <source>if the plate really shows so many, it is an older scheme without check digit</source>
+        <translation>zeigt das Schild wirklich so viele, ist es ein älteres Schema ohne Prüfziffer</translation>
+    </message>
+    <message>
+        <source>no: I, O and Q and signs are never used in a number of 17</source>
+        <translation>nein: I, O und Q und Zeichen stehen nie in einer 17-stelligen Nummer</translation>
+    </message>
+    <message>
+        <source>no: position 9 should be %1</source>
+        <translation>nein: Stelle 9 müsste %1 sein</translation>
+    </message>
+    <message>
+        <source>outside North America the check digit is not required: there a failed one is only a hint</source>
+        <translation>außerhalb Nordamerikas ist die Prüfziffer nicht Pflicht: dort ist eine falsche nur ein Hinweis</translation>
+    </message>
+    <message>
+        <source>position 10 is no year code; outside North America it often is not</source>
+        <translation>Stelle 10 ist kein Jahrescode; außerhalb Nordamerikas ist sie es oft nicht</translation>
+    </message>
+    <message>
+        <source>the year code repeats every 30 years, and is only a hint outside North America</source>
+        <translation>der Jahrescode wiederholt sich alle 30 Jahre und ist außerhalb Nordamerikas nur ein Hinweis</translation>
+    </message>
+    <message>
+        <source>starter cable under 0.91 m</source>
+        <translation>Starterkabel unter 0,91 m</translation>
+    </message>
+    <message>
+        <source>starter cable 0.91 to 1.83 m</source>
+        <translation>Starterkabel 0,91 bis 1,83 m</translation>
+    </message>
+    <message>
+        <source>cranking circuit, 0.20 V for each 100 A: give the current</source>
+        <translation>Anlasskreis, 0,20 V je 100 A: den Strom angeben</translation>
+    </message>
+    <message>
+        <source>the cranking current in A</source>
+        <translation>den Anlassstrom in A</translation>
+    </message>
+    <message>
+        <source>half the 12 V figure at 6 V: common practice, no source</source>
+        <translation>die Hälfte des 12-V-Werts bei 6 V: üblich, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>any drop that the meter can tell from zero is too much: %1</source>
+        <translation>jeder Abfall, den das Messgerät von null unterscheidet, ist zu viel: %1</translation>
+    </message>
+    <message>
+        <source>the service limit of the manual</source>
+        <translation>die Verschleißgrenze des Handbuchs</translation>
+    </message>
+    <message>
+        <source>%1 mm and more</source>
+        <translation>%1 mm und mehr</translation>
+    </message>
+    <message>
+        <source>worn %1 mm in %2 km; %3 mm left: %4 km</source>
+        <translation>verschlissen %1 mm in %2 km; %3 mm übrig: %4 km</translation>
+    </message>
+    <message>
+        <source>no wear was measured: what remains cannot be told</source>
+        <translation>kein Verschleiß gemessen: was bleibt, ist nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>tan (light brown)</source>
+        <translation>hellbraun</translation>
+    </message>
+    <message>
+        <source>clear or white</source>
+        <translation>klar oder weiß</translation>
+    </message>
+    <message>
+        <source>resistance %1 mohm/m (%2) at %3 degC: %4 mohm/m</source>
+        <translation>Widerstand %1 mohm/m (%2) bei %3 degC: %4 mohm/m</translation>
+    </message>
+    <message>
+        <source>solid copper, ASTM B258 size</source>
+        <translation>massives Kupfer, Maß nach ASTM B258</translation>
+    </message>
+    <message>
+        <source>by area, from IEC 60228 class 5</source>
+        <translation>nach Querschnitt, aus IEC 60228 Klasse 5</translation>
+    </message>
+    <message>
+        <source>the load wants a fuse of %1 A, more than this wire may stand behind (%2 A): take a thicker wire</source>
+        <translation>die Last will eine Sicherung von %1 A, mehr als vor diesem Kabel stehen darf (%2 A): ein dickeres Kabel nehmen</translation>
+    </message>
+    <message>
+        <source>fuse: the next blade size from 1.25 x %1 A: %2 A; the wire may stand behind %3 A</source>
+        <translation>Sicherung: nächste Flachsicherung ab 1.25 x %1 A: %2 A; vor dem Kabel dürfen %3 A stehen</translation>
+    </message>
+    <message>
+        <source>no blade fuse is large enough: such currents belong to the starter circuit</source>
+        <translation>keine Flachsicherung ist groß genug: solche Ströme gehören zum Anlasskreis</translation>
+    </message>
+    <message>
+        <source>this wire may stand behind %1 A at most: take a thicker wire</source>
+        <translation>vor diesem Kabel dürfen höchstens %1 A stehen: ein dickeres Kabel nehmen</translation>
+    </message>
+    <message>
+        <source>yes: %1</source>
+        <translation>ja: %1</translation>
+    </message>
+    <message>
+        <source>no: %1</source>
+        <translation>nein: %1</translation>
+    </message>
+    <message>
+        <source>overdue by %1</source>
+        <translation>überfällig um %1</translation>
+    </message>
+    <message>
+        <source>no uncertainty was given: %1 is assumed for an ordinary instrument (common practice, no source)</source>
+        <translation>keine Unsicherheit angegeben: %1 wird für ein gewöhnliches Messgerät angenommen (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>no verdict: %1</source>
+        <translation>kein Urteil: %1</translation>
+    </message>
+    <message>
+        <source>what would settle it: %1</source>
+        <translation>was es klären würde: %1</translation>
+    </message>
+    <message>
+        <source>limit: %1</source>
+        <translation>Grenze: %1</translation>
+    </message>
+    <message>
+        <source>load index %1 is outside the table of 30 to 80: look it up in the maker&apos;s book</source>
+        <translation>Tragfähigkeitszahl %1 liegt außerhalb der Tabelle von 30 bis 80: im Buch des Herstellers nachsehen</translation>
+    </message>
+    <message>
+        <source>speed symbol %1 has no fixed speed in the table</source>
+        <translation>Geschwindigkeitszeichen %1 hat in der Tabelle keine feste Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>lassen</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>tiefer</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>höher</translation>
+    </message>
+    <message>
+        <source>would be more vapour than the whole pressure</source>
+        <translation>wäre mehr Dampf als der ganze Druck</translation>
+    </message>
+    <message>
+        <source>a higher pressure or a lower temperature</source>
+        <translation>ein höherer Druck oder eine niedrigere Temperatur</translation>
+    </message>
+    <message>
+        <source>stands beside a specific gravity: give one of them</source>
+        <translation>steht neben einer Säuredichte: eines von beiden angeben</translation>
+    </message>
+    <message>
+        <source>is missing, and so is specific_gravity</source>
+        <translation>fehlt, und specific_gravity auch</translation>
+    </message>
+    <message>
+        <source>one of voltage and specific_gravity</source>
+        <translation>eines von voltage und specific_gravity</translation>
+    </message>
+    <message>
+        <source>is more than a battery at rest shows</source>
+        <translation>ist mehr, als eine ruhende Batterie zeigt</translation>
+    </message>
+    <message>
+        <source>up to 8 V for a 6 V battery</source>
+        <translation>bis 8 V bei einer 6-V-Batterie</translation>
+    </message>
+    <message>
+        <source>up to 16 V for a 12 V battery</source>
+        <translation>bis 16 V bei einer 12-V-Batterie</translation>
+    </message>
+    <message>
+        <source>a 6 V battery has half the voltage of the table: %1 V counts as %2 V</source>
+        <translation>eine 6-V-Batterie hat die halbe Spannung der Tabelle: %1 V zählen als %2 V</translation>
+    </message>
+    <message>
+        <source>above 13 V it is charging or has not rested: wait an hour or two after charging, then measure again</source>
+        <translation>über 13 V lädt sie oder hat nicht geruht: nach dem Laden ein bis zwei Stunden warten, dann neu messen</translation>
+    </message>
+    <message>
+        <source>is not a thread that is known here</source>
+        <translation>ist kein hier bekanntes Gewinde</translation>
+    </message>
+    <message>
+        <source>is not a property class of ISO 898-1</source>
+        <translation>ist keine Festigkeitsklasse von ISO 898-1</translation>
+    </message>
+    <message>
+        <source>stands beside a nut_factor: they are two ways to say one thing</source>
+        <translation>steht neben einem nut_factor: beides sagt dasselbe</translation>
+    </message>
+    <message>
+        <source>is missing, and so is friction</source>
+        <translation>fehlt, und friction auch</translation>
+    </message>
+    <message>
+        <source>one of nut_factor (0.05 to 0.6) and friction (0.03 to 0.6)</source>
+        <translation>eines von nut_factor (0,05 bis 0,6) und friction (0,03 bis 0,6)</translation>
+    </message>
+    <message>
+        <source>has no part in a sum with nut_factor, which covers all friction</source>
+        <translation>hat keinen Platz in einer Rechnung mit nut_factor, der alle Reibung umfasst</translation>
+    </message>
+    <message>
+        <source>is not known for this thread</source>
+        <translation>ist für dieses Gewinde nicht bekannt</translation>
+    </message>
+    <message>
+        <source>give it in mm</source>
+        <translation>in mm angeben</translation>
+    </message>
+    <message>
+        <source>would stretch this bolt past its proof load of %1 N</source>
+        <translation>würde diese Schraube über ihre Prüfkraft von %1 N dehnen</translation>
+    </message>
+    <message>
+        <source>up to %1 N.m with this friction</source>
+        <translation>bis %1 N.m bei dieser Reibung</translation>
+    </message>
+    <message>
+        <source>means that the thread strips before the bolt yields: a reduced limit is needed and is not guessed</source>
+        <translation>heißt, dass das Gewinde ausreißt, bevor die Schraube nachgibt: eine geringere Grenze ist nötig und wird nicht geraten</translation>
+    </message>
+    <message>
+        <source>give torque_limit, the figure of the manual for this thread</source>
+        <translation>torque_limit angeben, den Wert des Handbuchs für dieses Gewinde</translation>
+    </message>
+    <message>
+        <source>is not a grade that is known here</source>
+        <translation>ist keine hier bekannte Sorte</translation>
+    </message>
+    <message>
+        <source>an old single-phase alternator gives about 13.5 V at best</source>
+        <translation>eine alte einphasige Lichtmaschine gibt höchstens etwa 13,5 V</translation>
+    </message>
+    <message>
+        <source>a three-phase alternator gives about 14.5 V</source>
+        <translation>eine Drehstromlichtmaschine gibt etwa 14,5 V</translation>
+    </message>
+    <message>
+        <source>a dynamo with a good regulator gives about 14 V</source>
+        <translation>eine Gleichstromlichtmaschine mit gutem Regler gibt etwa 14 V</translation>
+    </message>
+    <message>
+        <source>more lamps or larger bulbs than the generator feeds: see lamp-budget</source>
+        <translation>mehr oder größere Lampen, als die Lichtmaschine speist: siehe Lampen und Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>up to %1 V</source>
+        <translation>bis %1 V</translation>
+    </message>
+    <message>
+        <source>is not below limit_high</source>
+        <translation>liegt nicht unter limit_high</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s two figures</source>
+        <translation>die zwei Werte des Handbuchs</translation>
+    </message>
+    <message>
+        <source>is not less than the stroke</source>
+        <translation>ist nicht kleiner als der Hub</translation>
+    </message>
+    <message>
+        <source>0 to %1 mm</source>
+        <translation>0 bis %1 mm</translation>
+    </message>
+    <message>
+        <source>from exhaust closing only %1 cm3 are compressed</source>
+        <translation>ab Auslassschluss werden nur %1 cm3 verdichtet</translation>
+    </message>
+    <message>
+        <source>has an ambiguous unit</source>
+        <translation>hat eine mehrdeutige Einheit</translation>
+    </message>
+    <message>
+        <source>is ambiguous</source>
+        <translation>ist mehrdeutig</translation>
+    </message>
+    <message>
+        <source>has no unit</source>
+        <translation>hat keine Einheit</translation>
+    </message>
+    <message>
+        <source>has a unit that is not known here</source>
+        <translation>hat eine hier unbekannte Einheit</translation>
+    </message>
+    <message>
+        <source>is not a unit that is known here</source>
+        <translation>ist keine hier bekannte Einheit</translation>
+    </message>
+    <message>
+        <source>must be above zero for a consumption</source>
+        <translation>muss bei einem Verbrauch über null sein</translation>
+    </message>
+    <message>
+        <source>such as 60 mpg(imp)</source>
+        <translation>etwa 60 mpg(imp)</translation>
+    </message>
+    <message>
+        <source>must not be zero for a consumption</source>
+        <translation>darf bei einem Verbrauch nicht null sein</translation>
+    </message>
+    <message>
+        <source>such as 3.5 L/100km</source>
+        <translation>etwa 3.5 L/100km</translation>
+    </message>
+    <message>
+        <source>must be above zero for a wire</source>
+        <translation>muss bei einem Kabel über null sein</translation>
+    </message>
+    <message>
+        <source>such as 0.75 mm2</source>
+        <translation>etwa 0.75 mm2</translation>
+    </message>
+    <message>
+        <source>is below absolute zero</source>
+        <translation>liegt unter dem absoluten Nullpunkt</translation>
+    </message>
+    <message>
+        <source>-273.15 degC and more</source>
+        <translation>-273,15 degC und mehr</translation>
+    </message>
+    <message>
+        <source>an absolute pressure cannot be negative</source>
+        <translation>ein Absolutdruck kann nicht negativ sein</translation>
+    </message>
+    <message>
+        <source>0 and more</source>
+        <translation>0 und mehr</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-11-25</source>
+        <translation>ein Datum wie 2026-11-25</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>is out of range</source>
+        <translation>liegt außerhalb</translation>
+    </message>
+    <message>
+        <source>is not one of the choices</source>
+        <translation>ist keine der Möglichkeiten</translation>
+    </message>
+    <message>
+        <source>is so long that the beam would reach the ground first</source>
+        <translation>ist so lang, dass der Strahl vorher den Boden träfe</translation>
+    </message>
+    <message>
+        <source>up to %1 m for this lamp height</source>
+        <translation>bis %1 m bei dieser Lampenhöhe</translation>
+    </message>
+    <message>
+        <source>is not below the first pressure</source>
+        <translation>liegt nicht unter dem ersten Druck</translation>
+    </message>
+    <message>
+        <source>below %1 kPa gauge</source>
+        <translation>unter %1 kPa gauge</translation>
+    </message>
+    <message>
+        <source>from the second reading down to %1 kPa: %2 days</source>
+        <translation>vom zweiten Messwert bis %1 kPa: %2 Tage</translation>
+    </message>
+    <message>
+        <source>a time such as 6 months, 1 year or 90 days</source>
+        <translation>eine Zeit wie 6 months, 1 year oder 90 days</translation>
+    </message>
+    <message>
+        <source>a whole number of months or years</source>
+        <translation>eine ganze Zahl von Monaten oder Jahren</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>a distance such as 3000 km</source>
+        <translation>eine Strecke wie 3000 km</translation>
+    </message>
+    <message>
+        <source>above 0 km</source>
+        <translation>über 0 km</translation>
+    </message>
+    <message>
+        <source>0 to 10000000 km</source>
+        <translation>0 bis 10000000 km</translation>
+    </message>
+    <message>
+        <source>is no mixture for a two-stroke</source>
+        <translation>ist kein Gemisch für einen Zweitakter</translation>
+    </message>
+    <message>
+        <source>is missing, and so is limit_low</source>
+        <translation>fehlt, und limit_low auch</translation>
+    </message>
+    <message>
+        <source>a connection is not corrected for temperature</source>
+        <translation>eine Verbindung wird nicht auf Temperatur korrigiert</translation>
+    </message>
+    <message>
+        <source>is above limit_high</source>
+        <translation>liegt über limit_high</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s two figures, the smaller first</source>
+        <translation>die zwei Werte des Handbuchs, der kleinere zuerst</translation>
+    </message>
+    <message>
+        <source>is too thin for that clearance: nothing would be left of the new one</source>
+        <translation>ist zu dünn für dieses Spiel: von der neuen bliebe nichts</translation>
+    </message>
+    <message>
+        <source>check the three figures; the valve may not seat</source>
+        <translation>die drei Werte prüfen; das Ventil sitzt vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>stands beside a true distance: give one of them</source>
+        <translation>steht neben einer wahren Strecke: eines von beiden angeben</translation>
+    </message>
+    <message>
+        <source>is missing, and so is true_distance</source>
+        <translation>fehlt, und true_distance auch</translation>
+    </message>
+    <message>
+        <source>one of true_distance and true_speed</source>
+        <translation>eines von true_distance und true_speed</translation>
+    </message>
+    <message>
+        <source>a distance, such as 10.4 km</source>
+        <translation>eine Strecke, etwa 10.4 km</translation>
+    </message>
+    <message>
+        <source>a speed, such as 52 km/h</source>
+        <translation>eine Geschwindigkeit, etwa 52 km/h</translation>
+    </message>
+    <message>
+        <source>0 to 1000000 km</source>
+        <translation>0 bis 1000000 km</translation>
+    </message>
+    <message>
+        <source>0 to 400 km/h</source>
+        <translation>0 bis 400 km/h</translation>
+    </message>
+    <message>
+        <source>must be a whole number</source>
+        <translation>muss eine ganze Zahl sein</translation>
+    </message>
+    <message>
+        <source>1, 2, 3 and so on</source>
+        <translation>1, 2, 3 und so weiter</translation>
+    </message>
+    <message>
+        <source>is not longer than half the stroke</source>
+        <translation>ist nicht länger als der halbe Hub</translation>
+    </message>
+    <message>
+        <source>more than %1 mm; about twice the stroke is usual</source>
+        <translation>mehr als %1 mm; etwa das Doppelte des Hubs ist üblich</translation>
+    </message>
+    <message>
+        <source>stands beside a travel: give one of them</source>
+        <translation>steht neben einem Weg: eines von beiden angeben</translation>
+    </message>
+    <message>
+        <source>is missing, and so is travel</source>
+        <translation>fehlt, und travel auch</translation>
+    </message>
+    <message>
+        <source>one of degrees and travel</source>
+        <translation>eines von degrees und travel</translation>
+    </message>
+    <message>
+        <source>is more than the stroke</source>
+        <translation>ist mehr als der Hub</translation>
+    </message>
+    <message>
+        <source>turned back so far the adapter leaves no arm</source>
+        <translation>so weit zurückgedreht lässt der Aufsatz keinen Hebel</translation>
+    </message>
+    <message>
+        <source>an adapter shorter than %1 mm, or another angle</source>
+        <translation>ein Aufsatz kürzer als %1 mm, oder ein anderer Winkel</translation>
+    </message>
+    <message>
+        <source>up to 50 cc: every original groove must show</source>
+        <translation>bis 50 cc: jede ursprüngliche Rille muss zu sehen sein</translation>
+    </message>
+    <message>
+        <source>is not a date code</source>
+        <translation>ist keine DOT-Zahl</translation>
+    </message>
+    <message>
+        <source>names week %1, which does not exist</source>
+        <translation>nennt Woche %1, die es nicht gibt</translation>
+    </message>
+    <message>
+        <source>lies in the future: week %1 of %2 began on %3</source>
+        <translation>liegt in der Zukunft: Woche %1 von %2 begann am %3</translation>
+    </message>
+    <message>
+        <source>a week 53 is rare: read the code again</source>
+        <translation>eine Woche 53 ist selten: den Code noch einmal ablesen</translation>
+    </message>
+    <message>
+        <source>such as 100/90-10 56J, 120/70 R 12 58P or 3.50-10 59J</source>
+        <translation>etwa 100/90-10 56J, 120/70 R 12 58P oder 3.50-10 59J</translation>
+    </message>
+    <message>
+        <source>is too long for a tyre marking</source>
+        <translation>ist zu lang für eine Reifenbezeichnung</translation>
+    </message>
+    <message>
+        <source>is not a marking that is read here</source>
+        <translation>ist keine hier lesbare Bezeichnung</translation>
+    </message>
+    <message>
+        <source>has a width, aspect or rim beyond motorcycle tyres</source>
+        <translation>hat Breite, Verhältnis oder Felge jenseits von Kraftradreifen</translation>
+    </message>
+    <message>
+        <source>an inch marking names no height: it is taken as equal to the width (common practice, no source)</source>
+        <translation>eine Zollbezeichnung nennt keine Höhe: sie wird gleich der Breite gesetzt (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>would end below the ambient pressure: the tyre is flat there</source>
+        <translation>läge unter dem Umgebungsdruck: der Reifen ist dort platt</translation>
+    </message>
+    <message>
+        <source>a higher pressure at the start</source>
+        <translation>einen höheren Anfangsdruck</translation>
+    </message>
+    <message>
+        <source>is no frame number</source>
+        <translation>ist keine Rahmennummer</translation>
+    </message>
+    <message>
+        <source>17 characters, or an older number as stamped</source>
+        <translation>17 Zeichen, oder eine ältere Nummer wie eingeschlagen</translation>
+    </message>
+    <message>
+        <source>read it again: 1 for I, 0 for O and Q</source>
+        <translation>noch einmal ablesen: 1 statt I, 0 statt O und Q</translation>
+    </message>
+    <message>
+        <source>a right check digit does not prove the number: letters and digits share values</source>
+        <translation>eine richtige Prüfziffer beweist die Nummer nicht: Buchstaben und Ziffern teilen sich Werte</translation>
+    </message>
+    <message>
+        <source>is needed: this limit is 0.20 V for each 100 A</source>
+        <translation>wird gebraucht: diese Grenze ist 0,20 V je 100 A</translation>
+    </message>
+    <message>
+        <source>is the same as new: nothing could wear</source>
+        <translation>ist dasselbe wie neu: nichts könnte verschleißen</translation>
+    </message>
+    <message>
+        <source>is better than new</source>
+        <translation>ist besser als neu</translation>
+    </message>
+    <message>
+        <source>up to %1 mm</source>
+        <translation>bis %1 mm</translation>
+    </message>
+    <message>
+        <source>stands beside a power: give one of them</source>
+        <translation>steht neben einer Leistung: eines von beiden angeben</translation>
+    </message>
+    <message>
+        <source>is missing, and so is power</source>
+        <translation>fehlt, und power auch</translation>
+    </message>
+    <message>
+        <source>one of current and power</source>
+        <translation>eines von current und power</translation>
+    </message>
+    <message>
+        <source>0.03 to 100 mm2, or 32 to 1 AWG</source>
+        <translation>0.03 bis 100 mm2, oder 32 bis 1 AWG</translation>
+    </message>
+    <message>
+        <source>would lose %1 V of %2 V in the wire</source>
+        <translation>würde %1 V von %2 V im Kabel verlieren</translation>
+    </message>
+    <message>
+        <source>a thicker wire, a shorter one or a smaller load</source>
+        <translation>ein dickeres Kabel, ein kürzeres oder weniger Last</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>from %1 up</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>above %1 up to %2</source>
+        <translation>über %1 bis %2</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>is missing (%1)</source>
+        <translation>fehlt (%1)</translation>
+    </message>
+    <message>
+        <source>%1, a fine pitch written as M10x1.25</source>
+        <translation>%1, eine Feinsteigung als M10x1.25 geschrieben</translation>
+    </message>
+    <message>
+        <source>a pitch from 0.2 to %1 mm (the coarse one)</source>
+        <translation>eine Steigung von 0.2 bis %1 mm (die grobe)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither a bulb type nor a power</source>
+        <translation>&quot;%1&quot; ist weder Lampentyp noch Leistung</translation>
+    </message>
+    <message>
+        <source>watts such as 5 W or 35/35 W, or one of %1; &quot;2 x P21W&quot; for two</source>
+        <translation>Watt wie 5 W oder 35/35 W, oder eines von %1; &quot;2 x P21W&quot; für zwei</translation>
+    </message>
+    <message>
+        <source>has no rule on file for %1</source>
+        <translation>hat keine hinterlegte Vorschrift für %1</translation>
+    </message>
+    <message>
+        <source>weeks 01 to 53; %1</source>
+        <translation>Wochen 01 bis 53; %1</translation>
+    </message>
+    <message>
+        <source>a code up to today, %1</source>
+        <translation>ein Code bis heute, %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>specific gravity at 26.7 degC: %1 + 0.004 x (%2 F - 80)/10 = %3</source>
+        <translation>Säuredichte bei 26,7 degC: %1 + 0,004 x (%2 F - 80)/10 = %3</translation>
+    </message>
+    <message>
+        <source>K = %1 as given</source>
+        <translation>K = %1 wie angegeben</translation>
+    </message>
+    <message>
+        <source>preload F = T/(K d) = %1 N.m/(%2 x %3 mm) = %4 N</source>
+        <translation>Vorspannkraft F = T/(K d) = %1 N.m/(%2 x %3 mm) = %4 N</translation>
+    </message>
+    <message>
+        <source>stress area As = pi/4 (d - 0.938194 P)^2 = %1 mm2, %2 mm2 in the table</source>
+        <translation>Spannungsquerschnitt As = pi/4 (d - 0.938194 P)^2 = %1 mm2, %2 mm2 in der Tabelle</translation>
+    </message>
+    <message>
+        <source>preload F = %1 x %2 MPa x %3 mm2 = %4 N</source>
+        <translation>Vorspannkraft F = %1 x %2 MPa x %3 mm2 = %4 N</translation>
+    </message>
+    <message>
+        <source>torque T = K d F = %1 x %2 mm x %3 N = %4 N.m</source>
+        <translation>Drehmoment T = K d F = %1 x %2 mm x %3 N = %4 N.m</translation>
+    </message>
+    <message>
+        <source>swept volume = pi/4 x (%1 mm)^2 x %2 mm = %3 cm3</source>
+        <translation>Hubraum = pi/4 x (%1 mm)^2 x %2 mm = %3 cm3</translation>
+    </message>
+    <message>
+        <source>ratio = (%1 + %2)/%3 = %4</source>
+        <translation>Verhältnis = (%1 + %2)/%3 = %4</translation>
+    </message>
+    <message>
+        <source>line = pi/4 x (%1 mm)^2 x %2 m = %3 mL</source>
+        <translation>Leitung = pi/4 x (%1 mm)^2 x %2 m = %3 mL</translation>
+    </message>
+    <message>
+        <source>system = %1 + %2 + %3 = %4 mL</source>
+        <translation>Anlage = %1 + %2 + %3 = %4 mL</translation>
+    </message>
+    <message>
+        <source>speed = %1 rpm/%2 x %3 m x 60/1000 = %4 km/h</source>
+        <translation>Geschwindigkeit = %1 rpm/%2 x %3 m x 60/1000 = %4 km/h</translation>
+    </message>
+    <message>
+        <source>mean piston speed = S n/30000 = %1 m/s</source>
+        <translation>mittlere Kolbengeschwindigkeit = S n/30000 = %1 m/s</translation>
+    </message>
+    <message>
+        <source>drop = per cent/100 x distance = %1 to %2 mm</source>
+        <translation>Abfall = Prozent/100 x Abstand = %1 bis %2 mm</translation>
+    </message>
+    <message>
+        <source>jet = %1 x ratio^%2 = %3</source>
+        <translation>Düse = %1 x Verhältnis^%2 = %3</translation>
+    </message>
+    <message>
+        <source>spare = %1 W - %2 W = %3 W</source>
+        <translation>übrig = %1 W - %2 W = %3 W</translation>
+    </message>
+    <message>
+        <source>second reading at the first temperature: (%1 + %2) x %3 K/%4 K - %5 = %6 kPa</source>
+        <translation>zweiter Messwert bei der ersten Temperatur: (%1 + %2) x %3 K/%4 K - %5 = %6 kPa</translation>
+    </message>
+    <message>
+        <source>lost: %1 kPa in %2 days = %3 kPa a day</source>
+        <translation>verloren: %1 kPa in %2 Tagen = %3 kPa am Tag</translation>
+    </message>
+    <message>
+        <source>%1 + %2 = %3; from %4 that is %5 days</source>
+        <translation>%1 + %2 = %3; ab %4 sind das %5 Tage</translation>
+    </message>
+    <message>
+        <source>%1 + %2 = %3 km; now %4 km: %5 km left</source>
+        <translation>%1 + %2 = %3 km; jetzt %4 km: noch %5 km</translation>
+    </message>
+    <message>
+        <source>oil = finished mix/(ratio + 1) = %1 L/(%2 + 1) = %3 mL</source>
+        <translation>Öl = fertiges Gemisch/(Verhältnis + 1) = %1 L/(%2 + 1) = %3 mL</translation>
+    </message>
+    <message>
+        <source>oil = fuel/ratio = %1 L/%2 = %3 mL</source>
+        <translation>Öl = Kraftstoff/Verhältnis = %1 L/%2 = %3 mL</translation>
+    </message>
+    <message>
+        <source>at 20 degC: %1 ohm/(1 + 0.00393 x (%2 - 20)) = %3 ohm</source>
+        <translation>bei 20 degC: %1 ohm/(1 + 0.00393 x (%2 - 20)) = %3 ohm</translation>
+    </message>
+    <message>
+        <source>new shim = %1 + %2 - %3 = %4 mm</source>
+        <translation>neue Scheibe = %1 + %2 - %3 = %4 mm</translation>
+    </message>
+    <message>
+        <source>error = (shown - true)/true = (%1 - %2)/%3 = %4 %</source>
+        <translation>Fehler = (angezeigt - wahr)/wahr = (%1 - %2)/%3 = %4 %</translation>
+    </message>
+    <message>
+        <source>charge = %1 A x %2 h = %3 Ah of %4 Ah: %5 %</source>
+        <translation>Ladung = %1 A x %2 h = %3 Ah von %4 Ah: %5 %</translation>
+    </message>
+    <message>
+        <source>arc = pi D a/360 = %1 mm; chord = D sin(a/2) = %2 mm</source>
+        <translation>Bogen = pi D a/360 = %1 mm; Sehne = D sin(a/2) = %2 mm</translation>
+    </message>
+    <message>
+        <source>setting = torque x L/(L + E cos a) = %1 N.m x %2</source>
+        <translation>Einstellung = Drehmoment x L/(L + E cos a) = %1 N.m x %2</translation>
+    </message>
+    <message>
+        <source>diameter = %1 in x 25.4 + 2 x %2 mm x %3 = %4 mm</source>
+        <translation>Durchmesser = %1 in x 25.4 + 2 x %2 mm x %3 = %4 mm</translation>
+    </message>
+    <message>
+        <source>absolute before: %1 + %2 = %3 kPa</source>
+        <translation>absolut vorher: %1 + %2 = %3 kPa</translation>
+    </message>
+    <message>
+        <source>absolute after: x (%1 K / %2 K) = %3 kPa</source>
+        <translation>absolut nachher: x (%1 K / %2 K) = %3 kPa</translation>
+    </message>
+    <message>
+        <source>gauge after: less ambient %1 kPa = %2 kPa</source>
+        <translation>Überdruck nachher: weniger Umgebung %1 kPa = %2 kPa</translation>
+    </message>
+    <message>
+        <source>sum of value x weight = %1, mod 11 = %2: check digit %3, position 9 shows %4</source>
+        <translation>Summe aus Wert x Gewicht = %1, mod 11 = %2: Prüfziffer %3, Stelle 9 zeigt %4</translation>
+    </message>
+    <message>
+        <source>resistance = %1 V/%2 A = %3 ohm</source>
+        <translation>Widerstand = %1 V/%2 A = %3 ohm</translation>
+    </message>
+    <message>
+        <source>current = %1 W/%2 V = %3 A</source>
+        <translation>Strom = %1 W/%2 V = %3 A</translation>
+    </message>
+    <message>
+        <source>drop = I R L = %1 A x %2 mohm/m x %3 m = %4 V</source>
+        <translation>Abfall = I R L = %1 A x %2 mohm/m x %3 m = %4 V</translation>
+    </message>
+    <message>
+        <source>0 straight ahead, 90 square, 180 turned back</source>
+        <translation>0 geradeaus, 90 quer, 180 zurück</translation>
+    </message>
+    <message>
+        <source>2 where the return is a wire as well</source>
+        <translation>2, wo auch der Rückweg ein Kabel ist</translation>
+    </message>
+    <message>
+        <source>6 months, 1 year, 90 days or 3000 km</source>
+        <translation>6 months, 1 year, 90 days oder 3000 km</translation>
+    </message>
+    <message>
+        <source>A starting point for the main jet at another height or temperature.</source>
+        <translation>Ein Ausgangspunkt für die Hauptdüse auf anderer Höhe oder bei anderer Temperatur.</translation>
+    </message>
+    <message>
+        <source>A torque for a bolt of known thread and class where the manual gives none.</source>
+        <translation>Ein Drehmoment für eine Schraube bekannten Gewindes und bekannter Klasse, wo das Handbuch keines nennt.</translation>
+    </message>
+    <message>
+        <source>A winding&apos;s resistance brought to 20 degC and held against its limits; an earth or a continuity as it is.</source>
+        <translation>Der Widerstand einer Wicklung auf 20 degC gebracht und an den Grenzen gemessen; Masse oder Durchgang, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>AGM, sealed</source>
+        <translation>AGM, verschlossen</translation>
+    </message>
+    <message>
+        <source>Adapter length E</source>
+        <translation>Aufsatzlänge E</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>Age limit of the shop</source>
+        <translation>Altersgrenze der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Age of a tyre</source>
+        <translation>Alter eines Reifens</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Altitude now</source>
+        <translation>Höhe jetzt</translation>
+    </message>
+    <message>
+        <source>Altitude then</source>
+        <translation>Höhe damals</translation>
+    </message>
+    <message>
+        <source>Altitude there</source>
+        <translation>Höhe dort</translation>
+    </message>
+    <message>
+        <source>Angle a</source>
+        <translation>Winkel a</translation>
+    </message>
+    <message>
+        <source>Arc on the flywheel</source>
+        <translation>Bogen auf dem Schwungrad</translation>
+    </message>
+    <message>
+        <source>Assumption</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>At idle</source>
+        <translation>Im Leerlauf</translation>
+    </message>
+    <message>
+        <source>At rest</source>
+        <translation>In Ruhe</translation>
+    </message>
+    <message>
+        <source>At revs</source>
+        <translation>Bei Drehzahl</translation>
+    </message>
+    <message>
+        <source>At sea level</source>
+        <translation>Auf Meereshöhe</translation>
+    </message>
+    <message>
+        <source>Austria</source>
+        <translation>Österreich</translation>
+    </message>
+    <message>
+        <source>Battery voltage at rest, at idle and at revs: whether the charging system works and what to look at.</source>
+        <translation>Batteriespannung in Ruhe, im Leerlauf und bei Drehzahl: ob die Ladeanlage geht und wo nachzusehen ist.</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>Bore of line</source>
+        <translation>Innenweite der Leitung</translation>
+    </message>
+    <message>
+        <source>Brake fluid</source>
+        <translation>Bremsflüssigkeit</translation>
+    </message>
+    <message>
+        <source>Caliper or cylinder</source>
+        <translation>Sattel oder Zylinder</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Kapazität</translation>
+    </message>
+    <message>
+        <source>Chamber</source>
+        <translation>Brennraum</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <source>Charge</source>
+        <translation>Ladung</translation>
+    </message>
+    <message>
+        <source>Charge lost</source>
+        <translation>Verlorene Ladung</translation>
+    </message>
+    <message>
+        <source>Charge of a battery</source>
+        <translation>Ladung der Batterie</translation>
+    </message>
+    <message>
+        <source>Check digit</source>
+        <translation>Prüfziffer</translation>
+    </message>
+    <message>
+        <source>Chord on the flywheel</source>
+        <translation>Sehne auf dem Schwungrad</translation>
+    </message>
+    <message>
+        <source>Circumference</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>Clearance measured</source>
+        <translation>Gemessenes Spiel</translation>
+    </message>
+    <message>
+        <source>Clearance wanted</source>
+        <translation>Gewünschtes Spiel</translation>
+    </message>
+    <message>
+        <source>Clearance with the nearest</source>
+        <translation>Spiel mit der nächsten</translation>
+    </message>
+    <message>
+        <source>Coefficient of friction</source>
+        <translation>Reibungszahl</translation>
+    </message>
+    <message>
+        <source>Colour of the fuse</source>
+        <translation>Farbe der Sicherung</translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation>Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>Compression reading and altitude</source>
+        <translation>Kompression und Höhe</translation>
+    </message>
+    <message>
+        <source>Conductors</source>
+        <translation>Leiter</translation>
+    </message>
+    <message>
+        <source>Connecting rod</source>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>Content of the system</source>
+        <translation>Inhalt der Anlage</translation>
+    </message>
+    <message>
+        <source>Convert a unit</source>
+        <translation>Einheit umrechnen</translation>
+    </message>
+    <message>
+        <source>Country</source>
+        <translation>Land</translation>
+    </message>
+    <message>
+        <source>Crank angle</source>
+        <translation>Kurbelwinkel</translation>
+    </message>
+    <message>
+        <source>Crank angle to piston travel and back, and the mark on the flywheel.</source>
+        <translation>Kurbelwinkel in Kolbenweg und zurück, und die Marke auf dem Schwungrad.</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Querschnitt</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Current of the load</source>
+        <translation>Strom der Last</translation>
+    </message>
+    <message>
+        <source>Current, voltage drop and fuse for a load at the end of a wire.</source>
+        <translation>Strom, Spannungsabfall und Sicherung für einen Verbraucher am Ende eines Kabels.</translation>
+    </message>
+    <message>
+        <source>DOT 3, DOT 4, DOT 5, DOT 5.1 or mineral</source>
+        <translation>DOT 3, DOT 4, DOT 5, DOT 5.1 oder mineral</translation>
+    </message>
+    <message>
+        <source>DOT 3, DOT 4, DOT 5, DOT 5.1, mineral or unknown</source>
+        <translation>DOT 3, DOT 4, DOT 5, DOT 5.1, mineral oder unknown</translation>
+    </message>
+    <message>
+        <source>DOT 5 (silicone) and DOT 5.1 (glycol) sound alike and never mix</source>
+        <translation>DOT 5 (Silikon) und DOT 5.1 (Glykol) klingen gleich und mischen sich nie</translation>
+    </message>
+    <message>
+        <source>Date code</source>
+        <translation>DOT-Zahl</translation>
+    </message>
+    <message>
+        <source>Days standing</source>
+        <translation>Tage im Stand</translation>
+    </message>
+    <message>
+        <source>Days to the limit</source>
+        <translation>Tage bis zur Grenze</translation>
+    </message>
+    <message>
+        <source>Days until the limit</source>
+        <translation>Tage bis zur Grenze</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>Density altitude</source>
+        <translation>Dichtehöhe</translation>
+    </message>
+    <message>
+        <source>Density of the air</source>
+        <translation>Dichte der Luft</translation>
+    </message>
+    <message>
+        <source>Density ratio</source>
+        <translation>Dichteverhältnis</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Displacement of one cylinder</source>
+        <translation>Hubraum eines Zylinders</translation>
+    </message>
+    <message>
+        <source>Distance so far</source>
+        <translation>Strecke bisher</translation>
+    </message>
+    <message>
+        <source>Distance to the wall</source>
+        <translation>Abstand zur Wand</translation>
+    </message>
+    <message>
+        <source>Does it charge?</source>
+        <translation>Lädt es?</translation>
+    </message>
+    <message>
+        <source>Drain while standing</source>
+        <translation>Entladung im Stand</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Abfall</translation>
+    </message>
+    <message>
+        <source>Drop measured</source>
+        <translation>Gemessener Abfall</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Engine speed</source>
+        <translation>Motordrehzahl</translation>
+    </message>
+    <message>
+        <source>Error</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Exhaust port</source>
+        <translation>Auslasskanal</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation>Faktor</translation>
+    </message>
+    <message>
+        <source>Final torque</source>
+        <translation>Enddrehmoment</translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation>Fertiges Gemisch</translation>
+    </message>
+    <message>
+        <source>First pressure</source>
+        <translation>Erster Druck</translation>
+    </message>
+    <message>
+        <source>First temperature</source>
+        <translation>Erste Temperatur</translation>
+    </message>
+    <message>
+        <source>Fluid for a flush</source>
+        <translation>Flüssigkeit zum Spülen</translation>
+    </message>
+    <message>
+        <source>Flywheel diameter</source>
+        <translation>Schwungraddurchmesser</translation>
+    </message>
+    <message>
+        <source>Frame number</source>
+        <translation>Rahmennummer</translation>
+    </message>
+    <message>
+        <source>Friction under the head</source>
+        <translation>Reibung unter dem Kopf</translation>
+    </message>
+    <message>
+        <source>From bore, stroke and the volume of the chamber.</source>
+        <translation>Aus Bohrung, Hub und Brennraumvolumen.</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
+        <source>Fuse</source>
+        <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>Generator</source>
+        <translation>Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Deutschland</translation>
+    </message>
+    <message>
+        <source>Greatest angle</source>
+        <translation>Größter Winkel</translation>
+    </message>
+    <message>
+        <source>Greatest drop</source>
+        <translation>Größter Abfall</translation>
+    </message>
+    <message>
+        <source>H4 (P43t) and HS1 (PX43t) are not alike: do not swap them</source>
+        <translation>H4 (P43t) und HS1 (PX43t) sind nicht gleich: nicht tauschen</translation>
+    </message>
+    <message>
+        <source>Headlamp aim</source>
+        <translation>Scheinwerfereinstellung</translation>
+    </message>
+    <message>
+        <source>Height of the lamp</source>
+        <translation>Höhe der Lampe</translation>
+    </message>
+    <message>
+        <source>How far speedometer or odometer are out.</source>
+        <translation>Wie weit Tacho oder Kilometerzähler danebenliegen.</translation>
+    </message>
+    <message>
+        <source>How fast a tyre or a crankcase loses air, with the temperature taken out.</source>
+        <translation>Wie schnell ein Reifen oder Kurbelgehäuse Luft verliert, ohne den Einfluss der Temperatur.</translation>
+    </message>
+    <message>
+        <source>How full a lead-acid battery is, from its rested voltage or its acid.</source>
+        <translation>Wie voll eine Bleibatterie ist, nach Ruhespannung oder Säure.</translation>
+    </message>
+    <message>
+        <source>How much air there is for the engine to breathe.</source>
+        <translation>Wie viel Luft der Motor zu atmen hat.</translation>
+    </message>
+    <message>
+        <source>How much brake or clutch fluid to have ready before the circuit is opened.</source>
+        <translation>Wie viel Brems- oder Kupplungsflüssigkeit bereitsteht, bevor der Kreis geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>How much of the battery a standing current takes until the next ride.</source>
+        <translation>Wie viel der Batterie ein Ruhestrom bis zur nächsten Fahrt nimmt.</translation>
+    </message>
+    <message>
+        <source>How much oil goes into the fuel.</source>
+        <translation>Wie viel Öl in den Kraftstoff kommt.</translation>
+    </message>
+    <message>
+        <source>Ignition timing</source>
+        <translation>Zündzeitpunkt</translation>
+    </message>
+    <message>
+        <source>In the machine</source>
+        <translation>Im Fahrzeug</translation>
+    </message>
+    <message>
+        <source>In which order and stages to tighten several bolts of one joint.</source>
+        <translation>In welcher Reihenfolge und in welchen Stufen mehrere Schrauben einer Verbindung angezogen werden.</translation>
+    </message>
+    <message>
+        <source>Jet</source>
+        <translation>Düse</translation>
+    </message>
+    <message>
+        <source>Jet now</source>
+        <translation>Düse jetzt</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lampen</translation>
+    </message>
+    <message>
+        <source>Lamps and generator</source>
+        <translation>Lampen und Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>Last done</source>
+        <translation>Zuletzt getan</translation>
+    </message>
+    <message>
+        <source>Law</source>
+        <translation>Vorschrift</translation>
+    </message>
+    <message>
+        <source>Least angle</source>
+        <translation>Kleinster Winkel</translation>
+    </message>
+    <message>
+        <source>Least drop</source>
+        <translation>Kleinster Abfall</translation>
+    </message>
+    <message>
+        <source>Least dry boiling point</source>
+        <translation>Mindestsiedepunkt trocken</translation>
+    </message>
+    <message>
+        <source>Least wet boiling point</source>
+        <translation>Mindestsiedepunkt nass</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Verbleibt</translation>
+    </message>
+    <message>
+        <source>Length of line</source>
+        <translation>Länge der Leitung</translation>
+    </message>
+    <message>
+        <source>Length of wire</source>
+        <translation>Kabellänge</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>Limit of the manual</source>
+        <translation>Grenze des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Limit of the thread</source>
+        <translation>Grenze des Gewindes</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>Loss</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>Loss of pressure</source>
+        <translation>Druckverlust</translation>
+    </message>
+    <message>
+        <source>Loss per day</source>
+        <translation>Verlust am Tag</translation>
+    </message>
+    <message>
+        <source>Loss that is allowed</source>
+        <translation>Erlaubter Verlust</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Untere Grenze</translation>
+    </message>
+    <message>
+        <source>Lower limit of the manual</source>
+        <translation>Untere Grenze des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Lowest allowed</source>
+        <translation>Niedrigster erlaubter</translation>
+    </message>
+    <message>
+        <source>M3 to M16, property classes 4.6 to 12.9 of ISO 898-1</source>
+        <translation>M3 bis M16, Festigkeitsklassen 4.6 bis 12.9 von ISO 898-1</translation>
+    </message>
+    <message>
+        <source>Made from</source>
+        <translation>Gemacht ab</translation>
+    </message>
+    <message>
+        <source>Made to</source>
+        <translation>Gemacht bis</translation>
+    </message>
+    <message>
+        <source>Main jet in other air</source>
+        <translation>Hauptdüse in anderer Luft</translation>
+    </message>
+    <message>
+        <source>Marking</source>
+        <translation>Bezeichnung</translation>
+    </message>
+    <message>
+        <source>Marking of a tyre</source>
+        <translation>Bezeichnung eines Reifens</translation>
+    </message>
+    <message>
+        <source>Maryland</source>
+        <translation>Maryland</translation>
+    </message>
+    <message>
+        <source>May mix</source>
+        <translation>Mischbar</translation>
+    </message>
+    <message>
+        <source>Mean bearing diameter</source>
+        <translation>Mittlerer Auflagedurchmesser</translation>
+    </message>
+    <message>
+        <source>Mean piston speed</source>
+        <translation>Mittlere Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Nearest in steps</source>
+        <translation>Nächste Stufe</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>Nominal voltage</source>
+        <translation>Nennspannung</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Number of bolts</source>
+        <translation>Zahl der Schrauben</translation>
+    </message>
+    <message>
+        <source>Numbered by</source>
+        <translation>Nummeriert nach</translation>
+    </message>
+    <message>
+        <source>Nut factor K</source>
+        <translation>Faktor K</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Öl</translation>
+    </message>
+    <message>
+        <source>Order of tightening</source>
+        <translation>Anzugsreihenfolge</translation>
+    </message>
+    <message>
+        <source>Overall ratio</source>
+        <translation>Gesamtübersetzung</translation>
+    </message>
+    <message>
+        <source>Part of the circuit</source>
+        <translation>Teil des Stromkreises</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>Piston travel</source>
+        <translation>Kolbenweg</translation>
+    </message>
+    <message>
+        <source>Possible years</source>
+        <translation>Mögliche Jahre</translation>
+    </message>
+    <message>
+        <source>Power correction SAE J1349</source>
+        <translation>Leistungskorrektur SAE J1349</translation>
+    </message>
+    <message>
+        <source>Power lost</source>
+        <translation>Verlorene Leistung</translation>
+    </message>
+    <message>
+        <source>Power of the load</source>
+        <translation>Leistung der Last</translation>
+    </message>
+    <message>
+        <source>Preload</source>
+        <translation>Vorspannkraft</translation>
+    </message>
+    <message>
+        <source>Preload from a torque</source>
+        <translation>Vorspannung aus Drehmoment</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>Proof load</source>
+        <translation>Prüfkraft</translation>
+    </message>
+    <message>
+        <source>Property class</source>
+        <translation>Festigkeitsklasse</translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation>Verhältnis</translation>
+    </message>
+    <message>
+        <source>Ratio to standard air</source>
+        <translation>Verhältnis zur Normluft</translation>
+    </message>
+    <message>
+        <source>Ratio, to 1</source>
+        <translation>Verhältnis, zu 1</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Relative Feuchte</translation>
+    </message>
+    <message>
+        <source>Remaining</source>
+        <translation>Bleibt</translation>
+    </message>
+    <message>
+        <source>Reservoir</source>
+        <translation>Behälter</translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>Resistance at 20 degC</source>
+        <translation>Widerstand bei 20 degC</translation>
+    </message>
+    <message>
+        <source>Resistance of a coil or connection</source>
+        <translation>Widerstand einer Spule oder Verbindung</translation>
+    </message>
+    <message>
+        <source>Resistance, mohm/m</source>
+        <translation>Widerstand, mohm/m</translation>
+    </message>
+    <message>
+        <source>Rider and luggage</source>
+        <translation>Fahrer und Gepäck</translation>
+    </message>
+    <message>
+        <source>Rim</source>
+        <translation>Felge</translation>
+    </message>
+    <message>
+        <source>Road speed at an engine speed.</source>
+        <translation>Fahrgeschwindigkeit bei einer Motordrehzahl.</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Vorschrift</translation>
+    </message>
+    <message>
+        <source>Second pressure</source>
+        <translation>Zweiter Druck</translation>
+    </message>
+    <message>
+        <source>Second reading at the first temperature</source>
+        <translation>Zweiter Messwert bei der ersten Temperatur</translation>
+    </message>
+    <message>
+        <source>Second temperature</source>
+        <translation>Zweite Temperatur</translation>
+    </message>
+    <message>
+        <source>Share of proof load</source>
+        <translation>Anteil an der Prüfkraft</translation>
+    </message>
+    <message>
+        <source>Share of the voltage</source>
+        <translation>Anteil an der Spannung</translation>
+    </message>
+    <message>
+        <source>Shim</source>
+        <translation>Scheibe</translation>
+    </message>
+    <message>
+        <source>Shim fitted</source>
+        <translation>Verbaute Scheibe</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Angezeigt</translation>
+    </message>
+    <message>
+        <source>Size, load and speed from what is moulded into the wall.</source>
+        <translation>Größe, Last und Geschwindigkeit aus der Aufschrift der Flanke.</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Specific gravity</source>
+        <translation>Säuredichte</translation>
+    </message>
+    <message>
+        <source>Specific gravity at 26.7 degC</source>
+        <translation>Säuredichte bei 26,7 degC</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Speed from gearing</source>
+        <translation>Geschwindigkeit aus der Übersetzung</translation>
+    </message>
+    <message>
+        <source>Speedometer error</source>
+        <translation>Tachofehler</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Stufen</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Steps of the shims</source>
+        <translation>Stufen der Scheiben</translation>
+    </message>
+    <message>
+        <source>Stress area</source>
+        <translation>Spannungsquerschnitt</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Anlage</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Temperature now</source>
+        <translation>Temperatur jetzt</translation>
+    </message>
+    <message>
+        <source>Temperature of the wire</source>
+        <translation>Temperatur des Kabels</translation>
+    </message>
+    <message>
+        <source>Temperature then</source>
+        <translation>Temperatur damals</translation>
+    </message>
+    <message>
+        <source>Temperature there</source>
+        <translation>Temperatur dort</translation>
+    </message>
+    <message>
+        <source>The next date or odometer reading for work that comes again.</source>
+        <translation>Der nächste Tag oder Kilometerstand für wiederkehrende Arbeit.</translation>
+    </message>
+    <message>
+        <source>The same quantity in another unit, by exact factors.</source>
+        <translation>Dieselbe Größe in anderer Einheit, mit genauen Faktoren.</translation>
+    </message>
+    <message>
+        <source>The volume is</source>
+        <translation>Das Volumen ist</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Gewinde</translation>
+    </message>
+    <message>
+        <source>Thread is in</source>
+        <translation>Gewinde sitzt in</translation>
+    </message>
+    <message>
+        <source>Time between</source>
+        <translation>Zeit dazwischen</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Mal</translation>
+    </message>
+    <message>
+        <source>Times the system&apos;s content</source>
+        <translation>Mal den Inhalt der Anlage</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Nach</translation>
+    </message>
+    <message>
+        <source>To be filled in</source>
+        <translation>Einzufüllen</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Torque for a bolt</source>
+        <translation>Drehmoment für eine Schraube</translation>
+    </message>
+    <message>
+        <source>Torque wanted</source>
+        <translation>Gewünschtes Drehmoment</translation>
+    </message>
+    <message>
+        <source>Torque wrench with an adapter</source>
+        <translation>Drehmomentschlüssel mit Aufsatz</translation>
+    </message>
+    <message>
+        <source>Tread depth</source>
+        <translation>Profiltiefe</translation>
+    </message>
+    <message>
+        <source>True distance</source>
+        <translation>Wahre Strecke</translation>
+    </message>
+    <message>
+        <source>True speed</source>
+        <translation>Wahre Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>Turn the beam</source>
+        <translation>Lichtkegel stellen</translation>
+    </message>
+    <message>
+        <source>Two-stroke mixture</source>
+        <translation>Zweitaktgemisch</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Bauart</translation>
+    </message>
+    <message>
+        <source>Tyre pressure in other weather or height</source>
+        <translation>Reifendruck bei anderem Wetter oder anderer Höhe</translation>
+    </message>
+    <message>
+        <source>UK inspection</source>
+        <translation>britische Prüfung</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Unsicherheit</translation>
+    </message>
+    <message>
+        <source>United Kingdom</source>
+        <translation>Vereinigtes Königreich</translation>
+    </message>
+    <message>
+        <source>United States, federal</source>
+        <translation>Vereinigte Staaten, Bund</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Obere Grenze</translation>
+    </message>
+    <message>
+        <source>Upper limit of the manual</source>
+        <translation>Obere Grenze des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Valid</source>
+        <translation>Gültig</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Value in the unit wanted</source>
+        <translation>Wert in der gewünschten Einheit</translation>
+    </message>
+    <message>
+        <source>Valve shim</source>
+        <translation>Einstellscheibe</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Voltage at rest</source>
+        <translation>Ruhespannung</translation>
+    </message>
+    <message>
+        <source>Voltage drop</source>
+        <translation>Spannungsabfall</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Wear and what remains</source>
+        <translation>Verschleiß und was bleibt</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Woche</translation>
+    </message>
+    <message>
+        <source>What a gauge will show when the tyre is warmer, colder, higher or lower.</source>
+        <translation>Was der Prüfer zeigt, wenn der Reifen wärmer, kälter, höher oder tiefer ist.</translation>
+    </message>
+    <message>
+        <source>What a torque does to a bolt: how near to its proof load.</source>
+        <translation>Was ein Drehmoment mit einer Schraube macht: wie nah an der Prüfkraft.</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>What the compression gauge would have shown at sea level, to compare with the manual.</source>
+        <translation>Was der Kompressionsprüfer auf Meereshöhe gezeigt hätte, zum Vergleich mit dem Handbuch.</translation>
+    </message>
+    <message>
+        <source>What to set on the wrench when a crowfoot or extension lengthens it.</source>
+        <translation>Was am Schlüssel einzustellen ist, wenn ein Maulaufsatz ihn verlängert.</translation>
+    </message>
+    <message>
+        <source>When a tyre was made, from the date code on its wall.</source>
+        <translation>Wann ein Reifen gemacht wurde, nach der DOT-Zahl an der Flanke.</translation>
+    </message>
+    <message>
+        <source>When it is due again</source>
+        <translation>Wann es wieder fällig ist</translation>
+    </message>
+    <message>
+        <source>Where the cut-off of the dipped beam belongs on a wall, and which way to turn the lamp.</source>
+        <translation>Wo die Hell-Dunkel-Grenze des Abblendlichts an der Wand hingehört, und wohin die Lampe zu drehen ist.</translation>
+    </message>
+    <message>
+        <source>Where to look, likeliest first</source>
+        <translation>Wo nachsehen, Wahrscheinlichstes zuerst</translation>
+    </message>
+    <message>
+        <source>Whether a frame number was read rightly, and what years its code may mean.</source>
+        <translation>Ob eine Rahmennummer richtig gelesen wurde, und welche Jahre ihr Code bedeuten kann.</translation>
+    </message>
+    <message>
+        <source>Whether a lead, switch or earth loses too much.</source>
+        <translation>Ob eine Leitung, ein Schalter oder eine Masse zu viel verliert.</translation>
+    </message>
+    <message>
+        <source>Whether a new fluid may go onto what is in, and what it bears.</source>
+        <translation>Ob eine neue Flüssigkeit zu der vorhandenen darf, und was sie aushält.</translation>
+    </message>
+    <message>
+        <source>Whether a part is within its service limit and how far it will go at the same rate.</source>
+        <translation>Ob ein Teil in seiner Verschleißgrenze liegt und wie weit es so noch kommt.</translation>
+    </message>
+    <message>
+        <source>Whether the generator feeds all that is lit at once.</source>
+        <translation>Ob die Lichtmaschine alles speist, was zugleich leuchtet.</translation>
+    </message>
+    <message>
+        <source>Whether the tread is deep enough for the law of a place.</source>
+        <translation>Ob das Profil für das Recht eines Ortes tief genug ist.</translation>
+    </message>
+    <message>
+        <source>Which shim brings the clearance to what is wanted.</source>
+        <translation>Welche Scheibe das Ventilspiel auf das gewünschte bringt.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Wire and fuse</source>
+        <translation>Kabel und Sicherung</translation>
+    </message>
+    <message>
+        <source>Wrench length L</source>
+        <translation>Schlüssellänge L</translation>
+    </message>
+    <message>
+        <source>Wrench setting</source>
+        <translation>Einstellung am Schlüssel</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Jahr</translation>
+    </message>
+    <message>
+        <source>a crankcase&apos;s accepted drop is the service manual&apos;s figure</source>
+        <translation>der zulässige Abfall eines Kurbelgehäuses steht im Werkstatthandbuch</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-11-25 or a distance such as 12400 km</source>
+        <translation>ein Datum wie 2026-11-25 oder eine Strecke wie 12400 km</translation>
+    </message>
+    <message>
+        <source>a digital or sliding depth gauge without a better figure is taken to be good to 0.1 mm</source>
+        <translation>ein digitaler oder Schiebetiefenmesser ohne bessere Angabe gilt als auf 0,1 mm genau</translation>
+    </message>
+    <message>
+        <source>a drop means something only with the load current flowing</source>
+        <translation>ein Abfall sagt nur etwas, wenn der Laststrom fließt</translation>
+    </message>
+    <message>
+        <source>a fuse protects the wire, not the load: never fit a larger one</source>
+        <translation>eine Sicherung schützt das Kabel, nicht die Last: nie eine größere einsetzen</translation>
+    </message>
+    <message>
+        <source>a generator gives its rating only at revs; ignition and charging need their share</source>
+        <translation>eine Lichtmaschine gibt ihre Nennleistung nur bei Drehzahl; Zündung und Laden brauchen ihren Teil</translation>
+    </message>
+    <message>
+        <source>a legal tyre can be worn out: the maker&apos;s limit is often higher</source>
+        <translation>ein zulässiger Reifen kann verschlissen sein: die Grenze des Herstellers liegt oft höher</translation>
+    </message>
+    <message>
+        <source>a loss smaller than the gauge&apos;s error is none that was measured</source>
+        <translation>ein Verlust kleiner als der Fehler des Prüfers ist keiner, der gemessen wurde</translation>
+    </message>
+    <message>
+        <source>a metric thread such as M8 or M8x1.25: measure it, or read the parts list</source>
+        <translation>ein metrisches Gewinde wie M8 oder M8x1.25: messen oder in der Teileliste nachsehen</translation>
+    </message>
+    <message>
+        <source>a number with its unit, such as 25 lbf.ft</source>
+        <translation>eine Zahl mit Einheit, etwa 25 lbf.ft</translation>
+    </message>
+    <message>
+        <source>a pad at its backing plate, a cracked disc or a grooved drum is finished whatever the sum says</source>
+        <translation>ein Belag am Träger, eine rissige Scheibe oder eine riefige Trommel ist am Ende, was die Rechnung auch sagt</translation>
+    </message>
+    <message>
+        <source>a skimmed head raises the ratio: fuel and timing must suit it</source>
+        <translation>ein geplanter Kopf erhöht das Verhältnis: Kraftstoff und Zündung müssen passen</translation>
+    </message>
+    <message>
+        <source>a starting point only: final jetting is by plug reading and the manual; a weak mixture seizes a two-stroke</source>
+        <translation>nur ein Ausgangspunkt: fertig bedüst wird nach Kerzenbild und Handbuch; zu mageres Gemisch frisst einen Zweitakter</translation>
+    </message>
+    <message>
+        <source>a tank filled to the mark holds finished mix</source>
+        <translation>ein bis zur Marke gefüllter Tank enthält fertiges Gemisch</translation>
+    </message>
+    <message>
+        <source>a tape lies along the arc, calipers measure the chord</source>
+        <translation>ein Maßband liegt am Bogen, ein Messschieber misst die Sehne</translation>
+    </message>
+    <message>
+        <source>a tyre stretches a little: the real change is slightly smaller</source>
+        <translation>ein Reifen dehnt sich etwas: die wirkliche Änderung ist etwas kleiner</translation>
+    </message>
+    <message>
+        <source>a winding can pass cold and fail hot</source>
+        <translation>eine Wicklung kann kalt gut sein und heiß versagen</translation>
+    </message>
+    <message>
+        <source>a young tyre can be cracked, hard or damaged: look at it</source>
+        <translation>ein junger Reifen kann rissig, hart oder beschädigt sein: ansehen</translation>
+    </message>
+    <message>
+        <source>above sea level</source>
+        <translation>über Meer</translation>
+    </message>
+    <message>
+        <source>above sea level; the standard pressure there is used</source>
+        <translation>über Meer; es gilt der dortige Normdruck</translation>
+    </message>
+    <message>
+        <source>acid burns and charging gas explodes: glasses, gloves, no sparks, negative lead off first</source>
+        <translation>Säure ätzt und Ladegas explodiert: Brille, Handschuhe, keine Funken, Minuspol zuerst ab</translation>
+    </message>
+    <message>
+        <source>across, pair by pair</source>
+        <translation>über Kreuz, Paar für Paar</translation>
+    </message>
+    <message>
+        <source>air bleeds, needle circuit and fuel change the result (common practice, no source)</source>
+        <translation>Luftdüsen, Nadel und Kraftstoff ändern das Ergebnis (üblich, ohne Quelle)</translation>
+    </message>
+    <message>
+        <source>all that is left at top dead centre, by filling with oil</source>
+        <translation>alles, was im oberen Totpunkt bleibt, mit Öl ausgelitert</translation>
+    </message>
+    <message>
+        <source>altitude as in the standard atmosphere; CIPM-2007 for 15 to 27 degC and 600 to 1100 hPa; dry and humid formula differ by 0.04 % at no humidity</source>
+        <translation>Höhe wie in der Normatmosphäre; CIPM-2007 für 15 bis 27 degC und 600 bis 1100 hPa; trockene und feuchte Formel weichen ohne Feuchte um 0,04 % ab</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>an order printed in the manual or cast beside the bolts wins</source>
+        <translation>eine Reihenfolge im Handbuch oder neben den Schrauben eingegossen geht vor</translation>
+    </message>
+    <message>
+        <source>as in the papers</source>
+        <translation>wie in den Papieren</translation>
+    </message>
+    <message>
+        <source>as stamped in the frame, 17 characters or an older number</source>
+        <translation>wie in den Rahmen eingeschlagen, 17 Zeichen oder eine ältere Nummer</translation>
+    </message>
+    <message>
+        <source>as the gauge shows it</source>
+        <translation>wie der Prüfer zeigt</translation>
+    </message>
+    <message>
+        <source>at the bolt, from the manual</source>
+        <translation>an der Schraube, aus dem Handbuch</translation>
+    </message>
+    <message>
+        <source>at the most worn place</source>
+        <translation>an der am stärksten verschlissenen Stelle</translation>
+    </message>
+    <message>
+        <source>at the most worn place of the middle three quarters</source>
+        <translation>an der am stärksten abgefahrenen Stelle der mittleren drei Viertel</translation>
+    </message>
+    <message>
+        <source>at the speed the manual names, often 4000 to 5000 rpm</source>
+        <translation>bei der Drehzahl, die das Handbuch nennt, oft 4000 bis 5000 rpm</translation>
+    </message>
+    <message>
+        <source>battery charged and connected, warm engine</source>
+        <translation>Batterie geladen und angeschlossen, Motor warm</translation>
+    </message>
+    <message>
+        <source>battery post to its clamp</source>
+        <translation>Batteriepol bis Klemme</translation>
+    </message>
+    <message>
+        <source>battery post to starter solenoid</source>
+        <translation>Batteriepol bis Magnetschalter</translation>
+    </message>
+    <message>
+        <source>behind the pistons</source>
+        <translation>hinter den Kolben</translation>
+    </message>
+    <message>
+        <source>between centres</source>
+        <translation>zwischen den Mitten</translation>
+    </message>
+    <message>
+        <source>between marks on the road</source>
+        <translation>zwischen Marken an der Straße</translation>
+    </message>
+    <message>
+        <source>between the two probes</source>
+        <translation>zwischen den zwei Messspitzen</translation>
+    </message>
+    <message>
+        <source>bolts are numbered round the circle, or along the row, from 1</source>
+        <translation>Schrauben sind im Kreis oder entlang der Reihe ab 1 nummeriert</translation>
+    </message>
+    <message>
+        <source>bore in hundredths of a millimetre</source>
+        <translation>Bohrung in hundertstel Millimeter</translation>
+    </message>
+    <message>
+        <source>brake fluid harms paint, skin and eyes; brakes are proved before the machine leaves the shop</source>
+        <translation>Bremsflüssigkeit schadet Lack, Haut und Augen; Bremsen werden nachgewiesen, bevor das Fahrzeug die Werkstatt verlässt</translation>
+    </message>
+    <message>
+        <source>bulb types or watts that burn together, separated by commas: H4, 2 x P21W, 5 W</source>
+        <translation>Lampentypen oder Watt, die zusammen leuchten, durch Kommas getrennt: H4, 2 x P21W, 5 W</translation>
+    </message>
+    <message>
+        <source>by hydrometer; flooded batteries only</source>
+        <translation>mit dem Säureheber; nur offene Batterien</translation>
+    </message>
+    <message>
+        <source>by satellite or by stop-watch</source>
+        <translation>mit Satellit oder Stoppuhr</translation>
+    </message>
+    <message>
+        <source>centre of the lamp above the ground, rider on</source>
+        <translation>Lampenmitte über Boden, mit Fahrer</translation>
+    </message>
+    <message>
+        <source>centred piston pin; dial gauge in line with the cylinder</source>
+        <translation>Kolbenbolzen mittig; Messuhr in Zylinderachse</translation>
+    </message>
+    <message>
+        <source>closed tyre, dry air, weather as in the standard atmosphere</source>
+        <translation>geschlossener Reifen, trockene Luft, Wetter wie in der Normatmosphäre</translation>
+    </message>
+    <message>
+        <source>coil or winding</source>
+        <translation>Spule oder Wicklung</translation>
+    </message>
+    <message>
+        <source>cold, with a feeler gauge</source>
+        <translation>kalt, mit der Fühlerlehre</translation>
+    </message>
+    <message>
+        <source>compare the frame with the papers: a number that fits its check digit can still be the wrong one</source>
+        <translation>Rahmen mit den Papieren vergleichen: auch eine Nummer mit passender Prüfziffer kann die falsche sein</translation>
+    </message>
+    <message>
+        <source>continuity</source>
+        <translation>Durchgang</translation>
+    </message>
+    <message>
+        <source>copper; class 5 areas from the table, others scaled by area</source>
+        <translation>Kupfer; Klasse-5-Querschnitte aus der Tabelle, andere nach Querschnitt gerechnet</translation>
+    </message>
+    <message>
+        <source>cut-off on the wall below the lamp&apos;s centre</source>
+        <translation>Hell-Dunkel-Grenze an der Wand unter Lampenmitte</translation>
+    </message>
+    <message>
+        <source>disconnect the part first: what lies beside it is measured too</source>
+        <translation>Teil zuerst abklemmen: sonst misst man, was daneben liegt, mit</translation>
+    </message>
+    <message>
+        <source>drive square to middle of the nut</source>
+        <translation>Vierkant bis Mitte Mutter</translation>
+    </message>
+    <message>
+        <source>dry air without it</source>
+        <translation>ohne sie trockene Luft</translation>
+    </message>
+    <message>
+        <source>dynamo</source>
+        <translation>Gleichstromlichtmaschine</translation>
+    </message>
+    <message>
+        <source>earth</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>earth side of any load</source>
+        <translation>Masseseite eines Verbrauchers</translation>
+    </message>
+    <message>
+        <source>engine off, a while after riding</source>
+        <translation>Motor aus, eine Weile nach der Fahrt</translation>
+    </message>
+    <message>
+        <source>engine turns for one turn of the wheel, all stages multiplied</source>
+        <translation>Motorumdrehungen je Radumdrehung, alle Stufen multipliziert</translation>
+    </message>
+    <message>
+        <source>engine warm, lamps on</source>
+        <translation>Motor warm, Licht an</translation>
+    </message>
+    <message>
+        <source>expanded (k = 2), of the reading as measured; without it an ordinary meter is assumed</source>
+        <translation>erweitert (k = 2), des Messwerts; ohne sie wird ein gewöhnliches Gerät angenommen</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty (k = 2) of the instrument; without it an ordinary one is assumed</source>
+        <translation>erweiterte Unsicherheit (k = 2) des Messgeräts; ohne sie wird eine gewöhnliche angenommen</translation>
+    </message>
+    <message>
+        <source>fit only sizes that the machine&apos;s papers allow</source>
+        <translation>nur Größen montieren, die die Papiere des Fahrzeugs erlauben</translation>
+    </message>
+    <message>
+        <source>flooded, with caps</source>
+        <translation>offen, mit Stopfen</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>Durchfluss</translation>
+    </message>
+    <message>
+        <source>flush until it runs clear, whatever the sum says</source>
+        <translation>spülen, bis es klar läuft, was die Rechnung auch sagt</translation>
+    </message>
+    <message>
+        <source>for the mean piston speed</source>
+        <translation>für die mittlere Kolbengeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>from the first to the second reading</source>
+        <translation>vom ersten zum zweiten Messwert</translation>
+    </message>
+    <message>
+        <source>from the lamp</source>
+        <translation>von der Lampe</translation>
+    </message>
+    <message>
+        <source>from the manual</source>
+        <translation>aus dem Handbuch</translation>
+    </message>
+    <message>
+        <source>from the manual or from a new part</source>
+        <translation>aus dem Handbuch oder von einem Neuteil</translation>
+    </message>
+    <message>
+        <source>from the manual, at 20 degC</source>
+        <translation>aus dem Handbuch, bei 20 degC</translation>
+    </message>
+    <message>
+        <source>from top dead centre; give this or the angle</source>
+        <translation>vom oberen Totpunkt; diesen oder den Winkel angeben</translation>
+    </message>
+    <message>
+        <source>from top dead centre; give this or the travel</source>
+        <translation>vom oberen Totpunkt; diesen oder den Weg angeben</translation>
+    </message>
+    <message>
+        <source>fuel alone</source>
+        <translation>nur Kraftstoff</translation>
+    </message>
+    <message>
+        <source>fuel to oil by volume, from the manual: 50, 50:1 or 2 %</source>
+        <translation>Kraftstoff zu Öl nach Volumen, aus dem Handbuch: 50, 50:1 oder 2 %</translation>
+    </message>
+    <message>
+        <source>gauges and cranking speeds differ: compare with the manual&apos;s method, and cylinders with each other</source>
+        <translation>Prüfer und Anlassdrehzahlen sind verschieden: mit dem Verfahren des Handbuchs vergleichen, und Zylinder untereinander</translation>
+    </message>
+    <message>
+        <source>give this or the power</source>
+        <translation>diesen oder die Leistung angeben</translation>
+    </message>
+    <message>
+        <source>glass fuses by IEC 60127 carry their speed in letters, FF F M T TT from very fast to very slow: renew like by like</source>
+        <translation>Glassicherungen nach IEC 60127 tragen ihre Trägheit in Buchstaben, FF F M T TT von sehr flink bis sehr träge: Gleiches durch Gleiches ersetzen</translation>
+    </message>
+    <message>
+        <source>grip mark to middle of the drive square</source>
+        <translation>Griffmarke bis Mitte Vierkant</translation>
+    </message>
+    <message>
+        <source>half of washer face plus hole; an ordinary hexagon head over a medium hole is assumed</source>
+        <translation>Hälfte aus Auflage plus Loch; angenommen wird ein gewöhnlicher Sechskantkopf auf mittlerem Loch</translation>
+    </message>
+    <message>
+        <source>hose and pipe together</source>
+        <translation>Schlauch und Rohr zusammen</translation>
+    </message>
+    <message>
+        <source>how far the bolt is to be used</source>
+        <translation>wie weit die Schraube ausgenutzt werden soll</translation>
+    </message>
+    <message>
+        <source>how often the circuit&apos;s content is pushed through: two or more</source>
+        <translation>wie oft der Inhalt durchgedrückt wird: zwei Mal oder mehr</translation>
+    </message>
+    <message>
+        <source>how the bolts lie</source>
+        <translation>wie die Schrauben liegen</translation>
+    </message>
+    <message>
+        <source>how the carburettor&apos;s maker numbers jets</source>
+        <translation>wie der Vergaserhersteller Düsen nummeriert</translation>
+    </message>
+    <message>
+        <source>ignition off, meter in the negative lead</source>
+        <translation>Zündung aus, Messgerät in der Minusleitung</translation>
+    </message>
+    <message>
+        <source>ignition off, plug lead earthed, hands away from the kick-start</source>
+        <translation>Zündung aus, Kerzenstecker auf Masse, Hände weg vom Kickstarter</translation>
+    </message>
+    <message>
+        <source>ignition or kill switch, each contact</source>
+        <translation>Zünd- oder Stoppschalter, je Kontakt</translation>
+    </message>
+    <message>
+        <source>in how many equal steps</source>
+        <translation>in wie vielen gleichen Schritten</translation>
+    </message>
+    <message>
+        <source>in thread and under the head; give this or nut_factor</source>
+        <translation>in Gewinde und unter Kopf; diese oder nut_factor angeben</translation>
+    </message>
+    <message>
+        <source>inside diameter, about 3 mm</source>
+        <translation>innen, etwa 3 mm</translation>
+    </message>
+    <message>
+        <source>less the resistance of the leads held together</source>
+        <translation>abzüglich des Widerstands der zusammengehaltenen Messleitungen</translation>
+    </message>
+    <message>
+        <source>level ground, tyres at pressure, rider on, suspension bounced</source>
+        <translation>ebener Boden, Reifen mit Druck, Fahrer darauf, Federung eingefedert</translation>
+    </message>
+    <message>
+        <source>lighting feed plus return</source>
+        <translation>Licht, Zuleitung und Rückleitung</translation>
+    </message>
+    <message>
+        <source>limits differ by country, class and day: the law of the place applies</source>
+        <translation>Grenzen sind je nach Land, Klasse und Tag verschieden: es gilt das Recht des Ortes</translation>
+    </message>
+    <message>
+        <source>load index 30 to 80, speed symbols with a fixed speed</source>
+        <translation>Tragfähigkeitszahl 30 bis 80, Geschwindigkeitszeichen mit fester Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>loosen in the opposite order</source>
+        <translation>in umgekehrter Reihenfolge lösen</translation>
+    </message>
+    <message>
+        <source>magnetic switch</source>
+        <translation>Relaisschalter</translation>
+    </message>
+    <message>
+        <source>measured while the load current flows</source>
+        <translation>gemessen, während der Laststrom fließt</translation>
+    </message>
+    <message>
+        <source>measured: the stamp may be worn off or wrong</source>
+        <translation>gemessen: die Prägung kann abgenutzt oder falsch sein</translation>
+    </message>
+    <message>
+        <source>mechanical starter switch</source>
+        <translation>mechanischer Starterschalter</translation>
+    </message>
+    <message>
+        <source>moped</source>
+        <translation>Moped</translation>
+    </message>
+    <message>
+        <source>motorcycle</source>
+        <translation>Kraftrad</translation>
+    </message>
+    <message>
+        <source>never bleed a hot tyre down to its cold pressure</source>
+        <translation>nie einen heißen Reifen auf seinen Kaltdruck ablassen</translation>
+    </message>
+    <message>
+        <source>never let the reservoir run empty; never use again what came out</source>
+        <translation>den Behälter nie leer laufen lassen; nie wieder verwenden, was herauskam</translation>
+    </message>
+    <message>
+        <source>never press the starter with the meter in the lead: its fuse blows</source>
+        <translation>nie mit dem Messgerät in der Leitung starten: seine Sicherung brennt durch</translation>
+    </message>
+    <message>
+        <source>never run an alternator with the battery off: the spike destroys regulator and lamps</source>
+        <translation>nie eine Lichtmaschine ohne Batterie laufen lassen: die Spitze zerstört Regler und Lampen</translation>
+    </message>
+    <message>
+        <source>no clearance at all means that the valve may not close: measure again with a thinner shim</source>
+        <translation>gar kein Spiel heißt, dass das Ventil vielleicht nicht schließt: mit dünnerer Scheibe neu messen</translation>
+    </message>
+    <message>
+        <source>no slip of belt, clutch or tyre is allowed for</source>
+        <translation>ohne Schlupf von Riemen, Kupplung oder Reifen</translation>
+    </message>
+    <message>
+        <source>nominal</source>
+        <translation>Nennwert</translation>
+    </message>
+    <message>
+        <source>nominal sizes of an unloaded tyre: a loaded one rolls a few per cent shorter</source>
+        <translation>Nennmaße eines unbelasteten Reifens: ein belasteter rollt einige Prozent kürzer</translation>
+    </message>
+    <message>
+        <source>of a barometer at the place, not reduced to sea level; replaces the altitude</source>
+        <translation>eines Barometers am Ort, nicht auf Meereshöhe umgerechnet; ersetzt die Höhe</translation>
+    </message>
+    <message>
+        <source>of a headlamp&apos;s two filaments the larger counts; tail and stop count together</source>
+        <translation>von zwei Fäden eines Scheinwerfers zählt der größere; Schluss- und Bremslicht zählen zusammen</translation>
+    </message>
+    <message>
+        <source>of one joint</source>
+        <translation>einer Verbindung</translation>
+    </message>
+    <message>
+        <source>of the acid</source>
+        <translation>der Säure</translation>
+    </message>
+    <message>
+        <source>of the air</source>
+        <translation>der Luft</translation>
+    </message>
+    <message>
+        <source>of the air in the tyre at that reading</source>
+        <translation>der Luft im Reifen bei jener Messung</translation>
+    </message>
+    <message>
+        <source>of the air in the tyre now</source>
+        <translation>der Luft im Reifen jetzt</translation>
+    </message>
+    <message>
+        <source>of the air inside</source>
+        <translation>der Luft darin</translation>
+    </message>
+    <message>
+        <source>of the capacity</source>
+        <translation>der Kapazität</translation>
+    </message>
+    <message>
+        <source>of the copper; 18 AWG is read too</source>
+        <translation>des Kupfers; 18 AWG wird auch gelesen</translation>
+    </message>
+    <message>
+        <source>of the crankshaft</source>
+        <translation>der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>of the cylinder</source>
+        <translation>des Zylinders</translation>
+    </message>
+    <message>
+        <source>of the driven tyre, rolled out under load</source>
+        <translation>des Antriebsreifens, unter Last abgerollt</translation>
+    </message>
+    <message>
+        <source>of the machine</source>
+        <translation>des Fahrzeugs</translation>
+    </message>
+    <message>
+        <source>of the piston</source>
+        <translation>des Kolbens</translation>
+    </message>
+    <message>
+        <source>of the winding</source>
+        <translation>der Wicklung</translation>
+    </message>
+    <message>
+        <source>often 0.05 or 0.025</source>
+        <translation>oft 0,05 oder 0,025</translation>
+    </message>
+    <message>
+        <source>older and many European and Asian numbers have no check digit</source>
+        <translation>ältere und viele europäische und asiatische Nummern haben keine Prüfziffer</translation>
+    </message>
+    <message>
+        <source>one connection</source>
+        <translation>eine Verbindung</translation>
+    </message>
+    <message>
+        <source>one per cent line</source>
+        <translation>Ein-Prozent-Linie</translation>
+    </message>
+    <message>
+        <source>one to two hours after charging, nothing switched on</source>
+        <translation>ein bis zwei Stunden nach dem Laden, nichts eingeschaltet</translation>
+    </message>
+    <message>
+        <source>one way</source>
+        <translation>ein Weg</translation>
+    </message>
+    <message>
+        <source>only copper windings are corrected</source>
+        <translation>nur Kupferwicklungen werden korrigiert</translation>
+    </message>
+    <message>
+        <source>petrol before the oil goes in</source>
+        <translation>Benzin, bevor das Öl hineinkommt</translation>
+    </message>
+    <message>
+        <source>petrol: no flame, fresh air, a can made for it</source>
+        <translation>Benzin: keine Flamme, frische Luft, ein dafür gemachter Kanister</translation>
+    </message>
+    <message>
+        <source>printed on the battery</source>
+        <translation>steht auf der Batterie</translation>
+    </message>
+    <message>
+        <source>printed on the case</source>
+        <translation>steht auf dem Gehäuse</translation>
+    </message>
+    <message>
+        <source>published limits differ and were made for heavier machines: the manual wins</source>
+        <translation>veröffentlichte Grenzen sind verschieden und für schwerere Maschinen gemacht: das Handbuch geht vor</translation>
+    </message>
+    <message>
+        <source>published nut factors for the same words differ by up to half, and preload scatters by 25 to 35 % at one torque: a torque never proves a preload</source>
+        <translation>veröffentlichte Faktoren für dieselben Worte weichen um bis zur Hälfte ab, und die Vorspannung streut bei einem Drehmoment um 25 bis 35 %: ein Drehmoment beweist nie eine Vorspannung</translation>
+    </message>
+    <message>
+        <source>rated output at riding speed</source>
+        <translation>Nennleistung bei Fahrdrehzahl</translation>
+    </message>
+    <message>
+        <source>rated watts at 12 V: at 13.5 V a bulb draws about a sixth more</source>
+        <translation>Nennwatt bei 12 V: bei 13,5 V zieht eine Lampe etwa ein Sechstel mehr</translation>
+    </message>
+    <message>
+        <source>rated; give this or the current</source>
+        <translation>Nennwert; diesen oder den Strom angeben</translation>
+    </message>
+    <message>
+        <source>refused where the torque would pass the bolt&apos;s proof load</source>
+        <translation>wird abgelehnt, wo das Drehmoment die Prüfkraft der Schraube überschritte</translation>
+    </message>
+    <message>
+        <source>regulator output to battery positive</source>
+        <translation>Reglerausgang bis Batterie-Plus</translation>
+    </message>
+    <message>
+        <source>replaces the table</source>
+        <translation>ersetzt die Tabelle</translation>
+    </message>
+    <message>
+        <source>replaces the usual band</source>
+        <translation>ersetzt den üblichen Bereich</translation>
+    </message>
+    <message>
+        <source>rested one to two hours; published tables differ by up to 0.09 V; voltage is not corrected for temperature for want of a second source</source>
+        <translation>ein bis zwei Stunden geruht; veröffentlichte Tabellen weichen um bis zu 0,09 V ab; mangels zweiter Quelle ist die Spannung nicht auf Temperatur korrigiert</translation>
+    </message>
+    <message>
+        <source>round the circle</source>
+        <translation>rund im Kreis</translation>
+    </message>
+    <message>
+        <source>row, from the middle</source>
+        <translation>Reihe, von der Mitte</translation>
+    </message>
+    <message>
+        <source>running engine: exhaust gas, hot parts, loose clothing</source>
+        <translation>laufender Motor: Abgas, heiße Teile, lose Kleidung</translation>
+    </message>
+    <message>
+        <source>self-discharge comes on top, more so in the warm and in an old battery</source>
+        <translation>Selbstentladung kommt dazu, mehr in Wärme und bei alter Batterie</translation>
+    </message>
+    <message>
+        <source>since the part was new</source>
+        <translation>seit das Teil neu war</translation>
+    </message>
+    <message>
+        <source>single-phase alternator</source>
+        <translation>einphasige Lichtmaschine</translation>
+    </message>
+    <message>
+        <source>solenoid switch</source>
+        <translation>Magnetschalter</translation>
+    </message>
+    <message>
+        <source>stamped on the head; no mark means unknown, not 8.8</source>
+        <translation>auf dem Kopf eingeprägt; ohne Zeichen unbekannt, nicht 8.8</translation>
+    </message>
+    <message>
+        <source>starter body to battery negative</source>
+        <translation>Startergehäuse bis Batterie-Minus</translation>
+    </message>
+    <message>
+        <source>starter control circuit, both windings on</source>
+        <translation>Starter-Steuerkreis, beide Wicklungen an</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>steel bolts in steel; soft threads, studs, seals and plastic need the manual&apos;s figure</source>
+        <translation>Stahlschrauben in Stahl; weiche Gewinde, Stehbolzen, Dichtungen und Kunststoff brauchen den Wert des Handbuchs</translation>
+    </message>
+    <message>
+        <source>such as 100/90-10 56J or 3.50-10 59J</source>
+        <translation>etwa 100/90-10 56J oder 3.50-10 59J</translation>
+    </message>
+    <message>
+        <source>taken as now for dates</source>
+        <translation>gilt bei Tagen als jetzt</translation>
+    </message>
+    <message>
+        <source>that flowed</source>
+        <translation>der dabei floss</translation>
+    </message>
+    <message>
+        <source>the age limit is the shop&apos;s: common practice, no source</source>
+        <translation>die Altersgrenze ist die der Werkstatt: üblich, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>the cap and the manual name the grade: use that one</source>
+        <translation>Deckel und Handbuch nennen die Sorte: diese nehmen</translation>
+    </message>
+    <message>
+        <source>the date or the odometer now; today where dates are meant</source>
+        <translation>Tag oder Kilometerstand jetzt; heute, wo Tage gemeint sind</translation>
+    </message>
+    <message>
+        <source>the day to count to</source>
+        <translation>der Tag, bis zu dem gezählt wird</translation>
+    </message>
+    <message>
+        <source>the figure itself is the manual&apos;s: too early holes the piston</source>
+        <translation>der Wert selbst steht im Handbuch: zu früh brennt ein Loch in den Kolben</translation>
+    </message>
+    <message>
+        <source>the finished mix</source>
+        <translation>das fertige Gemisch</translation>
+    </message>
+    <message>
+        <source>the hand must pull at the grip mark: anywhere else the sum is wrong</source>
+        <translation>die Hand muss an der Griffmarke ziehen: anderswo stimmt die Rechnung nicht</translation>
+    </message>
+    <message>
+        <source>the last four digits of the DOT code, week and year, such as 2508; three before 2000</source>
+        <translation>die letzten vier Ziffern der DOT-Zahl, Woche und Jahr, etwa 2508; drei vor 2000</translation>
+    </message>
+    <message>
+        <source>the law of the place applies</source>
+        <translation>es gilt das Recht des Ortes</translation>
+    </message>
+    <message>
+        <source>the load holds at the tyre&apos;s reference pressure</source>
+        <translation>die Last gilt beim Bezugsdruck des Reifens</translation>
+    </message>
+    <message>
+        <source>the loss is taken as even over time; days are counted from the second reading</source>
+        <translation>der Verlust gilt als gleichmäßig; Tage zählen ab dem zweiten Messwert</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s wiring diagram wins</source>
+        <translation>der Schaltplan des Fahrzeugs geht vor</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s figure for a soft thread</source>
+        <translation>der Wert des Handbuchs für ein weiches Gewinde</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s interval wins; whichever of time and distance comes first counts</source>
+        <translation>die Frist des Handbuchs geht vor; von Zeit und Strecke zählt, was zuerst kommt</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s ratio and kind of oil win; too little oil seizes the engine</source>
+        <translation>Verhältnis und Ölsorte des Handbuchs gehen vor; zu wenig Öl frisst den Motor</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s service limit</source>
+        <translation>die Verschleißgrenze des Handbuchs</translation>
+    </message>
+    <message>
+        <source>the number stamped on it</source>
+        <translation>die eingeprägte Nummer</translation>
+    </message>
+    <message>
+        <source>the power correction is for four-stroke petrol engines without supercharger</source>
+        <translation>die Leistungskorrektur gilt für Viertakt-Benzinmotoren ohne Lader</translation>
+    </message>
+    <message>
+        <source>the pressure at which something has to be done</source>
+        <translation>der Druck, bei dem etwas getan werden muss</translation>
+    </message>
+    <message>
+        <source>the setting must lie in the wrench&apos;s range</source>
+        <translation>die Einstellung muss im Bereich des Schlüssels liegen</translation>
+    </message>
+    <message>
+        <source>the torque that is or was applied</source>
+        <translation>das angewandte oder vorgesehene Drehmoment</translation>
+    </message>
+    <message>
+        <source>the unit wanted, such as N.m</source>
+        <translation>die gewünschte Einheit, etwa N.m</translation>
+    </message>
+    <message>
+        <source>the usual band is worked out here: the manual wins</source>
+        <translation>der übliche Bereich ist hier errechnet: das Handbuch geht vor</translation>
+    </message>
+    <message>
+        <source>three-phase alternator</source>
+        <translation>Drehstromlichtmaschine</translation>
+    </message>
+    <message>
+        <source>throttle open, engine warm</source>
+        <translation>Gas offen, Motor warm</translation>
+    </message>
+    <message>
+        <source>torque and energy, gauge and absolute pressure are not converted into each other</source>
+        <translation>Drehmoment und Energie, Über- und Absolutdruck werden nicht ineinander umgerechnet</translation>
+    </message>
+    <message>
+        <source>torque factor of the surface, about 0.2 dry steel, 0.15 oiled; give this or friction</source>
+        <translation>Drehmomentfaktor der Oberfläche, etwa 0,2 Stahl trocken, 0,15 geölt; diesen oder die Reibung angeben</translation>
+    </message>
+    <message>
+        <source>turn the engine by hand and measure again afterwards</source>
+        <translation>danach den Motor von Hand drehen und neu messen</translation>
+    </message>
+    <message>
+        <source>two or three wires from the alternator; brushes: a dynamo</source>
+        <translation>zwei oder drei Kabel von der Lichtmaschine; Kohlen: Gleichstrom</translation>
+    </message>
+    <message>
+        <source>two-stroke makers may quote the ratio from exhaust closing: say which</source>
+        <translation>Zweitakthersteller nennen das Verhältnis oft ab Auslassschluss: dazusagen, welches</translation>
+    </message>
+    <message>
+        <source>tyre size and pressure change it; the law of the place sets what is allowed</source>
+        <translation>Reifengröße und Druck ändern ihn; das Recht des Ortes bestimmt, was erlaubt ist</translation>
+    </message>
+    <message>
+        <source>until the next ride</source>
+        <translation>bis zur nächsten Fahrt</translation>
+    </message>
+    <message>
+        <source>up to the upper mark</source>
+        <translation>bis zur oberen Marke</translation>
+    </message>
+    <message>
+        <source>upper edge above bottom dead centre; for two-strokes counted from exhaust closing</source>
+        <translation>Oberkante über dem unteren Totpunkt; beim Zweitakter ab Auslassschluss gerechnet</translation>
+    </message>
+    <message>
+        <source>venturi carburettor, same engine speed and throttle, same fuel</source>
+        <translation>Venturi-Vergaser, gleiche Drehzahl und Gasstellung, gleicher Kraftstoff</translation>
+    </message>
+    <message>
+        <source>voltage alone does not prove a battery: a worn one rests high and falls under load</source>
+        <translation>Spannung allein beweist keine Batterie: eine verschlissene steht hoch und bricht unter Last ein</translation>
+    </message>
+    <message>
+        <source>warm beside an engine</source>
+        <translation>warm neben einem Motor</translation>
+    </message>
+    <message>
+        <source>wear is seldom even: look again well before</source>
+        <translation>Verschleiß ist selten gleichmäßig: deutlich vorher noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>what the bolt screws into</source>
+        <translation>worin die Schraube sitzt</translation>
+    </message>
+    <message>
+        <source>what the dial shows, a speed or a distance</source>
+        <translation>was die Anzeige zeigt, Geschwindigkeit oder Strecke</translation>
+    </message>
+    <message>
+        <source>what the machine will carry</source>
+        <translation>was das Fahrzeug tragen soll</translation>
+    </message>
+    <message>
+        <source>what the shop has decided; there is no general law</source>
+        <translation>was die Werkstatt festgelegt hat; ein allgemeines Gesetz gibt es nicht</translation>
+    </message>
+    <message>
+        <source>where it differs from the thread&apos;s</source>
+        <translation>wo sie von der im Gewinde abweicht</translation>
+    </message>
+    <message>
+        <source>where it will run</source>
+        <translation>wo es laufen wird</translation>
+    </message>
+    <message>
+        <source>where the jet is right</source>
+        <translation>wo die Düse stimmt</translation>
+    </message>
+    <message>
+        <source>where the mark is to go</source>
+        <translation>wo die Marke hin soll</translation>
+    </message>
+    <message>
+        <source>whole positive side of the starter</source>
+        <translation>ganze Plusseite des Starters</translation>
+    </message>
+    <message>
+        <source>whose law applies</source>
+        <translation>wessen Recht gilt</translation>
+    </message>
+    <message>
+        <source>whose limits apply</source>
+        <translation>wessen Grenzen gelten</translation>
+    </message>
+    <message>
+        <source>worked out here: the manual wins</source>
+        <translation>hier errechnet: das Handbuch geht vor</translation>
+    </message>
+    <message>
+        <source>years that have not come are left out</source>
+        <translation>Jahre, die noch kommen, fallen weg</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 = %2; factor from %3</source>
+        <translation>%1 = %2; Faktor aus %3</translation>
+    </message>
+    <message>
+        <source>%1: lamp centre %2 850 mm: %3 to %4 % down (%5 to %6 deg)</source>
+        <translation>%1: Lampenmitte %2 850 mm: %3 bis %4 % abwärts (%5 bis %6 Grad)</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>über</translation>
+    </message>
+    <message>
+        <source>up to</source>
+        <translation>bis</translation>
+    </message>
+</context>
+<context>
     <name>CostPage</name>
     <message>
         <source>Cost</source>
@@ -1019,6 +6286,10 @@
     <message>
         <source>What the owner will read</source>
         <translation>Was der Halter lesen wird</translation>
+    </message>
+    <message>
+        <source>Language of the record</source>
+        <translation>Sprache des Berichts</translation>
     </message>
 </context>
 <context>
@@ -2502,6 +7773,681 @@
     <message>
         <source>Nothing measured yet</source>
         <translation>Noch nichts gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>Record</name>
+    <message>
+        <source>%1 of %2 back together</source>
+        <translation>%1 von %2 wieder zusammen</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, unit side</source>
+        <translation>%1 bis %2, Geräteseite</translation>
+    </message>
+    <message>
+        <source>%1 waits for: %2.</source>
+        <translation>%1 wartet auf: %2.</translation>
+    </message>
+    <message>
+        <source>%1, also %2</source>
+        <translation>%1, auch %2</translation>
+    </message>
+    <message>
+        <source>%1, at: %2</source>
+        <translation>%1, bei: %2</translation>
+    </message>
+    <message>
+        <source>%1, mean of %2 (%3)</source>
+        <translation>%1, Mittel aus %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1, second wire</source>
+        <translation>%1, zweites Kabel</translation>
+    </message>
+    <message>
+        <source>%1, unit side</source>
+        <translation>%1, Geräteseite</translation>
+    </message>
+    <message>
+        <source>%1, unit side, second wire</source>
+        <translation>%1, Geräteseite, zweites Kabel</translation>
+    </message>
+    <message>
+        <source>%1, within %2</source>
+        <translation>%1, auf %2 genau</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 places</source>
+        <translation>%1: %2, %3 Plätze</translation>
+    </message>
+    <message>
+        <source>%1: connector with %2 places, numbered as seen from the %3</source>
+        <translation>%1: Stecker mit %2 Plätzen, gezählt von der %3 aus</translation>
+    </message>
+    <message>
+        <source>%1: connector with %2 places, numbered as seen from the %3; latch: %4</source>
+        <translation>%1: Stecker mit %2 Plätzen, gezählt von der %3 aus; Raste: %4</translation>
+    </message>
+    <message>
+        <source>A wheel or its axle was worked on: have its fastening checked again after the first rides.</source>
+        <translation>An einem Rad oder seiner Achse wurde gearbeitet: die Befestigung nach den ersten Fahrten nachprüfen lassen.</translation>
+    </message>
+    <message>
+        <source>A wire was found that does not match the map: %1, place %2.</source>
+        <translation>Ein Kabel stimmt nicht mit dem Plan überein: %1, Platz %2.</translation>
+    </message>
+    <message>
+        <source>Agreed before: %1</source>
+        <translation>Vorher vereinbart: %1</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Before you ride</source>
+        <translation>Vor der Fahrt</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>Colours are those seen on this machine, by IEC 60757 letters (LBU, LGN: light blue and light green).</source>
+        <translation>Farben wie an diesem Fahrzeug gesehen, in Kürzeln nach IEC 60757 (LBU, LGN: hellblau und hellgrün).</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>Did not work</source>
+        <translation>Ging nicht</translation>
+    </message>
+    <message>
+        <source>Do not ride it: %1 is not on again.</source>
+        <translation>Nicht fahren: %1 ist nicht wieder dran.</translation>
+    </message>
+    <message>
+        <source>Do not start it: %1 is not on again.</source>
+        <translation>Nicht starten: %1 ist nicht wieder dran.</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Expected: %1 minutes; it took %2.</source>
+        <translation>Erwartet: %1 Minuten; gebraucht: %2.</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Frame number</source>
+        <translation>Rahmennummer</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation>Funktion</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>How serious</source>
+        <translation>Wie ernst</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>Keys and papers received</source>
+        <translation>Schlüssel und Papiere erhalten</translation>
+    </message>
+    <message>
+        <source>Left out, do not ride before it is done: %1 (%2).</source>
+        <translation>Weggelassen, nicht fahren, bevor es getan ist: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Grenze</translation>
+    </message>
+    <message>
+        <source>Limit from</source>
+        <translation>Grenze aus</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Measured outside its limit: %1, %2.</source>
+        <translation>Außerhalb der Grenze gemessen: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Measured values hold for the day on which they were measured.</source>
+        <translation>Messwerte gelten für den Tag, an dem gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>No supplier chosen</source>
+        <translation>Kein Lieferant gewählt</translation>
+    </message>
+    <message>
+        <source>No unsafe finding is open.</source>
+        <translation>Kein unsicherer Befund ist offen.</translation>
+    </message>
+    <message>
+        <source>Not back together: %1 (bag %2).</source>
+        <translation>Nicht wieder zusammen: %1 (Beutel %2).</translation>
+    </message>
+    <message>
+        <source>Not back together: %1.</source>
+        <translation>Nicht wieder zusammen: %1.</translation>
+    </message>
+    <message>
+        <source>Not done yet, do not ride before it is: %1.</source>
+        <translation>Noch nicht getan, vorher nicht fahren: %1.</translation>
+    </message>
+    <message>
+        <source>Note at hand-over</source>
+        <translation>Bemerkung zur Übergabe</translation>
+    </message>
+    <message>
+        <source>Nothing that was taken apart was left apart.</source>
+        <translation>Nichts Zerlegtes blieb zerlegt.</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Odometer when taken in</source>
+        <translation>Kilometerstand bei der Annahme</translation>
+    </message>
+    <message>
+        <source>Old parts: %1</source>
+        <translation>Altteile: %1</translation>
+    </message>
+    <message>
+        <source>On refit</source>
+        <translation>Beim Einbau</translation>
+    </message>
+    <message>
+        <source>Other steps</source>
+        <translation>Andere Schritte</translation>
+    </message>
+    <message>
+        <source>Other work</source>
+        <translation>Andere Arbeit</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Halter</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1 (%2).</source>
+        <translation>Teil nicht verbaut: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Parts to order, %1</source>
+        <translation>Zu bestellende Teile, %1</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, but it should be %3 (%4).</source>
+        <translation>Platz %1: vorgefunden mit %2, sollte aber %3 sein (%4).</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, but it should be %3.</source>
+        <translation>Platz %1: vorgefunden mit %2, sollte aber %3 sein.</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, refitted with %3.</source>
+        <translation>Platz %1: vorgefunden mit %2, eingebaut mit %3.</translation>
+    </message>
+    <message>
+        <source>Please note</source>
+        <translation>Bitte beachten</translation>
+    </message>
+    <message>
+        <source>Price without tax</source>
+        <translation>Preis ohne Steuer</translation>
+    </message>
+    <message>
+        <source>Record of work</source>
+        <translation>Arbeitsbericht</translation>
+    </message>
+    <message>
+        <source>Record of work %1</source>
+        <translation>Arbeitsbericht %1</translation>
+    </message>
+    <message>
+        <source>Ridden at</source>
+        <translation>Gefahren auf</translation>
+    </message>
+    <message>
+        <source>Road test, %1</source>
+        <translation>Probefahrt, %1</translation>
+    </message>
+    <message>
+        <source>Road test, %1: %2</source>
+        <translation>Probefahrt, %1: %2</translation>
+    </message>
+    <message>
+        <source>Road test: %1</source>
+        <translation>Probefahrt: %1</translation>
+    </message>
+    <message>
+        <source>Second pair of eyes</source>
+        <translation>Vier Augen</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Betrag</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Tax, %1 %</source>
+        <translation>Steuer, %1 %</translation>
+    </message>
+    <message>
+        <source>The brakes were worked on: try them at walking pace before you ride among others.</source>
+        <translation>An den Bremsen wurde gearbeitet: im Schritttempo probieren, bevor Sie in den Verkehr fahren.</translation>
+    </message>
+    <message>
+        <source>The machine</source>
+        <translation>Das Fahrzeug</translation>
+    </message>
+    <message>
+        <source>The machine&apos;s manual, local law and licensed practice come before anything on this page.</source>
+        <translation>Das Handbuch des Fahrzeugs, örtliches Recht und fachgerechte Arbeit gehen allem auf dieser Seite vor.</translation>
+    </message>
+    <message>
+        <source>The work is not finished: %1 of %2 steps are not back together. Do not ride it.</source>
+        <translation>Die Arbeit ist nicht fertig: %1 von %2 Schritten sind nicht wieder zusammen. Nicht fahren.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>Together: %1</source>
+        <translation>Zusammen: %1</translation>
+    </message>
+    <message>
+        <source>Too close to its limit to call: %1, %2.</source>
+        <translation>Zu knapp an der Grenze für ein Urteil: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not put right: %1. You were told, and on %2 %3 did not want it put right. Do not ride it.</source>
+        <translation>Unsicher und nicht behoben: %1. Sie wurden unterrichtet, und am %2 wollte %3 es nicht beheben lassen. Nicht fahren.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not yet put right: %1.</source>
+        <translation>Unsicher und noch nicht behoben: %1.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not yet put right: %1. To do: %2.</source>
+        <translation>Unsicher und noch nicht behoben: %1. Zu tun: %2.</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>Waste taken: %1</source>
+        <translation>Entsorgt: %1</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Was daraus wurde</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Was fällig ist</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was getan wurde</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Was gefunden wurde</translation>
+    </message>
+    <message>
+        <source>What was left</source>
+        <translation>Was übrig blieb</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Was gemessen wurde</translation>
+    </message>
+    <message>
+        <source>What was proved</source>
+        <translation>Was nachgewiesen wurde</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>When it came in</source>
+        <translation>Bei der Annahme</translation>
+    </message>
+    <message>
+        <source>Why it came in</source>
+        <translation>Warum es kam</translation>
+    </message>
+    <message>
+        <source>Wiring that was read</source>
+        <translation>Gelesene Kabel</translation>
+    </message>
+    <message>
+        <source>Without a price: %1</source>
+        <translation>Ohne Preis: %1</translation>
+    </message>
+    <message>
+        <source>Without tax</source>
+        <translation>Ohne Steuer</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Work done by</source>
+        <translation>Arbeit gemacht von</translation>
+    </message>
+    <message>
+        <source>Worked when taken in</source>
+        <translation>Ging bei der Annahme</translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation>nach %1</translation>
+    </message>
+    <message>
+        <source>after %1, or by %2, whichever comes first</source>
+        <translation>nach %1 oder bis %2, was zuerst kommt</translation>
+    </message>
+    <message>
+        <source>after refitting, %1</source>
+        <translation>nach dem Einbau, %1</translation>
+    </message>
+    <message>
+        <source>after, %1</source>
+        <translation>nachher, %1</translation>
+    </message>
+    <message>
+        <source>all %1 back together</source>
+        <translation>alle %1 wieder zusammen</translation>
+    </message>
+    <message>
+        <source>also %1</source>
+        <translation>auch %1</translation>
+    </message>
+    <message>
+        <source>and %1 more steps.</source>
+        <translation>und %1 weitere Schritte.</translation>
+    </message>
+    <message>
+        <source>as found, %1</source>
+        <translation>wie vorgefunden, %1</translation>
+    </message>
+    <message>
+        <source>asked for</source>
+        <translation>angefragt</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>at the next visit</source>
+        <translation>beim nächsten Besuch</translation>
+    </message>
+    <message>
+        <source>before, %1</source>
+        <translation>vorher, %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>finding, %1</source>
+        <translation>Befund, %1</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>verbaut</translation>
+    </message>
+    <message>
+        <source>here, not fitted</source>
+        <translation>da, nicht verbaut</translation>
+    </message>
+    <message>
+        <source>no limit known</source>
+        <translation>keine Grenze bekannt</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation>kein Urteil</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>nicht begonnen</translation>
+    </message>
+    <message>
+        <source>not checked</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not named, taken to be within %1</source>
+        <translation>nicht genannt, auf %1 genau angenommen</translation>
+    </message>
+    <message>
+        <source>not read: look at the machine</source>
+        <translation>nicht gelesen: am Fahrzeug nachsehen</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source>not yet: this page shows how far the work has got</source>
+        <translation>noch nicht: diese Seite zeigt, wie weit die Arbeit ist</translation>
+    </message>
+    <message>
+        <source>on order</source>
+        <translation>bestellt</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>behoben</translation>
+    </message>
+    <message>
+        <source>put right: %1</source>
+        <translation>behoben: %1</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>unterschrieben von %1, %2</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>bald</translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation>noch offen</translation>
+    </message>
+    <message>
+        <source>still open; %1 does not want it put right</source>
+        <translation>noch offen; %1 will es nicht beheben lassen</translation>
+    </message>
+    <message>
+        <source>still open; to do: %1</source>
+        <translation>noch offen; zu tun: %1</translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation>wartet auf: %1</translation>
+    </message>
+    <message>
+        <source>waits for: %1; %2 of %3 back together</source>
+        <translation>wartet auf: %1; %2 von %3 wieder zusammen</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>while stripping, %1</source>
+        <translation>beim Ausbauen, %1</translation>
+    </message>
+    <message>
+        <source>wiring, %1</source>
+        <translation>Kabel, %1</translation>
+    </message>
+    <message>
+        <source>wrong part</source>
+        <translation>falsches Teil</translation>
+    </message>
+    <message>
+        <source>■ unsafe</source>
+        <translation>■ unsicher</translation>
+    </message>
+    <message>
+        <source>□ note</source>
+        <translation>□ Hinweis</translation>
+    </message>
+    <message>
+        <source>◇ not on again</source>
+        <translation>◇ nicht wieder dran</translation>
+    </message>
+    <message>
+        <source>◇ not yet</source>
+        <translation>◇ noch nicht</translation>
+    </message>
+    <message>
+        <source>◇ too close to call</source>
+        <translation>◇ zu knapp für ein Urteil</translation>
+    </message>
+    <message>
+        <source>◧ soon</source>
+        <translation>◧ bald</translation>
+    </message>
+    <message>
+        <source>☒ does not</source>
+        <translation>☒ geht nicht</translation>
+    </message>
+    <message>
+        <source>☒ does not match</source>
+        <translation>☒ stimmt nicht</translation>
+    </message>
+    <message>
+        <source>☒ left out: %1</source>
+        <translation>☒ weggelassen: %1</translation>
+    </message>
+    <message>
+        <source>☒ outside</source>
+        <translation>☒ außerhalb</translation>
+    </message>
+    <message>
+        <source>✓ matches</source>
+        <translation>✓ stimmt</translation>
+    </message>
+    <message>
+        <source>✓ proved</source>
+        <translation>✓ nachgewiesen</translation>
+    </message>
+    <message>
+        <source>✓ proved: %1</source>
+        <translation>✓ nachgewiesen: %1</translation>
+    </message>
+    <message>
+        <source>✓ within</source>
+        <translation>✓ innerhalb</translation>
+    </message>
+    <message>
+        <source>✓ works</source>
+        <translation>✓ geht</translation>
     </message>
 </context>
 <context>

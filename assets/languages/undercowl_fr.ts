@@ -462,6 +462,5273 @@
     </message>
 </context>
 <context>
+    <name>Core</name>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1: fits</source>
+        <translation>%1&#xa0;: va</translation>
+    </message>
+    <message>
+        <source>%1: fits after a change (%2)</source>
+        <translation>%1&#xa0;: va après un changement (%2)</translation>
+    </message>
+    <message>
+        <source>%1: does not fit (%2)</source>
+        <translation>%1&#xa0;: ne va pas (%2)</translation>
+    </message>
+    <message>
+        <source>line %1: a quote is opened and not closed</source>
+        <translation>ligne %1&#xa0;: un guillemet est ouvert et pas fermé</translation>
+    </message>
+    <message>
+        <source>line %1: letters stand between a closing quote and the end of its cell</source>
+        <translation>ligne %1&#xa0;: des lettres entre le guillemet fermant et la fin de la case</translation>
+    </message>
+    <message>
+        <source>make, model: one of them must be there</source>
+        <translation>make, model&#xa0;: il faut l&apos;un des deux</translation>
+    </message>
+    <message>
+        <source>year: &apos;%1&apos; is no year such as 1987</source>
+        <translation>year&#xa0;: &apos;%1&apos; n&apos;est pas une année comme 1987</translation>
+    </message>
+    <message>
+        <source>passed over: is here as job %1</source>
+        <translation>passée&#xa0;: déjà ici comme dossier %1</translation>
+    </message>
+    <message>
+        <source>opens job %1: %2</source>
+        <translation>ouvre le dossier %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>part: must say what part it is</source>
+        <translation>part&#xa0;: doit dire quelle pièce c&apos;est</translation>
+    </message>
+    <message>
+        <source>price: &apos;%1&apos; is no number such as 18.50</source>
+        <translation>price&#xa0;: &apos;%1&apos; n&apos;est pas un nombre comme 18.50</translation>
+    </message>
+    <message>
+        <source>currency: a price needs its currency, such as EUR</source>
+        <translation>currency&#xa0;: un prix veut sa monnaie, par exemple EUR</translation>
+    </message>
+    <message>
+        <source>job: there is no job &apos;%1&apos; in this shop</source>
+        <translation>job&#xa0;: il n&apos;y a pas de dossier &apos;%1&apos; dans cet atelier</translation>
+    </message>
+    <message>
+        <source>passed over: job %1 has it</source>
+        <translation>passée&#xa0;: le dossier %1 l&apos;a déjà</translation>
+    </message>
+    <message>
+        <source>adds to job %1: %2</source>
+        <translation>ajoute au dossier %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>odometer: %1</source>
+        <translation>compteur&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is not known</source>
+        <translation>%1&#xa0;: &apos;%2&apos; n&apos;est pas connu</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>le fichier est vide</translation>
+    </message>
+    <message>
+        <source>the first line names no column that is known: a sheet of machines has &quot;make&quot; and &quot;model&quot;, one of parts has &quot;job&quot; and &quot;part&quot;</source>
+        <translation>la première ligne ne nomme aucune colonne connue&#xa0;: un tableau de véhicules a &quot;make&quot; et &quot;model&quot;, un de pièces &quot;job&quot; et &quot;part&quot;</translation>
+    </message>
+    <message>
+        <source>media file %1: its content does not fit its name</source>
+        <translation>fichier %1&#xa0;: son contenu ne va pas avec son nom</translation>
+    </message>
+    <message>
+        <source>backup: %1 exists already; give another name</source>
+        <translation>sauvegarde&#xa0;: %1 existe déjà&#xa0;; donner un autre nom</translation>
+    </message>
+    <message>
+        <source>backup: what was written is not what can be read again</source>
+        <translation>sauvegarde&#xa0;: ce qui est écrit ne se relit pas pareil</translation>
+    </message>
+    <message>
+        <source>%1. Make room on the disk, then try again.</source>
+        <translation>%1. Faire de la place sur le disque, puis réessayer.</translation>
+    </message>
+    <message>
+        <source>%1. Check who owns the folder and whether it may be written.</source>
+        <translation>%1. Voir à qui est le répertoire et si on peut y écrire.</translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation>impossible d&apos;écrire %1</translation>
+    </message>
+    <message>
+        <source>cannot sync %1</source>
+        <translation>impossible de synchroniser %1</translation>
+    </message>
+    <message>
+        <source>cannot close %1</source>
+        <translation>impossible de fermer %1</translation>
+    </message>
+    <message>
+        <source>cannot make the folder %1</source>
+        <translation>impossible de créer le répertoire %1</translation>
+    </message>
+    <message>
+        <source>cannot create %1</source>
+        <translation>impossible de créer %1</translation>
+    </message>
+    <message>
+        <source>cannot rename to %1</source>
+        <translation>impossible de renommer en %1</translation>
+    </message>
+    <message>
+        <source>cannot remove %1</source>
+        <translation>impossible d&apos;ôter %1</translation>
+    </message>
+    <message>
+        <source>cannot open the folder %1</source>
+        <translation>impossible d&apos;ouvrir le répertoire %1</translation>
+    </message>
+    <message>
+        <source>cannot look at %1</source>
+        <translation>impossible de voir %1</translation>
+    </message>
+    <message>
+        <source>cannot list the folder %1</source>
+        <translation>impossible de lister le répertoire %1</translation>
+    </message>
+    <message>
+        <source>cannot open %1</source>
+        <translation>impossible d&apos;ouvrir %1</translation>
+    </message>
+    <message>
+        <source>cannot read %1</source>
+        <translation>impossible de lire %1</translation>
+    </message>
+    <message>
+        <source>%1 is not a regular file. Move it away.</source>
+        <translation>%1 n&apos;est pas un fichier ordinaire. L&apos;écarter.</translation>
+    </message>
+    <message>
+        <source>Make room on the disk, then try again; nothing of this was kept.</source>
+        <translation>Faire de la place sur le disque, puis réessayer&#xa0;; rien de ceci n&apos;a été gardé.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
+        <translation>Rien n&apos;a été changé. Copier d&apos;abord tout le répertoire, puis lancer &apos;undercowlctl store check&apos; sur la copie et remettre une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Check that the folder may be written and that no other program holds it locked.</source>
+        <translation>Voir si on peut écrire dans le répertoire et si aucun autre programme ne le tient bloqué.</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, check the disk.</source>
+        <translation>Réessayer&#xa0;; si cela revient, vérifier le disque.</translation>
+    </message>
+    <message>
+        <source>%1 is the database of another program. It was left as it is; name another folder.</source>
+        <translation>%1 est la base de données d&apos;un autre programme. Elle est restée telle quelle&#xa0;; nommer un autre répertoire.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer version (schema %2, known here: up to %3). It was left as it is; update this program.</source>
+        <translation>%1 vient d&apos;une version plus récente (schéma %2, connu ici&#xa0;: jusqu&apos;à %3). Tout est resté tel quel&#xa0;; mettre ce programme à jour.</translation>
+    </message>
+    <message>
+        <source>This shop was written by a newer version of the program and can only be looked at here. Bring this program up to date to go on working in it.</source>
+        <translation>Cet atelier a été écrit par une version plus récente du programme et ne peut qu&apos;être regardé ici. Mettre le programme à jour pour continuer.</translation>
+    </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
+        <translation>Cet atelier est abîmé et ne peut qu&apos;être regardé. Rien n&apos;y a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
+        <translation>les données dans %1 ont perdu leur shop.db. Rien n&apos;a été changé&#xa0;; remettre shop.db d&apos;une sauvegarde, ou nommer un autre répertoire.</translation>
+    </message>
+    <message>
+        <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
+        <translation>%1 ne contient pas d&apos;atelier mais autre chose, comme &apos;%2&apos;. Nommer un répertoire vide ou nouveau.</translation>
+    </message>
+    <message>
+        <source>the key of the backup needs %1 MiB of memory, which are not free; close other programs</source>
+        <translation>la clé de la sauvegarde veut %1 Mio de mémoire, qui ne sont pas libres&#xa0;; fermer d&apos;autres programmes</translation>
+    </message>
+    <message>
+        <source>passphrase: must have at least 8 bytes; several words are best</source>
+        <translation>phrase secrète&#xa0;: au moins 8 octets&#xa0;; plusieurs mots valent mieux</translation>
+    </message>
+    <message>
+        <source>find: at most 16 words at a time</source>
+        <translation>recherche&#xa0;: 16 mots au plus à la fois</translation>
+    </message>
+    <message>
+        <source>body: has %1 bytes, at most %2 are kept; shorten the text</source>
+        <translation>body&#xa0;: a %1 octets, %2 au plus sont gardés&#xa0;; raccourcir le texte</translation>
+    </message>
+    <message>
+        <source>media: a file must have between 1 byte and 256 MiB, this one has %1 bytes</source>
+        <translation>media&#xa0;: un fichier doit avoir entre 1 octet et 256 Mio, celui-ci a %1 octets</translation>
+    </message>
+    <message>
+        <source>media: the file %1 is missing. Put it back from a backup or an archive.</source>
+        <translation>media&#xa0;: le fichier %1 manque. Le remettre d&apos;une sauvegarde ou d&apos;une archive.</translation>
+    </message>
+    <message>
+        <source>%1: its content does not fit its name. Put it back from a backup or an archive.</source>
+        <translation>%1&#xa0;: son contenu ne va pas avec son nom. Le remettre d&apos;une sauvegarde ou d&apos;une archive.</translation>
+    </message>
+    <message>
+        <source>%1, %2 tracer</source>
+        <translation>%1, liseré %2</translation>
+    </message>
+    <message>
+        <source>blade %1</source>
+        <translation>cosse plate mâle %1</translation>
+    </message>
+    <message>
+        <source>receptacle %1</source>
+        <translation>cosse plate femelle %1</translation>
+    </message>
+    <message>
+        <source>bullet %1</source>
+        <translation>cosse ronde mâle %1</translation>
+    </message>
+    <message>
+        <source>bullet socket %1</source>
+        <translation>cosse ronde femelle %1</translation>
+    </message>
+    <message>
+        <source>ring %1</source>
+        <translation>œillet %1</translation>
+    </message>
+    <message>
+        <source>fork %1</source>
+        <translation>fourche %1</translation>
+    </message>
+    <message>
+        <source>pin %1</source>
+        <translation>broche %1</translation>
+    </message>
+    <message>
+        <source>socket %1</source>
+        <translation>douille %1</translation>
+    </message>
+    <message>
+        <source>splice %1</source>
+        <translation>épissure %1</translation>
+    </message>
+    <message>
+        <source>bare %1</source>
+        <translation>dénudé %1</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date as it is read here: write year, month and day, such as 2026-11-25</source>
+        <translation>&quot;%1&quot; n&apos;est pas une date lisible ici&#xa0;: écrire année, mois et jour, par exemple 2026-11-25</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day of the calendar</source>
+        <translation>&quot;%1&quot; n&apos;est pas un jour du calendrier</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is out of range: the year must be from 1885 to 2200</source>
+        <translation>&quot;%1&quot; est hors limites&#xa0;: l&apos;année doit aller de 1885 à 2200</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number: write digits with one decimal point or comma, such as 2.4 or 1/2</source>
+        <translation>&quot;%1&quot; n&apos;est pas un nombre&#xa0;: écrire des chiffres avec un point ou une virgule, par exemple 2.4 ou 1/2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; divides by zero</source>
+        <translation>&quot;%1&quot; divise par zéro</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could be a fraction or two values: write one number, a fraction above one as 1 1/4</source>
+        <translation>&quot;%1&quot; peut être une fraction ou deux valeurs&#xa0;: écrire un seul nombre, une fraction au-dessus de un comme 1 1/4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has more than one separator: write the number without grouping, such as 1234.5</source>
+        <translation>&quot;%1&quot; a plus d&apos;un séparateur&#xa0;: écrire le nombre sans groupes, par exemple 1234.5</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could be %2 or %3: write %4, or %5 with a point</source>
+        <translation>&quot;%1&quot; peut être %2 ou %3&#xa0;: écrire %4, ou %5 avec un point</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is ambiguous: %2</source>
+        <translation>&quot;%1&quot; est ambigu&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a unit that is known here: %2 is wanted here, in %3</source>
+        <translation>&quot;%1&quot; n&apos;est pas une unité connue ici&#xa0;: il faut %2, en %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a unit of %2: %3 is wanted here, in %4</source>
+        <translation>&quot;%1&quot; est une unité de %2&#xa0;: il faut %3, en %4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a gap inside: write the number without grouping, such as 1234.5</source>
+        <translation>&quot;%1&quot; a un trou au milieu&#xa0;: écrire le nombre sans groupes, par exemple 1234.5</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is beyond any number that is measured</source>
+        <translation>&quot;%1&quot; dépasse tout ce qui se mesure</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit: %2 is wanted here, in %3</source>
+        <translation>&quot;%1&quot; n&apos;a pas d&apos;unité&#xa0;: il faut %2, en %3</translation>
+    </message>
+    <message>
+        <source>%1 is a unit of %2, %3 of %4: what fits is %5</source>
+        <translation>%1 est une unité de %2, %3 de %4&#xa0;: convient %5</translation>
+    </message>
+    <message>
+        <source>write US gal or imp gal: they differ by a fifth</source>
+        <translation>écrire US gal ou imp gal&#xa0;: ils diffèrent d&apos;un cinquième</translation>
+    </message>
+    <message>
+        <source>write US pt or imp pt: they differ by a fifth</source>
+        <translation>écrire US pt ou imp pt&#xa0;: ils diffèrent d&apos;un cinquième</translation>
+    </message>
+    <message>
+        <source>write US fl oz or imp fl oz: they are not the same</source>
+        <translation>écrire US fl oz ou imp fl oz&#xa0;: ce n&apos;est pas pareil</translation>
+    </message>
+    <message>
+        <source>write mpg(US) or mpg(imp): they differ by a fifth</source>
+        <translation>écrire mpg(US) ou mpg(imp)&#xa0;: ils diffèrent d&apos;un cinquième</translation>
+    </message>
+    <message>
+        <source>write mohm for milliohm or Mohm for megaohm</source>
+        <translation>écrire mohm pour milliohm ou Mohm pour mégohm</translation>
+    </message>
+    <message>
+        <source>no limit is known: the value is kept without a verdict</source>
+        <translation>pas de limite connue&#xa0;: la valeur reste sans verdict</translation>
+    </message>
+    <message>
+        <source>the limit is in %1, the value in %2: what fits is %3</source>
+        <translation>la limite est en %1, la valeur en %2&#xa0;: convient %3</translation>
+    </message>
+    <message>
+        <source>no instrument or uncertainty is known: the value is kept without a verdict</source>
+        <translation>instrument ou incertitude inconnus&#xa0;: la valeur reste sans verdict</translation>
+    </message>
+    <message>
+        <source>the uncertainty is in %1: what fits is %2</source>
+        <translation>l&apos;incertitude est en %1&#xa0;: convient %2</translation>
+    </message>
+    <message>
+        <source>the uncertainty must be above zero: no instrument is without error</source>
+        <translation>l&apos;incertitude doit être au-dessus de zéro&#xa0;: aucun instrument n&apos;est sans erreur</translation>
+    </message>
+    <message>
+        <source>the lower limit is above the upper one</source>
+        <translation>la limite basse est au-dessus de la haute</translation>
+    </message>
+    <message>
+        <source>a torque wrench reads torque, not %1</source>
+        <translation>une clé dynamométrique lit un couple, pas %1</translation>
+    </message>
+    <message>
+        <source>class %1 does not exist: type I has A to E, type II A to G</source>
+        <translation>la classe %1 n&apos;existe pas&#xa0;: le type I va de A à E, le type II de A à G</translation>
+    </message>
+    <message>
+        <source>(from memory: look at the certificate)</source>
+        <translation>(de mémoire&#xa0;: voir le certificat)</translation>
+    </message>
+    <message>
+        <source>%1 (from memory: look at the certificate)</source>
+        <translation>%1 (de mémoire&#xa0;: voir le certificat)</translation>
+    </message>
+    <message>
+        <source>tested by ISO 6789: worked %1 times at its largest torque, then read at %2 % of it</source>
+        <translation>essai selon ISO 6789&#xa0;: %1 serrages au couple maximal, puis lecture à %2 % de celui-ci</translation>
+    </message>
+    <message>
+        <source>name: give the instrument one, as the shop calls it</source>
+        <translation>nom&#xa0;: en donner un, comme dit l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>range: the upper end must be above the lower one</source>
+        <translation>plage&#xa0;: le haut doit être au-dessus du bas</translation>
+    </message>
+    <message>
+        <source>resolution: give one division, or the last digit of the display</source>
+        <translation>résolution&#xa0;: donner une division, ou le dernier chiffre de l&apos;afficheur</translation>
+    </message>
+    <message>
+        <source>limit of error: its parts must not be negative</source>
+        <translation>limite d&apos;erreur&#xa0;: ses parts ne peuvent pas être négatives</translation>
+    </message>
+    <message>
+        <source>limit of error: give it from the maker&apos;s sheet; it is never zero</source>
+        <translation>limite d&apos;erreur&#xa0;: la donner d&apos;après la fiche du fabricant&#xa0;; elle n&apos;est jamais nulle</translation>
+    </message>
+    <message>
+        <source>%1 reads %2: %3</source>
+        <translation>%1 lit %2&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>%1 reads from %2 to %3, not %4: use another instrument</source>
+        <translation>%1 lit de %2 à %3, pas %4&#xa0;: prendre un autre instrument</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 % of the reading (%2)</source>
+        <translation>limite d&apos;erreur, %1 % de la valeur (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 % of full scale (%2)</source>
+        <translation>limite d&apos;erreur, %1 % de la pleine échelle (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 digits (%2)</source>
+        <translation>limite d&apos;erreur, %1 digits (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error (%1)</source>
+        <translation>limite d&apos;erreur (%1)</translation>
+    </message>
+    <message>
+        <source>resolution, half a division</source>
+        <translation>résolution, une demi-division</translation>
+    </message>
+    <message>
+        <source>feel of the hand</source>
+        <translation>sensation de la main</translation>
+    </message>
+    <message>
+        <source>%1: calibration was due on %2; its limit of error can no longer be relied on</source>
+        <translation>%1&#xa0;: l&apos;étalonnage était à faire le %2&#xa0;; on ne peut plus se fier à sa limite d&apos;erreur</translation>
+    </message>
+    <message>
+        <source>%1: no calibration is recorded</source>
+        <translation>%1&#xa0;: aucun étalonnage noté</translation>
+    </message>
+    <message>
+        <source>readings of different kinds: %1</source>
+        <translation>mesures de sortes différentes&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>mean of %1 readings: %2, spread (standard deviation) %3</source>
+        <translation>moyenne de %1 mesures&#xa0;: %2, dispersion (écart type) %3</translation>
+    </message>
+    <message>
+        <source>the limit is worked out here: the machine&apos;s manual wins</source>
+        <translation>la limite est calculée ici&#xa0;: le manuel passe avant</translation>
+    </message>
+    <message>
+        <source>no reading was given</source>
+        <translation>aucune mesure donnée</translation>
+    </message>
+    <message>
+        <source>uncertainty as given, k = 2</source>
+        <translation>incertitude comme donnée, k = 2</translation>
+    </message>
+    <message>
+        <source>ordinary instrument, from memory: replace by the maker&apos;s sheet</source>
+        <translation>instrument ordinaire, de mémoire&#xa0;: à remplacer par la fiche du fabricant</translation>
+    </message>
+    <message>
+        <source>spread of %1 readings over root %2</source>
+        <translation>dispersion de %1 mesures sur racine de %2</translation>
+    </message>
+    <message>
+        <source>spread of %1 readings over root %2, widened for few readings</source>
+        <translation>dispersion de %1 mesures sur racine de %2, élargie car peu de mesures</translation>
+    </message>
+    <message>
+        <source>a spread needs two readings or more; given: %1</source>
+        <translation>une dispersion veut deux mesures ou plus&#xa0;; données&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>every reading must be a number</source>
+        <translation>chaque mesure doit être un nombre</translation>
+    </message>
+    <message>
+        <source>largest reading: %1</source>
+        <translation>plus grande valeur&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date: write year, month and day such as 2026-11-25</source>
+        <translation>&quot;%1&quot; n&apos;est pas une date&#xa0;: écrire année, mois et jour, par exemple 2026-11-25</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no type and class of ISO 6789-1: write I A to I E for one that shows the torque, II A to II G for one that is set</source>
+        <translation>&quot;%1&quot; n&apos;est pas un type et une classe d&apos;ISO 6789-1&#xa0;: écrire I A à I E pour celle qui montre le couple, II A à II G pour celle qui se règle</translation>
+    </message>
+    <message>
+        <source>must not be negative, given was &quot;%1&quot;</source>
+        <translation>ne peut pas être négatif, donné&#xa0;: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>as the shop entered it</source>
+        <translation>comme entré par l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>is for torque wrenches alone: leave it empty</source>
+        <translation>ne vaut que pour les clés dynamométriques&#xa0;: laisser vide</translation>
+    </message>
+    <message>
+        <source>must be after the day of calibration</source>
+        <translation>doit venir après le jour de l&apos;étalonnage</translation>
+    </message>
+    <message>
+        <source>%1 % of the reading</source>
+        <translation>%1 % de la valeur</translation>
+    </message>
+    <message>
+        <source>%1 % of full scale</source>
+        <translation>%1 % de la pleine échelle</translation>
+    </message>
+    <message>
+        <source>%1 digits</source>
+        <translation>%1 digits</translation>
+    </message>
+    <message>
+        <source>%1 + %2</source>
+        <translation>%1 + %2</translation>
+    </message>
+    <message>
+        <source>more than 99.9 %</source>
+        <translation>plus de 99,9 %</translation>
+    </message>
+    <message>
+        <source>less than 0.1 %</source>
+        <translation>moins de 0,1 %</translation>
+    </message>
+    <message>
+        <source>a better instrument: the limits are closer together than twice the uncertainty, so that no value could be accepted with this one</source>
+        <translation>un meilleur instrument&#xa0;: les limites sont plus proches que le double de l&apos;incertitude, aucune valeur ne serait admise avec celui-ci</translation>
+    </message>
+    <message>
+        <source>the value lies on the limit: no instrument will settle it; adjust or renew, then measure again</source>
+        <translation>la valeur est sur la limite&#xa0;: aucun instrument ne tranchera&#xa0;; régler ou changer, puis remesurer</translation>
+    </message>
+    <message>
+        <source>a better instrument: an expanded uncertainty below %1 would settle it</source>
+        <translation>un meilleur instrument&#xa0;: une incertitude élargie sous %1 trancherait</translation>
+    </message>
+    <message>
+        <source>more readings: about %1 in all, if their mean stays</source>
+        <translation>plus de mesures&#xa0;: environ %1 en tout, si leur moyenne reste</translation>
+    </message>
+    <message>
+        <source>measured %1, expanded uncertainty %2 (k = 2), standard %3</source>
+        <translation>mesuré %1, incertitude élargie %2 (k = 2), type %3</translation>
+    </message>
+    <message>
+        <source>lower limit %1 moved inward by U (guard band, ISO 14253-1): accept from %2</source>
+        <translation>limite basse %1 rentrée de U (bande de garde, ISO 14253-1)&#xa0;: admis à partir de %2</translation>
+    </message>
+    <message>
+        <source>upper limit %1 moved inward by U (guard band, ISO 14253-1): accept up to %2</source>
+        <translation>limite haute %1 rentrée de U (bande de garde, ISO 14253-1)&#xa0;: admis jusqu&apos;à %2</translation>
+    </message>
+    <message>
+        <source>lower limit %1 as they stand (simple acceptance): accept from %2</source>
+        <translation>limite basse %1 telle quelle (acceptation simple)&#xa0;: admis à partir de %2</translation>
+    </message>
+    <message>
+        <source>upper limit %1 as they stand (simple acceptance): accept up to %2</source>
+        <translation>limite haute %1 telle quelle (acceptation simple)&#xa0;: admis jusqu&apos;à %2</translation>
+    </message>
+    <message>
+        <source>probability that the true value conforms (JCGM 106): %1</source>
+        <translation>probabilité que la vraie valeur soit conforme (JCGM 106)&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>verdict: %1</source>
+        <translation>verdict&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>manual, %1</source>
+        <translation>manuel, %1</translation>
+    </message>
+    <message>
+        <source>shop record, %1</source>
+        <translation>données de l&apos;atelier, %1</translation>
+    </message>
+    <message>
+        <source>standard, %1</source>
+        <translation>norme, %1</translation>
+    </message>
+    <message>
+        <source>worked out here, %1</source>
+        <translation>calculé ici, %1</translation>
+    </message>
+    <message>
+        <source>combined standard uncertainty u = root of the sum of squares = %1</source>
+        <translation>incertitude type composée u = racine de la somme des carrés = %1</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty U = 2 u = %1 (k = 2, about 95 %)</source>
+        <translation>incertitude élargie U = 2 u = %1 (k = 2, environ 95 %)</translation>
+    </message>
+    <message>
+        <source>%1: %2, rectangular: divided by %3 gives u = %4</source>
+        <translation>%1&#xa0;: %2, rectangulaire&#xa0;: divisé par %3 donne u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, triangular: divided by %3 gives u = %4</source>
+        <translation>%1&#xa0;: %2, triangulaire&#xa0;: divisé par %3 donne u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, normal, k = 2: divided by %3 gives u = %4</source>
+        <translation>%1&#xa0;: %2, normale, k = 2&#xa0;: divisé par %3 donne u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, standard</source>
+        <translation>%1&#xa0;: %2, type</translation>
+    </message>
+    <message>
+        <source>%1 is not among the grades that the machine allows: %2</source>
+        <translation>%1 n&apos;est pas parmi les normes admises par le véhicule&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Automatic with a belt</source>
+        <translation>Automatique à courroie</translation>
+    </message>
+    <message>
+        <source>DOT 5 is silicone: it never mixes with DOT 3, 4 or 5.1</source>
+        <translation>le DOT 5 est du silicone&#xa0;: il ne se mélange jamais à DOT 3, 4 ou 5.1</translation>
+    </message>
+    <message>
+        <source>Electric start</source>
+        <translation>Démarreur électrique</translation>
+    </message>
+    <message>
+        <source>Every machine</source>
+        <translation>Tous les véhicules</translation>
+    </message>
+    <message>
+        <source>Four-stroke engine</source>
+        <translation>Moteur quatre-temps</translation>
+    </message>
+    <message>
+        <source>Front disc brake</source>
+        <translation>Frein à disque avant</translation>
+    </message>
+    <message>
+        <source>Front drum brake</source>
+        <translation>Frein à tambour avant</translation>
+    </message>
+    <message>
+        <source>Gearbox with clutch</source>
+        <translation>Boîte avec embrayage</translation>
+    </message>
+    <message>
+        <source>Kick start</source>
+        <translation>Kick</translation>
+    </message>
+    <message>
+        <source>Photos as found</source>
+        <translation>Photos à l&apos;arrivée</translation>
+    </message>
+    <message>
+        <source>Rear disc brake</source>
+        <translation>Frein à disque arrière</translation>
+    </message>
+    <message>
+        <source>Rear drum brake</source>
+        <translation>Frein à tambour arrière</translation>
+    </message>
+    <message>
+        <source>Two-stroke engine</source>
+        <translation>Moteur deux-temps</translation>
+    </message>
+    <message>
+        <source>What works when it comes in</source>
+        <translation>Ce qui marche à l&apos;arrivée</translation>
+    </message>
+    <message>
+        <source>absolute pressure</source>
+        <translation>pression absolue</translation>
+    </message>
+    <message>
+        <source>adjust the free play of the brake</source>
+        <translation>régler le jeu du frein</translation>
+    </message>
+    <message>
+        <source>adjust the free play of the clutch</source>
+        <translation>régler le jeu de l&apos;embrayage</translation>
+    </message>
+    <message>
+        <source>air filter: clean and seated</source>
+        <translation>filtre à air&#xa0;: propre et en place</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>angle</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>surface</translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <translation>automatique</translation>
+    </message>
+    <message>
+        <source>axle nuts: tight, secured as the maker secured them</source>
+        <translation>écrous d&apos;axe&#xa0;: serrés, freinés comme d&apos;origine</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>dénudé</translation>
+    </message>
+    <message>
+        <source>base gasket</source>
+        <translation>joint d&apos;embase</translation>
+    </message>
+    <message>
+        <source>battery acid: goggles and gloves, water at hand, acid into water and never the other way</source>
+        <translation>acide de batterie&#xa0;: lunettes et gants, eau à portée, l&apos;acide dans l&apos;eau et jamais l&apos;inverse</translation>
+    </message>
+    <message>
+        <source>battery negative off first, on last</source>
+        <translation>négatif de la batterie débranché en premier, rebranché en dernier</translation>
+    </message>
+    <message>
+        <source>battery negative or chassis earth direct</source>
+        <translation>moins batterie ou masse cadre directe</translation>
+    </message>
+    <message>
+        <source>battery positive direct (unswitched)</source>
+        <translation>plus batterie direct (permanent)</translation>
+    </message>
+    <message>
+        <source>battery: case whole, terminals clean, strapped down, vent hose in place</source>
+        <translation>batterie&#xa0;: bac entier, bornes propres, sanglée, durite d&apos;aération en place</translation>
+    </message>
+    <message>
+        <source>belt: width and cracks, age</source>
+        <translation>courroie&#xa0;: largeur et fissures, âge</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>noir</translation>
+    </message>
+    <message>
+        <source>blade</source>
+        <translation>cosse plate mâle</translation>
+    </message>
+    <message>
+        <source>bleed the brake until the lever stays hard</source>
+        <translation>purger le frein jusqu&apos;à ce que le levier reste dur</translation>
+    </message>
+    <message>
+        <source>bleed the oil pump; set it to its mark</source>
+        <translation>purger la pompe à huile&#xa0;; la mettre à son repère</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>bleu</translation>
+    </message>
+    <message>
+        <source>brake fluid eats paint and skin; only fresh fluid of the grade that the manual names</source>
+        <translation>le liquide de frein ronge peinture et peau&#xa0;; seulement du neuf, de la norme du manuel</translation>
+    </message>
+    <message>
+        <source>brake, front</source>
+        <translation>frein, avant</translation>
+    </message>
+    <message>
+        <source>brake, rear</source>
+        <translation>frein, arrière</translation>
+    </message>
+    <message>
+        <source>breather hose: connected, not blocked</source>
+        <translation>durite de reniflard&#xa0;: branchée, pas bouchée</translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation>marron</translation>
+    </message>
+    <message>
+        <source>bullet</source>
+        <translation>cosse ronde mâle</translation>
+    </message>
+    <message>
+        <source>bullet socket</source>
+        <translation>cosse ronde femelle</translation>
+    </message>
+    <message>
+        <source>cables and hoses: nothing pulls tight from lock to lock</source>
+        <translation>câbles et durites&#xa0;: rien ne tire de butée à butée</translation>
+    </message>
+    <message>
+        <source>caliper</source>
+        <translation>pied à coulisse</translation>
+    </message>
+    <message>
+        <source>centre the shoes and adjust the free play of the brake</source>
+        <translation>centrer les mâchoires et régler le jeu du frein</translation>
+    </message>
+    <message>
+        <source>chain guard: in place</source>
+        <translation>carter de chaîne&#xa0;: en place</translation>
+    </message>
+    <message>
+        <source>charge warning lamp</source>
+        <translation>témoin de charge</translation>
+    </message>
+    <message>
+        <source>charges</source>
+        <translation>charge</translation>
+    </message>
+    <message>
+        <source>charging: voltage at the battery rises with the engine running</source>
+        <translation>charge&#xa0;: la tension à la batterie monte moteur tournant</translation>
+    </message>
+    <message>
+        <source>chassis</source>
+        <translation>partie cycle</translation>
+    </message>
+    <message>
+        <source>circlips of the pin</source>
+        <translation>circlips d&apos;axe de piston</translation>
+    </message>
+    <message>
+        <source>clutch</source>
+        <translation>embrayage</translation>
+    </message>
+    <message>
+        <source>clutch: lever play right, frees and bites without dragging</source>
+        <translation>embrayage&#xa0;: jeu du levier bon, débraye et prend sans traîner</translation>
+    </message>
+    <message>
+        <source>compression-gauge</source>
+        <translation>compressiomètre</translation>
+    </message>
+    <message>
+        <source>connector</source>
+        <translation>connecteur</translation>
+    </message>
+    <message>
+        <source>consumption</source>
+        <translation>consommation</translation>
+    </message>
+    <message>
+        <source>controls</source>
+        <translation>commandes</translation>
+    </message>
+    <message>
+        <source>copper paste on the studs</source>
+        <translation>pâte au cuivre sur les goujons</translation>
+    </message>
+    <message>
+        <source>cover and its seal: in place, the cooling air free</source>
+        <translation>carter et son joint&#xa0;: en place, air de refroidissement libre</translation>
+    </message>
+    <message>
+        <source>crush washers of the banjo</source>
+        <translation>joints d&apos;écrasement du raccord banjo</translation>
+    </message>
+    <message>
+        <source>crush washers of the banjo, if it was opened</source>
+        <translation>joints d&apos;écrasement du raccord banjo, s&apos;il a été ouvert</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>courant</translation>
+    </message>
+    <message>
+        <source>cylinder base and crankshaft seals: dry</source>
+        <translation>embase et joints spi de vilebrequin&#xa0;: secs</translation>
+    </message>
+    <message>
+        <source>damage that was there</source>
+        <translation>dégâts déjà là</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>masse volumique</translation>
+    </message>
+    <message>
+        <source>depth-gauge</source>
+        <translation>jauge de profondeur</translation>
+    </message>
+    <message>
+        <source>dipped (low) beam</source>
+        <translation>feu de croisement</translation>
+    </message>
+    <message>
+        <source>do not ride before the brake is proved; the machine&apos;s manual and licensed practice come first</source>
+        <translation>ne pas rouler avant que le frein soit prouvé&#xa0;; le manuel et les règles de l&apos;art passent avant</translation>
+    </message>
+    <message>
+        <source>do not ride yet: %1 (%2)</source>
+        <translation>ne pas encore rouler&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>do not ride: %1 is not on again</source>
+        <translation>ne pas rouler&#xa0;: %1 n&apos;est pas remonté</translation>
+    </message>
+    <message>
+        <source>do not start yet: %1 (%2)</source>
+        <translation>ne pas encore démarrer&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>do not start: %1 is not on again</source>
+        <translation>ne pas démarrer&#xa0;: %1 n&apos;est pas remonté</translation>
+    </message>
+    <message>
+        <source>drive: takes up smoothly, no squeal, no slip</source>
+        <translation>transmission&#xa0;: prend en douceur, ne grince pas, ne patine pas</translation>
+    </message>
+    <message>
+        <source>dynamo field</source>
+        <translation>dynamo, excitation</translation>
+    </message>
+    <message>
+        <source>dynamo negative</source>
+        <translation>dynamo, moins</translation>
+    </message>
+    <message>
+        <source>dynamo or generator positive to regulator</source>
+        <translation>dynamo ou alternateur, plus vers le régulateur</translation>
+    </message>
+    <message>
+        <source>each wire read back against the map: %1</source>
+        <translation>chaque fil relu d&apos;après le plan&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>electric charge</source>
+        <translation>charge électrique</translation>
+    </message>
+    <message>
+        <source>electric motor main connection</source>
+        <translation>moteur électrique, borne principale</translation>
+    </message>
+    <message>
+        <source>electric motor return line</source>
+        <translation>moteur électrique, retour</translation>
+    </message>
+    <message>
+        <source>electric start</source>
+        <translation>démarreur électrique</translation>
+    </message>
+    <message>
+        <source>electrics</source>
+        <translation>électricité</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <translation>énergie</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>moteur</translation>
+    </message>
+    <message>
+        <source>engine and exhaust</source>
+        <translation>moteur et échappement</translation>
+    </message>
+    <message>
+        <source>engine oil: level, no fuel or water in it</source>
+        <translation>huile moteur&#xa0;: niveau, ni essence ni eau dedans</translation>
+    </message>
+    <message>
+        <source>engine, left side</source>
+        <translation>moteur, côté gauche</translation>
+    </message>
+    <message>
+        <source>engine, right side</source>
+        <translation>moteur, côté droit</translation>
+    </message>
+    <message>
+        <source>engine: no leaks, mounts tight</source>
+        <translation>moteur&#xa0;: pas de fuite, fixations serrées</translation>
+    </message>
+    <message>
+        <source>every fastener in and tight: %1 (%2)</source>
+        <translation>toute la visserie en place et serrée&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>everyday plug-in relay: normally closed output</source>
+        <translation>relais enfichable courant&#xa0;: sortie normalement fermée</translation>
+    </message>
+    <message>
+        <source>everyday plug-in relay: switched output (normally open)</source>
+        <translation>relais enfichable courant&#xa0;: sortie commutée (normalement ouverte)</translation>
+    </message>
+    <message>
+        <source>exhaust gasket</source>
+        <translation>joint d&apos;échappement</translation>
+    </message>
+    <message>
+        <source>exhaust port and silencer: not choked with carbon</source>
+        <translation>lumière d&apos;échappement et pot&#xa0;: pas calaminés</translation>
+    </message>
+    <message>
+        <source>exhaust: no leaks, fastened, heat shield in place</source>
+        <translation>échappement&#xa0;: pas de fuite, fixé, pare-chaleur en place</translation>
+    </message>
+    <message>
+        <source>feeler gauge</source>
+        <translation>jauge d&apos;épaisseur</translation>
+    </message>
+    <message>
+        <source>feeler-gauge</source>
+        <translation>jauge d&apos;épaisseur</translation>
+    </message>
+    <message>
+        <source>fill and bleed the cooling</source>
+        <translation>remplir et purger le refroidissement</translation>
+    </message>
+    <message>
+        <source>fill with oil and look at the level</source>
+        <translation>remplir d&apos;huile et voir le niveau</translation>
+    </message>
+    <message>
+        <source>filled again, level right, no leak: %1 (let out: %2)</source>
+        <translation>rempli, niveau bon, pas de fuite&#xa0;: %1 (vidangé&#xa0;: %2)</translation>
+    </message>
+    <message>
+        <source>final drive chain: slack right at its tightest place, no stiff links</source>
+        <translation>chaîne&#xa0;: bonne tension au point le plus dur, pas de maillon raide</translation>
+    </message>
+    <message>
+        <source>final drive oil: level, no leak at the wheel shaft</source>
+        <translation>huile de transmission finale&#xa0;: niveau, pas de fuite à l&apos;axe de roue</translation>
+    </message>
+    <message>
+        <source>flasher output, second circuit</source>
+        <translation>centrale clignotante, sortie du second circuit</translation>
+    </message>
+    <message>
+        <source>flasher unit input</source>
+        <translation>centrale clignotante, entrée</translation>
+    </message>
+    <message>
+        <source>flasher unit output (pulsed) to the indicator switch</source>
+        <translation>centrale clignotante, sortie (pulsée) vers le commutateur</translation>
+    </message>
+    <message>
+        <source>fog lamp</source>
+        <translation>feu antibrouillard</translation>
+    </message>
+    <message>
+        <source>force</source>
+        <translation>force</translation>
+    </message>
+    <message>
+        <source>fork</source>
+        <translation>fourche</translation>
+    </message>
+    <message>
+        <source>four-stroke</source>
+        <translation>quatre-temps</translation>
+    </message>
+    <message>
+        <source>frame number</source>
+        <translation>numéro de cadre</translation>
+    </message>
+    <message>
+        <source>frame number: readable, the same as in the papers</source>
+        <translation>numéro de cadre&#xa0;: lisible, le même que sur les papiers</translation>
+    </message>
+    <message>
+        <source>frame: no cracks at the welds, steering head and swing arm pivot</source>
+        <translation>cadre&#xa0;: pas de fissure aux soudures, à la colonne et à l&apos;axe de bras</translation>
+    </message>
+    <message>
+        <source>from behind</source>
+        <translation>de derrière</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>de devant</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>de gauche</translation>
+    </message>
+    <message>
+        <source>from the right</source>
+        <translation>de droite</translation>
+    </message>
+    <message>
+        <source>front brake</source>
+        <translation>frein avant</translation>
+    </message>
+    <message>
+        <source>front disc brake: disc thickness and run-out, no cracks</source>
+        <translation>disque avant&#xa0;: épaisseur et voile du disque, pas de fissure</translation>
+    </message>
+    <message>
+        <source>front disc brake: hose and fittings dry, not cracked, fluid level and its age</source>
+        <translation>disque avant&#xa0;: durite et raccords secs, pas fendus, niveau et âge du liquide</translation>
+    </message>
+    <message>
+        <source>front disc brake: lever or pedal firm, does not creep under pressure</source>
+        <translation>disque avant&#xa0;: levier ou pédale ferme, ne s&apos;enfonce pas sous pression</translation>
+    </message>
+    <message>
+        <source>front disc brake: pads, both sides</source>
+        <translation>disque avant&#xa0;: plaquettes, des deux côtés</translation>
+    </message>
+    <message>
+        <source>front drum brake: cable or rod, adjuster and return spring</source>
+        <translation>tambour avant&#xa0;: câble ou tringle, réglage et ressort de rappel</translation>
+    </message>
+    <message>
+        <source>front drum brake: holds, lets go at once, does not grab</source>
+        <translation>tambour avant&#xa0;: tient, relâche tout de suite, ne broute pas</translation>
+    </message>
+    <message>
+        <source>front drum brake: lever or pedal travel and wear mark of the cam</source>
+        <translation>tambour avant&#xa0;: course du levier ou de la pédale et repère d&apos;usure de la came</translation>
+    </message>
+    <message>
+        <source>front fork: no play, dry stanchions, springs back smoothly</source>
+        <translation>fourche&#xa0;: pas de jeu, tubes secs, revient en douceur</translation>
+    </message>
+    <message>
+        <source>front tyre, date code</source>
+        <translation>pneu avant, code de date</translation>
+    </message>
+    <message>
+        <source>front tyre: tread, age by its date code, no cracks, the size that the papers name</source>
+        <translation>pneu avant&#xa0;: sculptures, âge par le code DOT, pas de fissure, taille des papiers</translation>
+    </message>
+    <message>
+        <source>front wheel: bearing without play, rim true, spokes or bolts tight</source>
+        <translation>roue avant&#xa0;: roulement sans jeu, jante droite, rayons ou vis serrés</translation>
+    </message>
+    <message>
+        <source>fuel and air</source>
+        <translation>essence et air</translation>
+    </message>
+    <message>
+        <source>fuel off and away from sparks; no flame, rags in a closed tin</source>
+        <translation>essence fermée et loin des étincelles&#xa0;; pas de flamme, chiffons dans une boîte fermée</translation>
+    </message>
+    <message>
+        <source>fuel on: no drip for five minutes</source>
+        <translation>essence ouverte&#xa0;: pas une goutte en cinq minutes</translation>
+    </message>
+    <message>
+        <source>fuel on: no drip for five minutes; throttle snaps shut</source>
+        <translation>essence ouverte&#xa0;: pas une goutte en cinq minutes&#xa0;; les gaz reviennent d&apos;un coup</translation>
+    </message>
+    <message>
+        <source>fuel tank, tap and hoses: dry, not cracked, cap vents</source>
+        <translation>réservoir, robinet et durites&#xa0;: secs, pas fendus, le bouchon respire</translation>
+    </message>
+    <message>
+        <source>fuse: of the right value, no wire in its place</source>
+        <translation>fusible&#xa0;: de la bonne valeur, pas de fil à sa place</translation>
+    </message>
+    <message>
+        <source>gasket and oil seals</source>
+        <translation>joint et joints spi</translation>
+    </message>
+    <message>
+        <source>gasket and seal</source>
+        <translation>joint plat et joint spi</translation>
+    </message>
+    <message>
+        <source>gaskets of the inlet</source>
+        <translation>joints d&apos;admission</translation>
+    </message>
+    <message>
+        <source>gauge pressure</source>
+        <translation>pression relative</translation>
+    </message>
+    <message>
+        <source>gearbox oil: level, clean</source>
+        <translation>huile de boîte&#xa0;: niveau, propre</translation>
+    </message>
+    <message>
+        <source>gears</source>
+        <translation>vitesses</translation>
+    </message>
+    <message>
+        <source>gears and chain</source>
+        <translation>vitesses et chaîne</translation>
+    </message>
+    <message>
+        <source>gears: all engage and stay in, neutral is found</source>
+        <translation>vitesses&#xa0;: passent et tiennent toutes, le point mort se trouve</translation>
+    </message>
+    <message>
+        <source>generator output, battery positive</source>
+        <translation>sortie de génératrice, plus batterie</translation>
+    </message>
+    <message>
+        <source>generator, battery negative</source>
+        <translation>génératrice, moins batterie</translation>
+    </message>
+    <message>
+        <source>grease on the bushes</source>
+        <translation>graisse sur les bagues</translation>
+    </message>
+    <message>
+        <source>grease on the cam only, none near the linings</source>
+        <translation>graisse sur la came seulement, rien près des garnitures</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>vert</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>remis</translation>
+    </message>
+    <message>
+        <source>handlebar, left side</source>
+        <translation>guidon, côté gauche</translation>
+    </message>
+    <message>
+        <source>handlebar, levers and grips: tight, free of cracks, ends closed</source>
+        <translation>guidon, leviers et poignées&#xa0;: serrés, sans fissure, bouts fermés</translation>
+    </message>
+    <message>
+        <source>handlebar, right side</source>
+        <translation>guidon, côté droit</translation>
+    </message>
+    <message>
+        <source>head gasket</source>
+        <translation>joint de culasse</translation>
+    </message>
+    <message>
+        <source>headlamp feed</source>
+        <translation>alimentation du phare</translation>
+    </message>
+    <message>
+        <source>headlamp, high beam</source>
+        <translation>phare, route</translation>
+    </message>
+    <message>
+        <source>headlamp, low beam</source>
+        <translation>phare, croisement</translation>
+    </message>
+    <message>
+        <source>headlamp: low and high beam, tell-tale, aim</source>
+        <translation>phare&#xa0;: croisement et route, témoin, réglage</translation>
+    </message>
+    <message>
+        <source>horn</source>
+        <translation>klaxon</translation>
+    </message>
+    <message>
+        <source>horn: loud and clear</source>
+        <translation>klaxon&#xa0;: fort et clair</translation>
+    </message>
+    <message>
+        <source>hose clips that have lost their spring</source>
+        <translation>colliers qui ont perdu leur ressort</translation>
+    </message>
+    <message>
+        <source>hydrometer</source>
+        <translation>pèse-acide</translation>
+    </message>
+    <message>
+        <source>idle: the rear wheel does not creep when it stands on the ground</source>
+        <translation>ralenti&#xa0;: la roue arrière au sol n&apos;avance pas</translation>
+    </message>
+    <message>
+        <source>idles and takes the throttle</source>
+        <translation>tient le ralenti et prend les gaz</translation>
+    </message>
+    <message>
+        <source>ignition coil high-tension output</source>
+        <translation>bobine d&apos;allumage, sortie haute tension</translation>
+    </message>
+    <message>
+        <source>ignition coil or contact breaker, low-tension side</source>
+        <translation>bobine d&apos;allumage ou rupteur, côté basse tension</translation>
+    </message>
+    <message>
+        <source>ignition off; high tension can hurt: stop the engine before you touch a lead</source>
+        <translation>contact coupé&#xa0;; la haute tension peut blesser&#xa0;: arrêter le moteur avant de toucher un fil</translation>
+    </message>
+    <message>
+        <source>ignition switch and stop switch: stop the engine</source>
+        <translation>contacteur et coupe-circuit&#xa0;: arrêtent le moteur</translation>
+    </message>
+    <message>
+        <source>in another currency, not in the sum: %1, %2 %3</source>
+        <translation>en autre monnaie, pas dans la somme&#xa0;: %1, %2 %3</translation>
+    </message>
+    <message>
+        <source>instrument lamps</source>
+        <translation>éclairage des instruments</translation>
+    </message>
+    <message>
+        <source>instruments and odometer</source>
+        <translation>instruments et compteur</translation>
+    </message>
+    <message>
+        <source>kick start</source>
+        <translation>kick</translation>
+    </message>
+    <message>
+        <source>kick start: engages, springs back, does not slip</source>
+        <translation>kick&#xa0;: prend, revient, ne patine pas</translation>
+    </message>
+    <message>
+        <source>lamps</source>
+        <translation>feux</translation>
+    </message>
+    <message>
+        <source>left direction indicators</source>
+        <translation>clignotants gauches</translation>
+    </message>
+    <message>
+        <source>left out: %1 (%2)</source>
+        <translation>laissé&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>longueur</translation>
+    </message>
+    <message>
+        <source>let the exhaust and the engine cool down first</source>
+        <translation>laisser d&apos;abord refroidir l&apos;échappement et le moteur</translation>
+    </message>
+    <message>
+        <source>light blue</source>
+        <translation>bleu clair</translation>
+    </message>
+    <message>
+        <source>light green</source>
+        <translation>vert clair</translation>
+    </message>
+    <message>
+        <source>lights and signals</source>
+        <translation>feux et signaux</translation>
+    </message>
+    <message>
+        <source>look at the oil level</source>
+        <translation>voir le niveau d&apos;huile</translation>
+    </message>
+    <message>
+        <source>loom: no bare or twisted wires, no chafing at the steering head</source>
+        <translation>faisceau&#xa0;: pas de fils nus ou torsadés, pas d&apos;usure à la colonne</translation>
+    </message>
+    <message>
+        <source>loose terminals</source>
+        <translation>cosses libres</translation>
+    </message>
+    <message>
+        <source>magneto-generator alternating-current output or rectifier input</source>
+        <translation>volant magnétique, sortie alternative ou entrée du redresseur</translation>
+    </message>
+    <message>
+        <source>magneto-generator charging-coil output</source>
+        <translation>volant magnétique, sortie de la bobine de charge</translation>
+    </message>
+    <message>
+        <source>main (high) beam and its tell-tale</source>
+        <translation>feu de route et son témoin</translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <translation>manuel</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masse</translation>
+    </message>
+    <message>
+        <source>mating face</source>
+        <translation>face de contact</translation>
+    </message>
+    <message>
+        <source>micrometer</source>
+        <translation>micromètre</translation>
+    </message>
+    <message>
+        <source>mirrors: whole, stay where they are set</source>
+        <translation>rétroviseurs&#xa0;: entiers, restent réglés</translation>
+    </message>
+    <message>
+        <source>move it by hand: no side play</source>
+        <translation>bouger à la main&#xa0;: pas de jeu latéral</translation>
+    </message>
+    <message>
+        <source>moves freely at both locks, free play right: %1</source>
+        <translation>libre aux deux butées, jeu correct&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>multimeter</source>
+        <translation>multimètre</translation>
+    </message>
+    <message>
+        <source>negative lead on last; tight, and covered</source>
+        <translation>négatif en dernier&#xa0;; serré et couvert</translation>
+    </message>
+    <message>
+        <source>next: %1 (%2)</source>
+        <translation>ensuite&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>next: go on stripping, or refit: %1</source>
+        <translation>ensuite&#xa0;: continuer à démonter, ou remonter&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>next: look it over, or strip the first part</source>
+        <translation>ensuite&#xa0;: l&apos;examiner, ou démonter la première pièce</translation>
+    </message>
+    <message>
+        <source>next: photos as found, and what works</source>
+        <translation>ensuite&#xa0;: photos à l&apos;arrivée, et ce qui marche</translation>
+    </message>
+    <message>
+        <source>next: prove it and hand it over</source>
+        <translation>ensuite&#xa0;: prouver et remettre</translation>
+    </message>
+    <message>
+        <source>next: refit %1</source>
+        <translation>ensuite&#xa0;: remonter %1</translation>
+    </message>
+    <message>
+        <source>next: refit %1, bag %2</source>
+        <translation>ensuite&#xa0;: remonter %1, sachet %2</translation>
+    </message>
+    <message>
+        <source>next: settle what is unsafe: %1</source>
+        <translation>ensuite&#xa0;: régler le danger&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>no compressed air on old brake dust; mask, wipe wet</source>
+        <translation>pas d&apos;air comprimé sur la vieille poussière de frein&#xa0;; masque, essuyer humide</translation>
+    </message>
+    <message>
+        <source>no leaks</source>
+        <translation>pas de fuites</translation>
+    </message>
+    <message>
+        <source>no price is known: %1</source>
+        <translation>pas de prix connu&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>nobody knows when the container was opened: brake fluid draws water, take a fresh one</source>
+        <translation>personne ne sait quand le bidon a été ouvert&#xa0;: le liquide de frein prend l&apos;eau, en prendre un neuf</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>rien</translation>
+    </message>
+    <message>
+        <source>not done yet: %1 (%2)</source>
+        <translation>pas encore fait&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>not proved, left out: %1 (%2)</source>
+        <translation>pas prouvé, laissé&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>not proved: %1</source>
+        <translation>pas prouvé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>nothing open</source>
+        <translation>rien en attente</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>number plate lamp</source>
+        <translation>éclairage de plaque</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>huile</translation>
+    </message>
+    <message>
+        <source>oil on its lip</source>
+        <translation>huile sur sa lèvre</translation>
+    </message>
+    <message>
+        <source>oil on the bore</source>
+        <translation>huile sur l&apos;alésage</translation>
+    </message>
+    <message>
+        <source>oil pump: turns with the throttle, marks meet, or is blanked off knowingly</source>
+        <translation>pompe à huile&#xa0;: suit les gaz, repères face à face, ou supprimée exprès</translation>
+    </message>
+    <message>
+        <source>oil: tank filled and its hose full, or the tank holds premix</source>
+        <translation>huile&#xa0;: réservoir plein et durite pleine, ou mélange dans le réservoir</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>orange</translation>
+    </message>
+    <message>
+        <source>other instrument</source>
+        <translation>autre instrument</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>dehors</translation>
+    </message>
+    <message>
+        <source>papers and frame</source>
+        <translation>papiers et cadre</translation>
+    </message>
+    <message>
+        <source>parking lamp</source>
+        <translation>feu de stationnement</translation>
+    </message>
+    <message>
+        <source>parking lamp, left</source>
+        <translation>feu de stationnement gauche</translation>
+    </message>
+    <message>
+        <source>parking lamp, right</source>
+        <translation>feu de stationnement droit</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>broche</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rose</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>puissance</translation>
+    </message>
+    <message>
+        <source>pressure difference</source>
+        <translation>différence de pression</translation>
+    </message>
+    <message>
+        <source>pressure gauge</source>
+        <translation>manomètre</translation>
+    </message>
+    <message>
+        <source>pump the lever until the brake holds; bleed it if the hose was opened</source>
+        <translation>pomper au levier jusqu&apos;à ce que le frein tienne&#xa0;; purger si la durite a été ouverte</translation>
+    </message>
+    <message>
+        <source>push the fork down: it comes back smoothly and nothing leaks</source>
+        <translation>enfoncer la fourche&#xa0;: elle revient en douceur et rien ne fuit</translation>
+    </message>
+    <message>
+        <source>push the tail down: nothing touches or knocks</source>
+        <translation>enfoncer l&apos;arrière&#xa0;: rien ne touche ni ne cogne</translation>
+    </message>
+    <message>
+        <source>rear brake</source>
+        <translation>frein arrière</translation>
+    </message>
+    <message>
+        <source>rear disc brake: disc thickness and run-out, no cracks</source>
+        <translation>disque arrière&#xa0;: épaisseur et voile du disque, pas de fissure</translation>
+    </message>
+    <message>
+        <source>rear disc brake: hose and fittings dry, not cracked, fluid level and its age</source>
+        <translation>disque arrière&#xa0;: durite et raccords secs, pas fendus, niveau et âge du liquide</translation>
+    </message>
+    <message>
+        <source>rear disc brake: lever or pedal firm, does not creep under pressure</source>
+        <translation>disque arrière&#xa0;: levier ou pédale ferme, ne s&apos;enfonce pas sous pression</translation>
+    </message>
+    <message>
+        <source>rear disc brake: pads, both sides</source>
+        <translation>disque arrière&#xa0;: plaquettes, des deux côtés</translation>
+    </message>
+    <message>
+        <source>rear drum brake: cable or rod, adjuster and return spring</source>
+        <translation>tambour arrière&#xa0;: câble ou tringle, réglage et ressort de rappel</translation>
+    </message>
+    <message>
+        <source>rear drum brake: holds, lets go at once, does not grab</source>
+        <translation>tambour arrière&#xa0;: tient, relâche tout de suite, ne broute pas</translation>
+    </message>
+    <message>
+        <source>rear drum brake: lever or pedal travel and wear mark of the cam</source>
+        <translation>tambour arrière&#xa0;: course du levier ou de la pédale et repère d&apos;usure de la came</translation>
+    </message>
+    <message>
+        <source>rear suspension: no play in the bushes, damper dry</source>
+        <translation>suspension arrière&#xa0;: bagues sans jeu, amortisseur sec</translation>
+    </message>
+    <message>
+        <source>rear tyre, date code</source>
+        <translation>pneu arrière, code de date</translation>
+    </message>
+    <message>
+        <source>rear tyre: tread, age by its date code, no cracks, the size that the papers name</source>
+        <translation>pneu arrière&#xa0;: sculptures, âge par le code DOT, pas de fissure, taille des papiers</translation>
+    </message>
+    <message>
+        <source>rear wheel: bearing without play, rim true, spokes or bolts tight</source>
+        <translation>roue arrière&#xa0;: roulement sans jeu, jante droite, rayons ou vis serrés</translation>
+    </message>
+    <message>
+        <source>receptacle</source>
+        <translation>cosse plate femelle</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rouge</translation>
+    </message>
+    <message>
+        <source>reflectors: there and whole</source>
+        <translation>catadioptres&#xa0;: présents et entiers</translation>
+    </message>
+    <message>
+        <source>relay coil end (to earth side)</source>
+        <translation>bobine de relais, fin (vers la masse)</translation>
+    </message>
+    <message>
+        <source>relay coil start (feed side)</source>
+        <translation>bobine de relais, début (alimentation)</translation>
+    </message>
+    <message>
+        <source>resistance</source>
+        <translation>résistance</translation>
+    </message>
+    <message>
+        <source>right direction indicators</source>
+        <translation>clignotants droits</translation>
+    </message>
+    <message>
+        <source>ring</source>
+        <translation>œillet</translation>
+    </message>
+    <message>
+        <source>rotational speed</source>
+        <translation>régime</translation>
+    </message>
+    <message>
+        <source>round not finished: %1, %2 checks without an answer</source>
+        <translation>ronde pas finie&#xa0;: %1, %2 points sans réponse</translation>
+    </message>
+    <message>
+        <source>round the machine</source>
+        <translation>autour du véhicule</translation>
+    </message>
+    <message>
+        <source>runs as on its photo, clipped, dry under pressure: %1</source>
+        <translation>passe comme sur la photo, attaché, sec sous pression&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>sealing washer of the plug</source>
+        <translation>joint du bouchon de vidange</translation>
+    </message>
+    <message>
+        <source>self-locking nut of its axle</source>
+        <translation>écrou autofreiné de son axe</translation>
+    </message>
+    <message>
+        <source>self-locking nut or split pin of the axle</source>
+        <translation>écrou autofreiné ou goupille de l&apos;axe</translation>
+    </message>
+    <message>
+        <source>self-locking nuts of the shock</source>
+        <translation>écrous autofreinés de l&apos;amortisseur</translation>
+    </message>
+    <message>
+        <source>set the pressure cold</source>
+        <translation>régler la pression à froid</translation>
+    </message>
+    <message>
+        <source>set the slack of the chain; clip closed to the front</source>
+        <translation>régler la tension de chaîne&#xa0;; agrafe côté fermé vers l&apos;avant</translation>
+    </message>
+    <message>
+        <source>shared earth</source>
+        <translation>masse commune</translation>
+    </message>
+    <message>
+        <source>shop record</source>
+        <translation>données de l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>short-circuit (kill) terminal of a magneto ignition</source>
+        <translation>borne de mise à la masse (arrêt) d&apos;un allumage à volant magnétique</translation>
+    </message>
+    <message>
+        <source>side or position lamp on motorcycles and mopeds</source>
+        <translation>feu de position sur motos et cyclomoteurs</translation>
+    </message>
+    <message>
+        <source>signals</source>
+        <translation>signaux</translation>
+    </message>
+    <message>
+        <source>sits as it did, nothing left over: %1</source>
+        <translation>en place comme avant, rien ne reste&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>socket</source>
+        <translation>douille</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>vitesse</translation>
+    </message>
+    <message>
+        <source>splice</source>
+        <translation>épissure</translation>
+    </message>
+    <message>
+        <source>spring clip of the joining link</source>
+        <translation>agrafe de l&apos;attache rapide</translation>
+    </message>
+    <message>
+        <source>springs under load: hold them before the last bolt comes out</source>
+        <translation>ressorts sous tension&#xa0;: les tenir avant que la dernière vis sorte</translation>
+    </message>
+    <message>
+        <source>sprockets: teeth not hooked, nuts secured</source>
+        <translation>pignons&#xa0;: dents pas crochues, écrous freinés</translation>
+    </message>
+    <message>
+        <source>stand: springs back, holds the machine upright</source>
+        <translation>béquille&#xa0;: revient, tient le véhicule droit</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>norme</translation>
+    </message>
+    <message>
+        <source>starter control (solenoid pull-in)</source>
+        <translation>commande du démarreur (solénoïde)</translation>
+    </message>
+    <message>
+        <source>starter relay output or starter input (main current)</source>
+        <translation>sortie du relais de démarreur ou entrée du démarreur (courant principal)</translation>
+    </message>
+    <message>
+        <source>starter: turns the engine at once, disengages</source>
+        <translation>démarreur&#xa0;: lance tout de suite le moteur, se dégage</translation>
+    </message>
+    <message>
+        <source>starting interlock: starts only with the brake pulled, the clutch pulled or in neutral, as built</source>
+        <translation>sécurité de démarrage&#xa0;: ne part que frein serré, embrayage tiré ou au point mort, selon le modèle</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>démarre</translation>
+    </message>
+    <message>
+        <source>steering</source>
+        <translation>direction</translation>
+    </message>
+    <message>
+        <source>steering and wheels without play</source>
+        <translation>direction et roues sans jeu</translation>
+    </message>
+    <message>
+        <source>steering head: no play, no notch, no tight spot</source>
+        <translation>colonne&#xa0;: pas de jeu, pas de cran, pas de point dur</translation>
+    </message>
+    <message>
+        <source>stop lamp</source>
+        <translation>feu stop</translation>
+    </message>
+    <message>
+        <source>stop lamp, front lever</source>
+        <translation>feu stop, levier avant</translation>
+    </message>
+    <message>
+        <source>stop lamp, rear</source>
+        <translation>feu stop, arrière</translation>
+    </message>
+    <message>
+        <source>stop lamp: from the front lever and from the rear lever or pedal</source>
+        <translation>feu stop&#xa0;: au levier avant et au levier ou à la pédale arrière</translation>
+    </message>
+    <message>
+        <source>stopped after a photo</source>
+        <translation>arrêté après une photo</translation>
+    </message>
+    <message>
+        <source>stopped after measuring: %1</source>
+        <translation>arrêté après la mesure&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>stopped after noting: %1</source>
+        <translation>arrêté après le constat&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>stopped after refitting: %1</source>
+        <translation>arrêté après le remontage&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>stopped after: %1</source>
+        <translation>arrêté après&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>stopped at the part: %1</source>
+        <translation>arrêté à la pièce&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>stopped at the wiring of: %1</source>
+        <translation>arrêté aux fils de&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>strap the machine on the lift before weight comes off</source>
+        <translation>sangler le véhicule sur le pont avant d&apos;ôter du poids</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <translation>contrainte</translation>
+    </message>
+    <message>
+        <source>suspension</source>
+        <translation>suspension</translation>
+    </message>
+    <message>
+        <source>swing arm or engine mount: no side play</source>
+        <translation>bras oscillant ou support moteur&#xa0;: pas de jeu latéral</translation>
+    </message>
+    <message>
+        <source>switched battery positive (output of the ignition switch)</source>
+        <translation>plus après contact (sortie du contacteur)</translation>
+    </message>
+    <message>
+        <source>switched earth: return to negative through a switch or relay</source>
+        <translation>masse commutée&#xa0;: retour au moins par un contact ou relais</translation>
+    </message>
+    <message>
+        <source>switched positive after a ballast resistor</source>
+        <translation>plus après contact, après la résistance ballast</translation>
+    </message>
+    <message>
+        <source>tail lamp</source>
+        <translation>feu arrière</translation>
+    </message>
+    <message>
+        <source>tail lamp and number plate lamp</source>
+        <translation>feu arrière et éclairage de plaque</translation>
+    </message>
+    <message>
+        <source>tail or side lighting, left</source>
+        <translation>feu arrière ou de position gauche</translation>
+    </message>
+    <message>
+        <source>tail or side lighting, right</source>
+        <translation>feu arrière ou de position droit</translation>
+    </message>
+    <message>
+        <source>tail, side-marker, number-plate and instrument lighting</source>
+        <translation>feux arrière, de gabarit, de plaque et d&apos;instruments</translation>
+    </message>
+    <message>
+        <source>taken in, nothing done yet</source>
+        <translation>pris en charge, rien de fait encore</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
+        <source>temperature difference</source>
+        <translation>différence de température</translation>
+    </message>
+    <message>
+        <source>terminal grease</source>
+        <translation>graisse pour cosses</translation>
+    </message>
+    <message>
+        <source>the container cannot have been opened on %1: that day is to come</source>
+        <translation>le bidon ne peut pas avoir été ouvert le %1&#xa0;: ce jour est à venir</translation>
+    </message>
+    <message>
+        <source>the container was opened %1 days ago, on %2: brake fluid draws water, take a fresh one</source>
+        <translation>le bidon a été ouvert il y a %1 jours, le %2&#xa0;: le liquide de frein prend l&apos;eau, en prendre un neuf</translation>
+    </message>
+    <message>
+        <source>the day of opening is not clear: write it as 2026-11-02</source>
+        <translation>le jour d&apos;ouverture n&apos;est pas clair&#xa0;: l&apos;écrire comme 2026-11-02</translation>
+    </message>
+    <message>
+        <source>the grade of what goes in is not said: read it off the container</source>
+        <translation>la norme de ce qu&apos;on met n&apos;est pas dite&#xa0;: la lire sur le bidon</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s grade is not known: read it off the reservoir&apos;s lid or the manual first</source>
+        <translation>la norme du véhicule est inconnue&#xa0;: la lire d&apos;abord sur le couvercle du bocal ou dans le manuel</translation>
+    </message>
+    <message>
+        <source>the seal</source>
+        <translation>le joint spi</translation>
+    </message>
+    <message>
+        <source>the sum is too large to reckon with: %1</source>
+        <translation>la somme est trop grande pour le calcul&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the watch still runs: %1</source>
+        <translation>le chrono tourne encore&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation>thermomètre</translation>
+    </message>
+    <message>
+        <source>thin grease on the axle</source>
+        <translation>un film de graisse sur l&apos;axe</translation>
+    </message>
+    <message>
+        <source>throttle: free play set, and it snaps shut in every place of the bars</source>
+        <translation>gaz&#xa0;: jeu réglé, et revient d&apos;un coup dans chaque position du guidon</translation>
+    </message>
+    <message>
+        <source>throttle: snaps shut by itself at every steering angle</source>
+        <translation>gaz&#xa0;: reviennent d&apos;un coup seuls à tout braquage</translation>
+    </message>
+    <message>
+        <source>tightened to the torque and read: %1 (%2)</source>
+        <translation>serré au couple et lu&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>temps</translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation>trop juste</translation>
+    </message>
+    <message>
+        <source>top end: no ticking valve, chain tensioner quiet</source>
+        <translation>haut moteur&#xa0;: pas de soupape qui claque, tendeur silencieux</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>couple</translation>
+    </message>
+    <message>
+        <source>torque wrench</source>
+        <translation>clé dynamométrique</translation>
+    </message>
+    <message>
+        <source>torque-wrench-100</source>
+        <translation>clé dynamométrique 100</translation>
+    </message>
+    <message>
+        <source>torque-wrench-200</source>
+        <translation>clé dynamométrique 200</translation>
+    </message>
+    <message>
+        <source>torque-wrench-25</source>
+        <translation>clé dynamométrique 25</translation>
+    </message>
+    <message>
+        <source>torque-wrench-5</source>
+        <translation>clé dynamométrique 5</translation>
+    </message>
+    <message>
+        <source>try the brake: it holds, and it lets go</source>
+        <translation>essayer le frein&#xa0;: il tient, et il relâche</translation>
+    </message>
+    <message>
+        <source>turn signal, front left</source>
+        <translation>clignotant avant gauche</translation>
+    </message>
+    <message>
+        <source>turn signal, front right</source>
+        <translation>clignotant avant droit</translation>
+    </message>
+    <message>
+        <source>turn signal, rear left</source>
+        <translation>clignotant arrière gauche</translation>
+    </message>
+    <message>
+        <source>turn signal, rear right</source>
+        <translation>clignotant arrière droit</translation>
+    </message>
+    <message>
+        <source>turn signals: all four, at the right rate</source>
+        <translation>clignotants&#xa0;: les quatre, au bon rythme</translation>
+    </message>
+    <message>
+        <source>turn the engine over by hand: it turns freely</source>
+        <translation>tourner le moteur à la main&#xa0;: il tourne librement</translation>
+    </message>
+    <message>
+        <source>turn the steering from stop to stop: no play, no notch, nothing pulls</source>
+        <translation>direction de butée à butée&#xa0;: pas de jeu, pas de cran, rien ne tire</translation>
+    </message>
+    <message>
+        <source>turn the steering from stop to stop: nothing pulls or pinches</source>
+        <translation>direction de butée à butée&#xa0;: rien ne tire ni ne pince</translation>
+    </message>
+    <message>
+        <source>turn the wheel: it runs free and true</source>
+        <translation>tourner la roue&#xa0;: elle tourne libre et droit</translation>
+    </message>
+    <message>
+        <source>turquoise</source>
+        <translation>turquoise</translation>
+    </message>
+    <message>
+        <source>two-stroke</source>
+        <translation>deux-temps</translation>
+    </message>
+    <message>
+        <source>tyre-gauge</source>
+        <translation>manomètre à pneus</translation>
+    </message>
+    <message>
+        <source>tyres hold air</source>
+        <translation>les pneus tiennent l&apos;air</translation>
+    </message>
+    <message>
+        <source>under the seat</source>
+        <translation>sous la selle</translation>
+    </message>
+    <message>
+        <source>unsafe and open: %1</source>
+        <translation>danger non réglé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>unsafe, and %1 does not want it put right: %2</source>
+        <translation>danger, et %1 ne veut pas qu&apos;on répare&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>valve cover and oil filter cover: dry</source>
+        <translation>cache-soupapes et couvercle de filtre à huile&#xa0;: secs</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violet</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>tension</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation>attend&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>wheels and tyres</source>
+        <translation>roues et pneus</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>blanc</translation>
+    </message>
+    <message>
+        <source>wiper motor positive input</source>
+        <translation>moteur d&apos;essuie-glace, entrée plus</translation>
+    </message>
+    <message>
+        <source>wire side</source>
+        <translation>côté fils</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>dedans</translation>
+    </message>
+    <message>
+        <source>worked out here</source>
+        <translation>calculé ici</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>jaune</translation>
+    </message>
+    <message>
+        <source>Pa absolute</source>
+        <translation>Pa absolus</translation>
+    </message>
+    <message>
+        <source>pressure as given: %1 Pa absolute</source>
+        <translation>pression comme donnée&#xa0;: %1 Pa absolus</translation>
+    </message>
+    <message>
+        <source>standard pressure at %1 m: %2 Pa</source>
+        <translation>pression normale à %1 m&#xa0;: %2 Pa</translation>
+    </message>
+    <message>
+        <source>outside 15 to 27 degC or 600 to 1100 hPa the CIPM-2007 formula is extrapolated</source>
+        <translation>hors de 15 à 27 degC ou de 600 à 1100 hPa, la formule CIPM-2007 est extrapolée</translation>
+    </message>
+    <message>
+        <source>hPa absolute</source>
+        <translation>hPa absolus</translation>
+    </message>
+    <message>
+        <source>nothing: ready; a load test proves it</source>
+        <translation>rien&#xa0;: prête&#xa0;; un essai en charge le prouve</translation>
+    </message>
+    <message>
+        <source>charge at no more than a tenth of its ampere hours, rest an hour or two, measure again</source>
+        <translation>charger au plus au dixième de ses ampères-heures, reposer une heure ou deux, remesurer</translation>
+    </message>
+    <message>
+        <source>charge slowly and check every cell with the hydrometer: cells that differ by more than 0.05 are worn out (common practice, no source)</source>
+        <translation>charger lentement et vérifier chaque élément au pèse-acide&#xa0;: ceux qui diffèrent de plus de 0,05 sont usés (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>charge slowly, rest an hour or two, measure again; if it stays below half charge, renew it (common practice, no source)</source>
+        <translation>charger lentement, reposer une heure ou deux, remesurer&#xa0;; si elle reste sous la moitié, la changer (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>cannot be read in a sealed AGM battery</source>
+        <translation>ne se lit pas dans une batterie AGM scellée</translation>
+    </message>
+    <message>
+        <source>so low a voltage means a dead cell or a deep discharge, or the nominal voltage is wrong</source>
+        <translation>une tension si basse veut dire un élément mort, une décharge profonde ou une tension nominale fausse</translation>
+    </message>
+    <message>
+        <source>between the points of the %1 table: %2 %</source>
+        <translation>entre les points du tableau %1&#xa0;: %2 %</translation>
+    </message>
+    <message>
+        <source>no charge can be told yet: let it rest an hour or two, measure again</source>
+        <translation>on ne peut pas encore dire la charge&#xa0;: reposer une heure ou deux, remesurer</translation>
+    </message>
+    <message>
+        <source>friction in place of nut_factor, or without it</source>
+        <translation>friction au lieu de nut_factor, ou sans lui</translation>
+    </message>
+    <message>
+        <source>proof load %1 N: share %2</source>
+        <translation>charge d&apos;épreuve %1 N&#xa0;: part %2</translation>
+    </message>
+    <message>
+        <source>held to the limit given: %1 N.m</source>
+        <translation>tenu à la limite donnée&#xa0;: %1 N.m</translation>
+    </message>
+    <message>
+        <source>thread in aluminium: the limit given rules, whatever the bolt could bear</source>
+        <translation>filet dans l&apos;aluminium&#xa0;: la limite donnée prime, quoi que supporte la vis</translation>
+    </message>
+    <message>
+        <source>colourless to amber</source>
+        <translation>incolore à ambré</translation>
+    </message>
+    <message>
+        <source>glycol fluids of DOT 3, DOT 4 and DOT 5.1 mix; the result is no better than the lower grade</source>
+        <translation>les liquides au glycol DOT 3, DOT 4 et DOT 5.1 se mélangent&#xa0;; le résultat ne vaut pas mieux que la norme la plus basse</translation>
+    </message>
+    <message>
+        <source>not known what is in: do not mix; drain, clean and renew all rubber if in doubt</source>
+        <translation>on ne sait pas ce qu&apos;il y a&#xa0;: ne pas mélanger&#xa0;; dans le doute vidanger, nettoyer et changer tous les caoutchoucs</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are different families: they attack each other&apos;s rubber and do not mix</source>
+        <translation>%1 et %2 sont de familles différentes&#xa0;: chacun attaque les caoutchoucs de l&apos;autre et ils ne se mélangent pas</translation>
+    </message>
+    <message>
+        <source>the same kind of fluid</source>
+        <translation>la même sorte de liquide</translation>
+    </message>
+    <message>
+        <source>change of family: strip, clean every passage with the right cleaner and renew all rubber, then fill with the new fluid alone</source>
+        <translation>changement de famille&#xa0;: démonter, nettoyer chaque conduit avec le bon produit et changer tous les caoutchoucs, puis ne mettre que le nouveau liquide</translation>
+    </message>
+    <message>
+        <source>least boiling points of %1: dry %2, wet %3 degC</source>
+        <translation>points d&apos;ébullition minimaux de %1&#xa0;: sec %2, humide %3 degC</translation>
+    </message>
+    <message>
+        <source>the lower grade</source>
+        <translation>la norme la plus basse</translation>
+    </message>
+    <message>
+        <source>mineral oil has no boiling point in this standard: the maker&apos;s sheet gives it</source>
+        <translation>l&apos;huile minérale n&apos;a pas de point d&apos;ébullition dans cette norme&#xa0;: la fiche du fabricant le donne</translation>
+    </message>
+    <message>
+        <source>fuse and connectors between regulator and battery</source>
+        <translation>fusible et connecteurs entre régulateur et batterie</translation>
+    </message>
+    <message>
+        <source>earth of regulator and engine</source>
+        <translation>masse du régulateur et du moteur</translation>
+    </message>
+    <message>
+        <source>brushes and commutator</source>
+        <translation>charbons et collecteur</translation>
+    </message>
+    <message>
+        <source>cut-out or regulator contacts</source>
+        <translation>conjoncteur ou contacts du régulateur</translation>
+    </message>
+    <message>
+        <source>field winding</source>
+        <translation>enroulement d&apos;excitation</translation>
+    </message>
+    <message>
+        <source>connector between alternator and regulator (heat, green copper)</source>
+        <translation>connecteur entre alternateur et régulateur (chaleur, cuivre vert)</translation>
+    </message>
+    <message>
+        <source>alternator winding open or to earth: measure its AC voltage and resistance</source>
+        <translation>enroulement d&apos;alternateur coupé ou à la masse&#xa0;: mesurer sa tension alternative et sa résistance</translation>
+    </message>
+    <message>
+        <source>regulator or rectifier</source>
+        <translation>régulateur ou redresseur</translation>
+    </message>
+    <message>
+        <source>voltage drop in leads and earth: measure it with voltage-drop</source>
+        <translation>chute de tension dans les fils et la masse&#xa0;: la mesurer avec Chute de tension</translation>
+    </message>
+    <message>
+        <source>battery sulphated or with a bad cell: charge it and repeat</source>
+        <translation>batterie sulfatée ou à élément mauvais&#xa0;: la charger et recommencer</translation>
+    </message>
+    <message>
+        <source>one phase missing: compare the three AC voltages</source>
+        <translation>une phase manque&#xa0;: comparer les trois tensions alternatives</translation>
+    </message>
+    <message>
+        <source>worn brushes, slipping belt or regulator out of adjustment</source>
+        <translation>charbons usés, courroie qui patine ou régulateur déréglé</translation>
+    </message>
+    <message>
+        <source>alternator winding partly shorted, magnets weak</source>
+        <translation>enroulement en partie en court-circuit, aimants faibles</translation>
+    </message>
+    <message>
+        <source>as given</source>
+        <translation>comme donné</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>rest %1 V, idle %2 V, revs %3 V: rise %4 V</source>
+        <translation>repos %1 V, ralenti %2 V, régime %3 V&#xa0;: hausse %4 V</translation>
+    </message>
+    <message>
+        <source>battery: it rests as low as with a dead cell; charge and test it, then measure again</source>
+        <translation>batterie&#xa0;: repose aussi bas qu&apos;avec un élément mort&#xa0;; la charger et l&apos;essayer, puis remesurer</translation>
+    </message>
+    <message>
+        <source>it charges, but the battery was low at rest: charge and test it</source>
+        <translation>ça charge, mais la batterie était basse au repos&#xa0;: la charger et l&apos;essayer</translation>
+    </message>
+    <message>
+        <source>battery: it was low at rest, and an empty one holds the voltage down; charge and test it, then measure again</source>
+        <translation>batterie&#xa0;: était basse au repos, et vide elle retient la tension&#xa0;; la charger et l&apos;essayer, puis remesurer</translation>
+    </message>
+    <message>
+        <source>regulator, or its earth or sensing lead</source>
+        <translation>régulateur, ou sa masse ou son fil de mesure</translation>
+    </message>
+    <message>
+        <source>battery with an open cell or loose terminal</source>
+        <translation>batterie à élément coupé ou borne desserrée</translation>
+    </message>
+    <message>
+        <source>regulator contacts stuck</source>
+        <translation>contacts du régulateur collés</translation>
+    </message>
+    <message>
+        <source>overcharging boils the battery and blows bulbs: do not ride on</source>
+        <translation>la surcharge fait bouillir la batterie et grille les lampes&#xa0;: ne pas continuer à rouler</translation>
+    </message>
+    <message>
+        <source>at idle the battery still gives: usual for an old alternator with the lamps on, else look at idle speed and lamps (common practice, no source)</source>
+        <translation>au ralenti la batterie donne encore&#xa0;: courant avec un vieil alternateur et les feux, sinon voir ralenti et lampes (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>falls with revs: a connection or the regulator fails as current rises; measure again</source>
+        <translation>tombe avec le régime&#xa0;: une connexion ou le régulateur lâche quand le courant monte&#xa0;; remesurer</translation>
+    </message>
+    <message>
+        <source>ambient at that altitude: %1 kPa</source>
+        <translation>pression ambiante à cette altitude&#xa0;: %1 kPa</translation>
+    </message>
+    <message>
+        <source>%1 times the system: %2 mL to have ready</source>
+        <translation>%1 fois le circuit&#xa0;: %2 mL à préparer</translation>
+    </message>
+    <message>
+        <source>this band was read in a summary only: advisory</source>
+        <translation>cette plage n&apos;a été lue que dans un résumé&#xa0;: indicative</translation>
+    </message>
+    <message>
+        <source>%1 mm from the line; the tape tells %2 mm</source>
+        <translation>%1 mm de la ligne&#xa0;; le mètre distingue %2 mm</translation>
+    </message>
+    <message>
+        <source>air before %1 kg/m3, after %2 kg/m3: ratio %3</source>
+        <translation>air avant %1 kg/m3, après %2 kg/m3&#xa0;: rapport %3</translation>
+    </message>
+    <message>
+        <source>jets numbered by diameter: jet area goes with the root of the density ratio, so the diameter with its fourth root</source>
+        <translation>numérotés par diamètre&#xa0;: la section va comme la racine du rapport de densité, donc le diamètre comme sa racine quatrième</translation>
+    </message>
+    <message>
+        <source>jets numbered by flow: the number goes with the root of the density ratio</source>
+        <translation>numérotés par débit&#xa0;: le numéro va comme la racine du rapport de densité</translation>
+    </message>
+    <message>
+        <source>tail and stop together</source>
+        <translation>feu arrière et stop ensemble</translation>
+    </message>
+    <message>
+        <source>one filament at a time</source>
+        <translation>un filament à la fois</translation>
+    </message>
+    <message>
+        <source>some of these bulbs&apos; watts are from memory: read them on the bulb</source>
+        <translation>certains de ces watts sont de mémoire&#xa0;: les lire sur l&apos;ampoule</translation>
+    </message>
+    <message>
+        <source>the battery pays the difference: it goes flat while riding</source>
+        <translation>la batterie paie la différence&#xa0;: elle se vide en roulant</translation>
+    </message>
+    <message>
+        <source>no air was lost: the difference is temperature, or within what the gauge can tell</source>
+        <translation>pas d&apos;air perdu&#xa0;: l&apos;écart vient de la température, ou de ce que l&apos;appareil peut distinguer</translation>
+    </message>
+    <message>
+        <source>no loss: the limit is not reached</source>
+        <translation>pas de perte&#xa0;: la limite n&apos;est pas atteinte</translation>
+    </message>
+    <message>
+        <source>does not fit a date</source>
+        <translation>ne va pas avec une date</translation>
+    </message>
+    <message>
+        <source>last is a date, this is none</source>
+        <translation>last est une date, ceci non</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 jours</translation>
+    </message>
+    <message>
+        <source>overdue by %1 days</source>
+        <translation>dépassé de %1 jours</translation>
+    </message>
+    <message>
+        <source>the odometer now, such as 12400 km</source>
+        <translation>le compteur maintenant, par exemple 12400 km</translation>
+    </message>
+    <message>
+        <source>calendar: months end on their last day where the day is missing</source>
+        <translation>calendrier&#xa0;: un mois finit à son dernier jour là où le jour manque</translation>
+    </message>
+    <message>
+        <source>fuel to oil from 8 to 200, such as 50, 50:1 or 2 %</source>
+        <translation>essence sur huile de 8 à 200, par exemple 50, 50:1 ou 2 %</translation>
+    </message>
+    <message>
+        <source>one or both, from the manual</source>
+        <translation>l&apos;une ou les deux, du manuel</translation>
+    </message>
+    <message>
+        <source>uncertainty of the reading at 20 degC: %1 ohm</source>
+        <translation>incertitude de la mesure à 20 degC&#xa0;: %1 ohm</translation>
+    </message>
+    <message>
+        <source>no uncertainty was given: %1 ohm is assumed, 2 % and 0.02 ohm (common practice, no source)</source>
+        <translation>pas d&apos;incertitude donnée&#xa0;: %1 ohm supposé, 2 % et 0,02 ohm (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>nearest in steps of %1 mm: %2 mm, which leaves %3 mm</source>
+        <translation>plus proche par pas de %1 mm&#xa0;: %2 mm, qui laisse %3 mm</translation>
+    </message>
+    <message>
+        <source>it shows less than the true speed: not allowed in most places (from memory of UNECE R39)</source>
+        <translation>il affiche moins que la vraie vitesse&#xa0;: interdit presque partout (de mémoire, UNECE R39)</translation>
+    </message>
+    <message>
+        <source>empty after %1 days: a battery cannot lose more than all</source>
+        <translation>vide après %1 jours&#xa0;: une batterie ne peut perdre plus que tout</translation>
+    </message>
+    <message>
+        <source>stage %1 of %2: %3 %4</source>
+        <translation>étape %1 sur %2&#xa0;: %3 %4</translation>
+    </message>
+    <message>
+        <source>across three quarters of the breadth, all round; pattern visible on the rest</source>
+        <translation>sur les trois quarts de la largeur, tout autour&#xa0;; ailleurs sculptures visibles</translation>
+    </message>
+    <message>
+        <source>main grooves in the middle three quarters</source>
+        <translation>rainures principales dans les trois quarts du milieu</translation>
+    </message>
+    <message>
+        <source>mopeds, small and light motorcycles</source>
+        <translation>cyclomoteurs et motocyclettes légères</translation>
+    </message>
+    <message>
+        <source>middle three quarters</source>
+        <translation>trois quarts du milieu</translation>
+    </message>
+    <message>
+        <source>treadwear indicator at 1/32 in: a making standard, not a roadside limit; states have their own</source>
+        <translation>témoin d&apos;usure à 1/32 in&#xa0;: norme de fabrication, pas limite sur route&#xa0;; les États ont les leurs</translation>
+    </message>
+    <message>
+        <source>reject below 1/32 in</source>
+        <translation>rejeter sous 1/32 in</translation>
+    </message>
+    <message>
+        <source>motorcycle, or another country</source>
+        <translation>motorcycle, ou un autre pays</translation>
+    </message>
+    <message>
+        <source>pattern visible</source>
+        <translation>sculptures visibles</translation>
+    </message>
+    <message>
+        <source>no depth is laid down: look whether every original groove shows</source>
+        <translation>pas de profondeur prescrite&#xa0;: voir si chaque rainure d&apos;origine se voit</translation>
+    </message>
+    <message>
+        <source>age between %1 and %2 years, limit of the shop %3 years</source>
+        <translation>âge entre %1 et %2 ans, limite de l&apos;atelier %3 ans</translation>
+    </message>
+    <message>
+        <source>three digits: week %1 of a year before 2000 that ends in %2; the decade is not in the code</source>
+        <translation>trois chiffres&#xa0;: semaine %1 d&apos;une année avant 2000 finissant par %2&#xa0;; la décennie n&apos;est pas dans le code</translation>
+    </message>
+    <message>
+        <source>age is that of the youngest possible year: the tyre may be ten or twenty years older</source>
+        <translation>l&apos;âge est celui de l&apos;année la plus récente possible&#xa0;: le pneu peut avoir dix ou vingt ans de plus</translation>
+    </message>
+    <message>
+        <source>week %1 of %2: %3 to %4</source>
+        <translation>semaine %1 de %2&#xa0;: du %3 au %4</translation>
+    </message>
+    <message>
+        <source>no load index and speed symbol in the marking</source>
+        <translation>ni indice de charge ni code de vitesse dans le marquage</translation>
+    </message>
+    <message>
+        <source>rider and luggage are %1 kg; a pair of these tyres holds %2 kg of machine, rider and luggage together</source>
+        <translation>pilote et bagages font %1 kg&#xa0;; une paire de ces pneus porte %2 kg de véhicule, de pilote et de bagages ensemble</translation>
+    </message>
+    <message>
+        <source>rider and luggage alone are as much as one of these tyres holds, and most of it rests on the rear: look up the machine&apos;s highest load</source>
+        <translation>pilote et bagages seuls font autant que porte un de ces pneus, et l&apos;essentiel pèse derrière&#xa0;: voir la charge maximale du véhicule</translation>
+    </message>
+    <message>
+        <source>no check digit in this scheme</source>
+        <translation>pas de chiffre de contrôle dans ce schéma</translation>
+    </message>
+    <message>
+        <source>no: 17 characters are wanted, %1 were given</source>
+        <translation>non&#xa0;: il faut 17 caractères, %1 donnés</translation>
+    </message>
+    <message>
+        <source>accepted as a plain frame number</source>
+        <translation>accepté comme simple numéro de cadre</translation>
+    </message>
+    <message>
+        <source>%1 characters: not a number of 17</source>
+        <translation>%1 caractères&#xa0;: pas un numéro de 17</translation>
+    </message>
+    <message>
+        <source>if the plate really shows so many, it is an older scheme without check digit</source>
+        <translation>si la plaque en montre vraiment autant, c&apos;est un schéma ancien sans chiffre de contrôle</translation>
+    </message>
+    <message>
+        <source>no: I, O and Q and signs are never used in a number of 17</source>
+        <translation>non&#xa0;: I, O, Q et signes ne servent jamais dans un numéro de 17</translation>
+    </message>
+    <message>
+        <source>no: position 9 should be %1</source>
+        <translation>non&#xa0;: la position 9 devrait être %1</translation>
+    </message>
+    <message>
+        <source>outside North America the check digit is not required: there a failed one is only a hint</source>
+        <translation>hors d&apos;Amérique du Nord le chiffre de contrôle n&apos;est pas exigé&#xa0;: faux, ce n&apos;est là qu&apos;un indice</translation>
+    </message>
+    <message>
+        <source>position 10 is no year code; outside North America it often is not</source>
+        <translation>la position 10 n&apos;est pas un code d&apos;année&#xa0;; hors d&apos;Amérique du Nord souvent elle ne l&apos;est pas</translation>
+    </message>
+    <message>
+        <source>the year code repeats every 30 years, and is only a hint outside North America</source>
+        <translation>le code d&apos;année revient tous les 30 ans, et n&apos;est qu&apos;un indice hors d&apos;Amérique du Nord</translation>
+    </message>
+    <message>
+        <source>starter cable under 0.91 m</source>
+        <translation>câble de démarreur sous 0,91 m</translation>
+    </message>
+    <message>
+        <source>starter cable 0.91 to 1.83 m</source>
+        <translation>câble de démarreur de 0,91 à 1,83 m</translation>
+    </message>
+    <message>
+        <source>cranking circuit, 0.20 V for each 100 A: give the current</source>
+        <translation>circuit de lancement, 0,20 V par 100 A&#xa0;: donner le courant</translation>
+    </message>
+    <message>
+        <source>the cranking current in A</source>
+        <translation>le courant de lancement en A</translation>
+    </message>
+    <message>
+        <source>half the 12 V figure at 6 V: common practice, no source</source>
+        <translation>la moitié de la valeur 12 V à 6 V&#xa0;: pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>any drop that the meter can tell from zero is too much: %1</source>
+        <translation>toute chute que l&apos;appareil distingue de zéro est de trop&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the service limit of the manual</source>
+        <translation>la limite d&apos;usure du manuel</translation>
+    </message>
+    <message>
+        <source>%1 mm and more</source>
+        <translation>%1 mm et plus</translation>
+    </message>
+    <message>
+        <source>worn %1 mm in %2 km; %3 mm left: %4 km</source>
+        <translation>usé %1 mm en %2 km&#xa0;; reste %3 mm&#xa0;: %4 km</translation>
+    </message>
+    <message>
+        <source>no wear was measured: what remains cannot be told</source>
+        <translation>pas d&apos;usure mesurée&#xa0;: ce qui reste ne peut se dire</translation>
+    </message>
+    <message>
+        <source>tan (light brown)</source>
+        <translation>brun clair</translation>
+    </message>
+    <message>
+        <source>clear or white</source>
+        <translation>transparent ou blanc</translation>
+    </message>
+    <message>
+        <source>resistance %1 mohm/m (%2) at %3 degC: %4 mohm/m</source>
+        <translation>résistance %1 mohm/m (%2) à %3 degC&#xa0;: %4 mohm/m</translation>
+    </message>
+    <message>
+        <source>solid copper, ASTM B258 size</source>
+        <translation>cuivre massif, calibre ASTM B258</translation>
+    </message>
+    <message>
+        <source>by area, from IEC 60228 class 5</source>
+        <translation>par section, d&apos;IEC 60228 classe 5</translation>
+    </message>
+    <message>
+        <source>the load wants a fuse of %1 A, more than this wire may stand behind (%2 A): take a thicker wire</source>
+        <translation>la charge veut un fusible de %1 A, plus que ce fil n&apos;en admet (%2 A)&#xa0;: prendre un fil plus gros</translation>
+    </message>
+    <message>
+        <source>fuse: the next blade size from 1.25 x %1 A: %2 A; the wire may stand behind %3 A</source>
+        <translation>fusible&#xa0;: la taille à lame suivante depuis 1.25 x %1 A&#xa0;: %2 A&#xa0;; le fil en admet %3 A</translation>
+    </message>
+    <message>
+        <source>no blade fuse is large enough: such currents belong to the starter circuit</source>
+        <translation>aucun fusible à lame n&apos;est assez gros&#xa0;: de tels courants sont du circuit de démarreur</translation>
+    </message>
+    <message>
+        <source>this wire may stand behind %1 A at most: take a thicker wire</source>
+        <translation>ce fil admet au plus %1 A&#xa0;: prendre un fil plus gros</translation>
+    </message>
+    <message>
+        <source>yes: %1</source>
+        <translation>oui&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>no: %1</source>
+        <translation>non&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>overdue by %1</source>
+        <translation>dépassé de %1</translation>
+    </message>
+    <message>
+        <source>no uncertainty was given: %1 is assumed for an ordinary instrument (common practice, no source)</source>
+        <translation>pas d&apos;incertitude donnée&#xa0;: %1 est supposé pour un instrument ordinaire (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>no verdict: %1</source>
+        <translation>pas de verdict&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>what would settle it: %1</source>
+        <translation>ce qui trancherait&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>limit: %1</source>
+        <translation>limite&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>load index %1 is outside the table of 30 to 80: look it up in the maker&apos;s book</source>
+        <translation>l&apos;indice de charge %1 est hors du tableau de 30 à 80&#xa0;: voir le livre du fabricant</translation>
+    </message>
+    <message>
+        <source>speed symbol %1 has no fixed speed in the table</source>
+        <translation>le code de vitesse %1 n&apos;a pas de vitesse fixe au tableau</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>laisser</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>plus bas</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>plus haut</translation>
+    </message>
+    <message>
+        <source>would be more vapour than the whole pressure</source>
+        <translation>serait plus de vapeur que toute la pression</translation>
+    </message>
+    <message>
+        <source>a higher pressure or a lower temperature</source>
+        <translation>une pression plus haute ou une température plus basse</translation>
+    </message>
+    <message>
+        <source>stands beside a specific gravity: give one of them</source>
+        <translation>est à côté d&apos;une densité&#xa0;: donner l&apos;un des deux</translation>
+    </message>
+    <message>
+        <source>is missing, and so is specific_gravity</source>
+        <translation>manque, et specific_gravity aussi</translation>
+    </message>
+    <message>
+        <source>one of voltage and specific_gravity</source>
+        <translation>l&apos;un de voltage et specific_gravity</translation>
+    </message>
+    <message>
+        <source>is more than a battery at rest shows</source>
+        <translation>est plus que ne montre une batterie au repos</translation>
+    </message>
+    <message>
+        <source>up to 8 V for a 6 V battery</source>
+        <translation>jusqu&apos;à 8 V pour une batterie 6 V</translation>
+    </message>
+    <message>
+        <source>up to 16 V for a 12 V battery</source>
+        <translation>jusqu&apos;à 16 V pour une batterie 12 V</translation>
+    </message>
+    <message>
+        <source>a 6 V battery has half the voltage of the table: %1 V counts as %2 V</source>
+        <translation>une batterie 6 V a la moitié de la tension du tableau&#xa0;: %1 V comptent pour %2 V</translation>
+    </message>
+    <message>
+        <source>above 13 V it is charging or has not rested: wait an hour or two after charging, then measure again</source>
+        <translation>au-dessus de 13 V elle charge ou n&apos;a pas reposé&#xa0;: attendre une heure ou deux après la charge, puis remesurer</translation>
+    </message>
+    <message>
+        <source>is not a thread that is known here</source>
+        <translation>n&apos;est pas un filetage connu ici</translation>
+    </message>
+    <message>
+        <source>is not a property class of ISO 898-1</source>
+        <translation>n&apos;est pas une classe d&apos;ISO 898-1</translation>
+    </message>
+    <message>
+        <source>stands beside a nut_factor: they are two ways to say one thing</source>
+        <translation>est à côté d&apos;un nut_factor&#xa0;: c&apos;est dire deux fois la même chose</translation>
+    </message>
+    <message>
+        <source>is missing, and so is friction</source>
+        <translation>manque, et friction aussi</translation>
+    </message>
+    <message>
+        <source>one of nut_factor (0.05 to 0.6) and friction (0.03 to 0.6)</source>
+        <translation>l&apos;un de nut_factor (0,05 à 0,6) et friction (0,03 à 0,6)</translation>
+    </message>
+    <message>
+        <source>has no part in a sum with nut_factor, which covers all friction</source>
+        <translation>n&apos;a pas sa place avec nut_factor, qui couvre tout frottement</translation>
+    </message>
+    <message>
+        <source>is not known for this thread</source>
+        <translation>est inconnu pour ce filetage</translation>
+    </message>
+    <message>
+        <source>give it in mm</source>
+        <translation>le donner en mm</translation>
+    </message>
+    <message>
+        <source>would stretch this bolt past its proof load of %1 N</source>
+        <translation>étirerait cette vis au-delà de sa charge d&apos;épreuve de %1 N</translation>
+    </message>
+    <message>
+        <source>up to %1 N.m with this friction</source>
+        <translation>jusqu&apos;à %1 N.m avec ce frottement</translation>
+    </message>
+    <message>
+        <source>means that the thread strips before the bolt yields: a reduced limit is needed and is not guessed</source>
+        <translation>veut dire que le filet s&apos;arrache avant que la vis cède&#xa0;: il faut une limite réduite, et elle ne se devine pas</translation>
+    </message>
+    <message>
+        <source>give torque_limit, the figure of the manual for this thread</source>
+        <translation>donner torque_limit, la valeur du manuel pour ce filet</translation>
+    </message>
+    <message>
+        <source>is not a grade that is known here</source>
+        <translation>n&apos;est pas une norme connue ici</translation>
+    </message>
+    <message>
+        <source>an old single-phase alternator gives about 13.5 V at best</source>
+        <translation>un vieil alternateur monophasé donne au mieux environ 13,5 V</translation>
+    </message>
+    <message>
+        <source>a three-phase alternator gives about 14.5 V</source>
+        <translation>un alternateur triphasé donne environ 14,5 V</translation>
+    </message>
+    <message>
+        <source>a dynamo with a good regulator gives about 14 V</source>
+        <translation>une dynamo à bon régulateur donne environ 14 V</translation>
+    </message>
+    <message>
+        <source>more lamps or larger bulbs than the generator feeds: see lamp-budget</source>
+        <translation>plus de lampes ou de plus fortes que l&apos;alternateur ne nourrit&#xa0;: voir Lampes et alternateur</translation>
+    </message>
+    <message>
+        <source>up to %1 V</source>
+        <translation>jusqu&apos;à %1 V</translation>
+    </message>
+    <message>
+        <source>is not below limit_high</source>
+        <translation>n&apos;est pas sous limit_high</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s two figures</source>
+        <translation>les deux valeurs du manuel</translation>
+    </message>
+    <message>
+        <source>is not less than the stroke</source>
+        <translation>n&apos;est pas plus petit que la course</translation>
+    </message>
+    <message>
+        <source>0 to %1 mm</source>
+        <translation>0 à %1 mm</translation>
+    </message>
+    <message>
+        <source>from exhaust closing only %1 cm3 are compressed</source>
+        <translation>à partir de la fermeture d&apos;échappement, seuls %1 cm3 sont comprimés</translation>
+    </message>
+    <message>
+        <source>has an ambiguous unit</source>
+        <translation>a une unité ambiguë</translation>
+    </message>
+    <message>
+        <source>is ambiguous</source>
+        <translation>est ambigu</translation>
+    </message>
+    <message>
+        <source>has no unit</source>
+        <translation>n&apos;a pas d&apos;unité</translation>
+    </message>
+    <message>
+        <source>has a unit that is not known here</source>
+        <translation>a une unité inconnue ici</translation>
+    </message>
+    <message>
+        <source>is not a unit that is known here</source>
+        <translation>n&apos;est pas une unité connue ici</translation>
+    </message>
+    <message>
+        <source>must be above zero for a consumption</source>
+        <translation>doit être au-dessus de zéro pour une consommation</translation>
+    </message>
+    <message>
+        <source>such as 60 mpg(imp)</source>
+        <translation>par exemple 60 mpg(imp)</translation>
+    </message>
+    <message>
+        <source>must not be zero for a consumption</source>
+        <translation>ne peut pas être nul pour une consommation</translation>
+    </message>
+    <message>
+        <source>such as 3.5 L/100km</source>
+        <translation>par exemple 3.5 L/100km</translation>
+    </message>
+    <message>
+        <source>must be above zero for a wire</source>
+        <translation>doit être au-dessus de zéro pour un fil</translation>
+    </message>
+    <message>
+        <source>such as 0.75 mm2</source>
+        <translation>par exemple 0.75 mm2</translation>
+    </message>
+    <message>
+        <source>is below absolute zero</source>
+        <translation>est sous le zéro absolu</translation>
+    </message>
+    <message>
+        <source>-273.15 degC and more</source>
+        <translation>-273,15 degC et plus</translation>
+    </message>
+    <message>
+        <source>an absolute pressure cannot be negative</source>
+        <translation>une pression absolue ne peut pas être négative</translation>
+    </message>
+    <message>
+        <source>0 and more</source>
+        <translation>0 et plus</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-11-25</source>
+        <translation>une date comme 2026-11-25</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un nombre</translation>
+    </message>
+    <message>
+        <source>is out of range</source>
+        <translation>est hors plage</translation>
+    </message>
+    <message>
+        <source>is not one of the choices</source>
+        <translation>n&apos;est pas un des choix</translation>
+    </message>
+    <message>
+        <source>is so long that the beam would reach the ground first</source>
+        <translation>est si longue que le faisceau toucherait d&apos;abord le sol</translation>
+    </message>
+    <message>
+        <source>up to %1 m for this lamp height</source>
+        <translation>jusqu&apos;à %1 m pour cette hauteur de phare</translation>
+    </message>
+    <message>
+        <source>is not below the first pressure</source>
+        <translation>n&apos;est pas sous la première pression</translation>
+    </message>
+    <message>
+        <source>below %1 kPa gauge</source>
+        <translation>sous %1 kPa gauge</translation>
+    </message>
+    <message>
+        <source>from the second reading down to %1 kPa: %2 days</source>
+        <translation>de la seconde mesure jusqu&apos;à %1 kPa&#xa0;: %2 jours</translation>
+    </message>
+    <message>
+        <source>a time such as 6 months, 1 year or 90 days</source>
+        <translation>un temps comme 6 months, 1 year ou 90 days</translation>
+    </message>
+    <message>
+        <source>a whole number of months or years</source>
+        <translation>un nombre entier de mois ou d&apos;années</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>manque</translation>
+    </message>
+    <message>
+        <source>a distance such as 3000 km</source>
+        <translation>une distance comme 3000 km</translation>
+    </message>
+    <message>
+        <source>above 0 km</source>
+        <translation>au-dessus de 0 km</translation>
+    </message>
+    <message>
+        <source>0 to 10000000 km</source>
+        <translation>0 à 10000000 km</translation>
+    </message>
+    <message>
+        <source>is no mixture for a two-stroke</source>
+        <translation>n&apos;est pas un mélange pour un deux-temps</translation>
+    </message>
+    <message>
+        <source>is missing, and so is limit_low</source>
+        <translation>manque, et limit_low aussi</translation>
+    </message>
+    <message>
+        <source>a connection is not corrected for temperature</source>
+        <translation>une connexion n&apos;est pas corrigée de la température</translation>
+    </message>
+    <message>
+        <source>is above limit_high</source>
+        <translation>est au-dessus de limit_high</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s two figures, the smaller first</source>
+        <translation>les deux valeurs du manuel, la plus petite d&apos;abord</translation>
+    </message>
+    <message>
+        <source>is too thin for that clearance: nothing would be left of the new one</source>
+        <translation>est trop mince pour ce jeu&#xa0;: il ne resterait rien de la nouvelle</translation>
+    </message>
+    <message>
+        <source>check the three figures; the valve may not seat</source>
+        <translation>vérifier les trois valeurs&#xa0;; la soupape ne porte peut-être pas</translation>
+    </message>
+    <message>
+        <source>stands beside a true distance: give one of them</source>
+        <translation>est à côté d&apos;une vraie distance&#xa0;: donner l&apos;une des deux</translation>
+    </message>
+    <message>
+        <source>is missing, and so is true_distance</source>
+        <translation>manque, et true_distance aussi</translation>
+    </message>
+    <message>
+        <source>one of true_distance and true_speed</source>
+        <translation>l&apos;un de true_distance et true_speed</translation>
+    </message>
+    <message>
+        <source>a distance, such as 10.4 km</source>
+        <translation>une distance, par exemple 10.4 km</translation>
+    </message>
+    <message>
+        <source>a speed, such as 52 km/h</source>
+        <translation>une vitesse, par exemple 52 km/h</translation>
+    </message>
+    <message>
+        <source>0 to 1000000 km</source>
+        <translation>0 à 1000000 km</translation>
+    </message>
+    <message>
+        <source>0 to 400 km/h</source>
+        <translation>0 à 400 km/h</translation>
+    </message>
+    <message>
+        <source>must be a whole number</source>
+        <translation>doit être un nombre entier</translation>
+    </message>
+    <message>
+        <source>1, 2, 3 and so on</source>
+        <translation>1, 2, 3 et ainsi de suite</translation>
+    </message>
+    <message>
+        <source>is not longer than half the stroke</source>
+        <translation>n&apos;est pas plus longue que la demi-course</translation>
+    </message>
+    <message>
+        <source>more than %1 mm; about twice the stroke is usual</source>
+        <translation>plus de %1 mm&#xa0;; environ deux fois la course est courant</translation>
+    </message>
+    <message>
+        <source>stands beside a travel: give one of them</source>
+        <translation>est à côté d&apos;une course&#xa0;: donner l&apos;une des deux</translation>
+    </message>
+    <message>
+        <source>is missing, and so is travel</source>
+        <translation>manque, et travel aussi</translation>
+    </message>
+    <message>
+        <source>one of degrees and travel</source>
+        <translation>l&apos;un de degrees et travel</translation>
+    </message>
+    <message>
+        <source>is more than the stroke</source>
+        <translation>est plus que la course</translation>
+    </message>
+    <message>
+        <source>turned back so far the adapter leaves no arm</source>
+        <translation>tourné si loin en arrière, l&apos;adaptateur ne laisse pas de bras</translation>
+    </message>
+    <message>
+        <source>an adapter shorter than %1 mm, or another angle</source>
+        <translation>un adaptateur de moins de %1 mm, ou un autre angle</translation>
+    </message>
+    <message>
+        <source>up to 50 cc: every original groove must show</source>
+        <translation>jusqu&apos;à 50 cc&#xa0;: chaque rainure d&apos;origine doit se voir</translation>
+    </message>
+    <message>
+        <source>is not a date code</source>
+        <translation>n&apos;est pas un code de date</translation>
+    </message>
+    <message>
+        <source>names week %1, which does not exist</source>
+        <translation>nomme la semaine %1, qui n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>lies in the future: week %1 of %2 began on %3</source>
+        <translation>est dans le futur&#xa0;: la semaine %1 de %2 a commencé le %3</translation>
+    </message>
+    <message>
+        <source>a week 53 is rare: read the code again</source>
+        <translation>une semaine 53 est rare&#xa0;: relire le code</translation>
+    </message>
+    <message>
+        <source>such as 100/90-10 56J, 120/70 R 12 58P or 3.50-10 59J</source>
+        <translation>par exemple 100/90-10 56J, 120/70 R 12 58P ou 3.50-10 59J</translation>
+    </message>
+    <message>
+        <source>is too long for a tyre marking</source>
+        <translation>est trop long pour un marquage de pneu</translation>
+    </message>
+    <message>
+        <source>is not a marking that is read here</source>
+        <translation>n&apos;est pas un marquage lu ici</translation>
+    </message>
+    <message>
+        <source>has a width, aspect or rim beyond motorcycle tyres</source>
+        <translation>a une largeur, un rapport ou une jante au-delà des pneus de moto</translation>
+    </message>
+    <message>
+        <source>an inch marking names no height: it is taken as equal to the width (common practice, no source)</source>
+        <translation>un marquage en pouces ne dit pas la hauteur&#xa0;: prise égale à la largeur (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>would end below the ambient pressure: the tyre is flat there</source>
+        <translation>finirait sous la pression ambiante&#xa0;: le pneu y est à plat</translation>
+    </message>
+    <message>
+        <source>a higher pressure at the start</source>
+        <translation>une pression de départ plus haute</translation>
+    </message>
+    <message>
+        <source>is no frame number</source>
+        <translation>n&apos;est pas un numéro de cadre</translation>
+    </message>
+    <message>
+        <source>17 characters, or an older number as stamped</source>
+        <translation>17 caractères, ou un numéro ancien comme frappé</translation>
+    </message>
+    <message>
+        <source>read it again: 1 for I, 0 for O and Q</source>
+        <translation>le relire&#xa0;: 1 pour I, 0 pour O et Q</translation>
+    </message>
+    <message>
+        <source>a right check digit does not prove the number: letters and digits share values</source>
+        <translation>un chiffre de contrôle juste ne prouve pas le numéro&#xa0;: lettres et chiffres partagent des valeurs</translation>
+    </message>
+    <message>
+        <source>is needed: this limit is 0.20 V for each 100 A</source>
+        <translation>est requis&#xa0;: cette limite est de 0,20 V par 100 A</translation>
+    </message>
+    <message>
+        <source>is the same as new: nothing could wear</source>
+        <translation>est pareil que neuf&#xa0;: rien ne pourrait s&apos;user</translation>
+    </message>
+    <message>
+        <source>is better than new</source>
+        <translation>est mieux que neuf</translation>
+    </message>
+    <message>
+        <source>up to %1 mm</source>
+        <translation>jusqu&apos;à %1 mm</translation>
+    </message>
+    <message>
+        <source>stands beside a power: give one of them</source>
+        <translation>est à côté d&apos;une puissance&#xa0;: donner l&apos;un des deux</translation>
+    </message>
+    <message>
+        <source>is missing, and so is power</source>
+        <translation>manque, et power aussi</translation>
+    </message>
+    <message>
+        <source>one of current and power</source>
+        <translation>l&apos;un de current et power</translation>
+    </message>
+    <message>
+        <source>0.03 to 100 mm2, or 32 to 1 AWG</source>
+        <translation>0.03 à 100 mm2, ou 32 à 1 AWG</translation>
+    </message>
+    <message>
+        <source>would lose %1 V of %2 V in the wire</source>
+        <translation>perdrait %1 V sur %2 V dans le fil</translation>
+    </message>
+    <message>
+        <source>a thicker wire, a shorter one or a smaller load</source>
+        <translation>un fil plus gros, plus court ou moins de charge</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>au-dessus de %1</translation>
+    </message>
+    <message>
+        <source>from %1 up</source>
+        <translation>à partir de %1</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>jusqu&apos;à %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>de %1 à %2</translation>
+    </message>
+    <message>
+        <source>above %1 up to %2</source>
+        <translation>au-dessus de %1 jusqu&apos;à %2</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>l&apos;un de %1</translation>
+    </message>
+    <message>
+        <source>is missing (%1)</source>
+        <translation>manque (%1)</translation>
+    </message>
+    <message>
+        <source>%1, a fine pitch written as M10x1.25</source>
+        <translation>%1, un pas fin écrit comme M10x1.25</translation>
+    </message>
+    <message>
+        <source>a pitch from 0.2 to %1 mm (the coarse one)</source>
+        <translation>un pas de 0.2 à %1 mm (le gros)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither a bulb type nor a power</source>
+        <translation>&quot;%1&quot; n&apos;est ni un type d&apos;ampoule ni une puissance</translation>
+    </message>
+    <message>
+        <source>watts such as 5 W or 35/35 W, or one of %1; &quot;2 x P21W&quot; for two</source>
+        <translation>watts comme 5 W ou 35/35 W, ou l&apos;un de %1&#xa0;; &quot;2 x P21W&quot; pour deux</translation>
+    </message>
+    <message>
+        <source>has no rule on file for %1</source>
+        <translation>n&apos;a pas de règle connue pour %1</translation>
+    </message>
+    <message>
+        <source>weeks 01 to 53; %1</source>
+        <translation>semaines 01 à 53&#xa0;; %1</translation>
+    </message>
+    <message>
+        <source>a code up to today, %1</source>
+        <translation>un code jusqu&apos;à aujourd&apos;hui, %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>specific gravity at 26.7 degC: %1 + 0.004 x (%2 F - 80)/10 = %3</source>
+        <translation>densité à 26,7 degC&#xa0;: %1 + 0,004 x (%2 F - 80)/10 = %3</translation>
+    </message>
+    <message>
+        <source>K = %1 as given</source>
+        <translation>K = %1 comme donné</translation>
+    </message>
+    <message>
+        <source>preload F = T/(K d) = %1 N.m/(%2 x %3 mm) = %4 N</source>
+        <translation>précharge F = T/(K d) = %1 N.m/(%2 x %3 mm) = %4 N</translation>
+    </message>
+    <message>
+        <source>stress area As = pi/4 (d - 0.938194 P)^2 = %1 mm2, %2 mm2 in the table</source>
+        <translation>section résistante As = pi/4 (d - 0.938194 P)^2 = %1 mm2, %2 mm2 au tableau</translation>
+    </message>
+    <message>
+        <source>preload F = %1 x %2 MPa x %3 mm2 = %4 N</source>
+        <translation>précharge F = %1 x %2 MPa x %3 mm2 = %4 N</translation>
+    </message>
+    <message>
+        <source>torque T = K d F = %1 x %2 mm x %3 N = %4 N.m</source>
+        <translation>couple T = K d F = %1 x %2 mm x %3 N = %4 N.m</translation>
+    </message>
+    <message>
+        <source>swept volume = pi/4 x (%1 mm)^2 x %2 mm = %3 cm3</source>
+        <translation>cylindrée = pi/4 x (%1 mm)^2 x %2 mm = %3 cm3</translation>
+    </message>
+    <message>
+        <source>ratio = (%1 + %2)/%3 = %4</source>
+        <translation>taux = (%1 + %2)/%3 = %4</translation>
+    </message>
+    <message>
+        <source>line = pi/4 x (%1 mm)^2 x %2 m = %3 mL</source>
+        <translation>conduite = pi/4 x (%1 mm)^2 x %2 m = %3 mL</translation>
+    </message>
+    <message>
+        <source>system = %1 + %2 + %3 = %4 mL</source>
+        <translation>circuit = %1 + %2 + %3 = %4 mL</translation>
+    </message>
+    <message>
+        <source>speed = %1 rpm/%2 x %3 m x 60/1000 = %4 km/h</source>
+        <translation>vitesse = %1 rpm/%2 x %3 m x 60/1000 = %4 km/h</translation>
+    </message>
+    <message>
+        <source>mean piston speed = S n/30000 = %1 m/s</source>
+        <translation>vitesse moyenne du piston = S n/30000 = %1 m/s</translation>
+    </message>
+    <message>
+        <source>drop = per cent/100 x distance = %1 to %2 mm</source>
+        <translation>rabattement = pour cent/100 x distance = %1 à %2 mm</translation>
+    </message>
+    <message>
+        <source>jet = %1 x ratio^%2 = %3</source>
+        <translation>gicleur = %1 x rapport^%2 = %3</translation>
+    </message>
+    <message>
+        <source>spare = %1 W - %2 W = %3 W</source>
+        <translation>reste = %1 W - %2 W = %3 W</translation>
+    </message>
+    <message>
+        <source>second reading at the first temperature: (%1 + %2) x %3 K/%4 K - %5 = %6 kPa</source>
+        <translation>seconde mesure à la première température&#xa0;: (%1 + %2) x %3 K/%4 K - %5 = %6 kPa</translation>
+    </message>
+    <message>
+        <source>lost: %1 kPa in %2 days = %3 kPa a day</source>
+        <translation>perdu&#xa0;: %1 kPa en %2 jours = %3 kPa par jour</translation>
+    </message>
+    <message>
+        <source>%1 + %2 = %3; from %4 that is %5 days</source>
+        <translation>%1 + %2 = %3&#xa0;; depuis le %4, cela fait %5 jours</translation>
+    </message>
+    <message>
+        <source>%1 + %2 = %3 km; now %4 km: %5 km left</source>
+        <translation>%1 + %2 = %3 km&#xa0;; maintenant %4 km&#xa0;: reste %5 km</translation>
+    </message>
+    <message>
+        <source>oil = finished mix/(ratio + 1) = %1 L/(%2 + 1) = %3 mL</source>
+        <translation>huile = mélange fini/(rapport + 1) = %1 L/(%2 + 1) = %3 mL</translation>
+    </message>
+    <message>
+        <source>oil = fuel/ratio = %1 L/%2 = %3 mL</source>
+        <translation>huile = essence/rapport = %1 L/%2 = %3 mL</translation>
+    </message>
+    <message>
+        <source>at 20 degC: %1 ohm/(1 + 0.00393 x (%2 - 20)) = %3 ohm</source>
+        <translation>à 20 degC&#xa0;: %1 ohm/(1 + 0.00393 x (%2 - 20)) = %3 ohm</translation>
+    </message>
+    <message>
+        <source>new shim = %1 + %2 - %3 = %4 mm</source>
+        <translation>cale neuve = %1 + %2 - %3 = %4 mm</translation>
+    </message>
+    <message>
+        <source>error = (shown - true)/true = (%1 - %2)/%3 = %4 %</source>
+        <translation>erreur = (affiché - vrai)/vrai = (%1 - %2)/%3 = %4 %</translation>
+    </message>
+    <message>
+        <source>charge = %1 A x %2 h = %3 Ah of %4 Ah: %5 %</source>
+        <translation>charge = %1 A x %2 h = %3 Ah sur %4 Ah&#xa0;: %5 %</translation>
+    </message>
+    <message>
+        <source>arc = pi D a/360 = %1 mm; chord = D sin(a/2) = %2 mm</source>
+        <translation>arc = pi D a/360 = %1 mm&#xa0;; corde = D sin(a/2) = %2 mm</translation>
+    </message>
+    <message>
+        <source>setting = torque x L/(L + E cos a) = %1 N.m x %2</source>
+        <translation>réglage = couple x L/(L + E cos a) = %1 N.m x %2</translation>
+    </message>
+    <message>
+        <source>diameter = %1 in x 25.4 + 2 x %2 mm x %3 = %4 mm</source>
+        <translation>diamètre = %1 in x 25.4 + 2 x %2 mm x %3 = %4 mm</translation>
+    </message>
+    <message>
+        <source>absolute before: %1 + %2 = %3 kPa</source>
+        <translation>absolue avant&#xa0;: %1 + %2 = %3 kPa</translation>
+    </message>
+    <message>
+        <source>absolute after: x (%1 K / %2 K) = %3 kPa</source>
+        <translation>absolue après&#xa0;: x (%1 K / %2 K) = %3 kPa</translation>
+    </message>
+    <message>
+        <source>gauge after: less ambient %1 kPa = %2 kPa</source>
+        <translation>relative après&#xa0;: moins ambiante %1 kPa = %2 kPa</translation>
+    </message>
+    <message>
+        <source>sum of value x weight = %1, mod 11 = %2: check digit %3, position 9 shows %4</source>
+        <translation>somme de valeur x poids = %1, mod 11 = %2&#xa0;: chiffre de contrôle %3, la position 9 montre %4</translation>
+    </message>
+    <message>
+        <source>resistance = %1 V/%2 A = %3 ohm</source>
+        <translation>résistance = %1 V/%2 A = %3 ohm</translation>
+    </message>
+    <message>
+        <source>current = %1 W/%2 V = %3 A</source>
+        <translation>courant = %1 W/%2 V = %3 A</translation>
+    </message>
+    <message>
+        <source>drop = I R L = %1 A x %2 mohm/m x %3 m = %4 V</source>
+        <translation>chute = I R L = %1 A x %2 mohm/m x %3 m = %4 V</translation>
+    </message>
+    <message>
+        <source>0 straight ahead, 90 square, 180 turned back</source>
+        <translation>0 tout droit, 90 d&apos;équerre, 180 en arrière</translation>
+    </message>
+    <message>
+        <source>2 where the return is a wire as well</source>
+        <translation>2 là où le retour est aussi un fil</translation>
+    </message>
+    <message>
+        <source>6 months, 1 year, 90 days or 3000 km</source>
+        <translation>6 months, 1 year, 90 days ou 3000 km</translation>
+    </message>
+    <message>
+        <source>A starting point for the main jet at another height or temperature.</source>
+        <translation>Un point de départ pour le gicleur principal à une autre altitude ou température.</translation>
+    </message>
+    <message>
+        <source>A torque for a bolt of known thread and class where the manual gives none.</source>
+        <translation>Un couple pour une vis de filetage et classe connus où le manuel n&apos;en donne pas.</translation>
+    </message>
+    <message>
+        <source>A winding&apos;s resistance brought to 20 degC and held against its limits; an earth or a continuity as it is.</source>
+        <translation>La résistance d&apos;un enroulement ramenée à 20 degC et comparée à ses limites&#xa0;; une masse ou une continuité telle quelle.</translation>
+    </message>
+    <message>
+        <source>AGM, sealed</source>
+        <translation>AGM, scellée</translation>
+    </message>
+    <message>
+        <source>Adapter length E</source>
+        <translation>Longueur d&apos;adaptateur E</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Âge</translation>
+    </message>
+    <message>
+        <source>Age limit of the shop</source>
+        <translation>Limite d&apos;âge de l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>Age of a tyre</source>
+        <translation>Âge d&apos;un pneu</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitude</translation>
+    </message>
+    <message>
+        <source>Altitude now</source>
+        <translation>Altitude actuelle</translation>
+    </message>
+    <message>
+        <source>Altitude then</source>
+        <translation>Altitude alors</translation>
+    </message>
+    <message>
+        <source>Altitude there</source>
+        <translation>Altitude là-bas</translation>
+    </message>
+    <message>
+        <source>Angle a</source>
+        <translation>Angle a</translation>
+    </message>
+    <message>
+        <source>Arc on the flywheel</source>
+        <translation>Arc sur le volant</translation>
+    </message>
+    <message>
+        <source>Assumption</source>
+        <translation>Hypothèse</translation>
+    </message>
+    <message>
+        <source>At idle</source>
+        <translation>Au ralenti</translation>
+    </message>
+    <message>
+        <source>At rest</source>
+        <translation>Au repos</translation>
+    </message>
+    <message>
+        <source>At revs</source>
+        <translation>En régime</translation>
+    </message>
+    <message>
+        <source>At sea level</source>
+        <translation>Au niveau de la mer</translation>
+    </message>
+    <message>
+        <source>Austria</source>
+        <translation>Autriche</translation>
+    </message>
+    <message>
+        <source>Battery voltage at rest, at idle and at revs: whether the charging system works and what to look at.</source>
+        <translation>Tension de batterie au repos, au ralenti et en régime&#xa0;: si la charge marche et où regarder.</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation>Alésage</translation>
+    </message>
+    <message>
+        <source>Bore of line</source>
+        <translation>Diamètre intérieur</translation>
+    </message>
+    <message>
+        <source>Brake fluid</source>
+        <translation>Liquide de frein</translation>
+    </message>
+    <message>
+        <source>Caliper or cylinder</source>
+        <translation>Étrier ou cylindre</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Capacité</translation>
+    </message>
+    <message>
+        <source>Chamber</source>
+        <translation>Chambre</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Changement</translation>
+    </message>
+    <message>
+        <source>Charge</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Charge lost</source>
+        <translation>Charge perdue</translation>
+    </message>
+    <message>
+        <source>Charge of a battery</source>
+        <translation>Charge de la batterie</translation>
+    </message>
+    <message>
+        <source>Check digit</source>
+        <translation>Chiffre de contrôle</translation>
+    </message>
+    <message>
+        <source>Chord on the flywheel</source>
+        <translation>Corde sur le volant</translation>
+    </message>
+    <message>
+        <source>Circumference</source>
+        <translation>Circonférence</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Classe</translation>
+    </message>
+    <message>
+        <source>Clearance measured</source>
+        <translation>Jeu mesuré</translation>
+    </message>
+    <message>
+        <source>Clearance wanted</source>
+        <translation>Jeu voulu</translation>
+    </message>
+    <message>
+        <source>Clearance with the nearest</source>
+        <translation>Jeu avec la plus proche</translation>
+    </message>
+    <message>
+        <source>Coefficient of friction</source>
+        <translation>Coefficient de frottement</translation>
+    </message>
+    <message>
+        <source>Colour of the fuse</source>
+        <translation>Couleur du fusible</translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation>Taux de compression</translation>
+    </message>
+    <message>
+        <source>Compression reading and altitude</source>
+        <translation>Compression et altitude</translation>
+    </message>
+    <message>
+        <source>Conductors</source>
+        <translation>Conducteurs</translation>
+    </message>
+    <message>
+        <source>Connecting rod</source>
+        <translation>Bielle</translation>
+    </message>
+    <message>
+        <source>Content of the system</source>
+        <translation>Contenu du circuit</translation>
+    </message>
+    <message>
+        <source>Convert a unit</source>
+        <translation>Convertir une unité</translation>
+    </message>
+    <message>
+        <source>Country</source>
+        <translation>Pays</translation>
+    </message>
+    <message>
+        <source>Crank angle</source>
+        <translation>Angle de vilebrequin</translation>
+    </message>
+    <message>
+        <source>Crank angle to piston travel and back, and the mark on the flywheel.</source>
+        <translation>De l&apos;angle de vilebrequin à la course du piston et retour, et le repère du volant.</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Section</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Courant</translation>
+    </message>
+    <message>
+        <source>Current of the load</source>
+        <translation>Courant de la charge</translation>
+    </message>
+    <message>
+        <source>Current, voltage drop and fuse for a load at the end of a wire.</source>
+        <translation>Courant, chute de tension et fusible pour une charge au bout d&apos;un fil.</translation>
+    </message>
+    <message>
+        <source>DOT 3, DOT 4, DOT 5, DOT 5.1 or mineral</source>
+        <translation>DOT 3, DOT 4, DOT 5, DOT 5.1 ou mineral</translation>
+    </message>
+    <message>
+        <source>DOT 3, DOT 4, DOT 5, DOT 5.1, mineral or unknown</source>
+        <translation>DOT 3, DOT 4, DOT 5, DOT 5.1, mineral ou unknown</translation>
+    </message>
+    <message>
+        <source>DOT 5 (silicone) and DOT 5.1 (glycol) sound alike and never mix</source>
+        <translation>DOT 5 (silicone) et DOT 5.1 (glycol) se ressemblent de nom et ne se mélangent jamais</translation>
+    </message>
+    <message>
+        <source>Date code</source>
+        <translation>Code de date</translation>
+    </message>
+    <message>
+        <source>Days standing</source>
+        <translation>Jours d&apos;arrêt</translation>
+    </message>
+    <message>
+        <source>Days to the limit</source>
+        <translation>Jours jusqu&apos;à la limite</translation>
+    </message>
+    <message>
+        <source>Days until the limit</source>
+        <translation>Jours jusqu&apos;à la limite</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Masse volumique</translation>
+    </message>
+    <message>
+        <source>Density altitude</source>
+        <translation>Altitude-densité</translation>
+    </message>
+    <message>
+        <source>Density of the air</source>
+        <translation>Masse volumique de l&apos;air</translation>
+    </message>
+    <message>
+        <source>Density ratio</source>
+        <translation>Rapport de densité</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profondeur</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diamètre</translation>
+    </message>
+    <message>
+        <source>Displacement of one cylinder</source>
+        <translation>Cylindrée unitaire</translation>
+    </message>
+    <message>
+        <source>Distance so far</source>
+        <translation>Distance jusqu&apos;ici</translation>
+    </message>
+    <message>
+        <source>Distance to the wall</source>
+        <translation>Distance au mur</translation>
+    </message>
+    <message>
+        <source>Does it charge?</source>
+        <translation>Est-ce que ça charge&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Drain while standing</source>
+        <translation>Décharge à l&apos;arrêt</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Chute</translation>
+    </message>
+    <message>
+        <source>Drop measured</source>
+        <translation>Rabattement mesuré</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Échéance</translation>
+    </message>
+    <message>
+        <source>Engine speed</source>
+        <translation>Régime moteur</translation>
+    </message>
+    <message>
+        <source>Error</source>
+        <translation>Erreur</translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation>Tous les</translation>
+    </message>
+    <message>
+        <source>Exhaust port</source>
+        <translation>Lumière d&apos;échappement</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation>Facteur</translation>
+    </message>
+    <message>
+        <source>Final torque</source>
+        <translation>Couple final</translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation>Mélange fini</translation>
+    </message>
+    <message>
+        <source>First pressure</source>
+        <translation>Première pression</translation>
+    </message>
+    <message>
+        <source>First temperature</source>
+        <translation>Première température</translation>
+    </message>
+    <message>
+        <source>Fluid for a flush</source>
+        <translation>Liquide pour la purge</translation>
+    </message>
+    <message>
+        <source>Flywheel diameter</source>
+        <translation>Diamètre du volant</translation>
+    </message>
+    <message>
+        <source>Frame number</source>
+        <translation>Numéro de cadre</translation>
+    </message>
+    <message>
+        <source>Friction under the head</source>
+        <translation>Frottement sous tête</translation>
+    </message>
+    <message>
+        <source>From bore, stroke and the volume of the chamber.</source>
+        <translation>De l&apos;alésage, de la course et du volume de chambre.</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Essence</translation>
+    </message>
+    <message>
+        <source>Fuse</source>
+        <translation>Fusible</translation>
+    </message>
+    <message>
+        <source>Generator</source>
+        <translation>Alternateur</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Allemagne</translation>
+    </message>
+    <message>
+        <source>Greatest angle</source>
+        <translation>Angle maximal</translation>
+    </message>
+    <message>
+        <source>Greatest drop</source>
+        <translation>Rabattement maximal</translation>
+    </message>
+    <message>
+        <source>H4 (P43t) and HS1 (PX43t) are not alike: do not swap them</source>
+        <translation>H4 (P43t) et HS1 (PX43t) ne sont pas pareilles&#xa0;: ne pas les échanger</translation>
+    </message>
+    <message>
+        <source>Headlamp aim</source>
+        <translation>Réglage du phare</translation>
+    </message>
+    <message>
+        <source>Height of the lamp</source>
+        <translation>Hauteur du phare</translation>
+    </message>
+    <message>
+        <source>How far speedometer or odometer are out.</source>
+        <translation>De combien se trompent compteur de vitesse ou totalisateur.</translation>
+    </message>
+    <message>
+        <source>How fast a tyre or a crankcase loses air, with the temperature taken out.</source>
+        <translation>À quelle vitesse un pneu ou un carter perd de l&apos;air, température ôtée.</translation>
+    </message>
+    <message>
+        <source>How full a lead-acid battery is, from its rested voltage or its acid.</source>
+        <translation>À quel point une batterie au plomb est pleine, par sa tension au repos ou son acide.</translation>
+    </message>
+    <message>
+        <source>How much air there is for the engine to breathe.</source>
+        <translation>Combien d&apos;air le moteur a à respirer.</translation>
+    </message>
+    <message>
+        <source>How much brake or clutch fluid to have ready before the circuit is opened.</source>
+        <translation>Combien de liquide de frein ou d&apos;embrayage préparer avant d&apos;ouvrir le circuit.</translation>
+    </message>
+    <message>
+        <source>How much of the battery a standing current takes until the next ride.</source>
+        <translation>Combien de la batterie un courant de repos prend jusqu&apos;à la prochaine sortie.</translation>
+    </message>
+    <message>
+        <source>How much oil goes into the fuel.</source>
+        <translation>Combien d&apos;huile va dans l&apos;essence.</translation>
+    </message>
+    <message>
+        <source>Ignition timing</source>
+        <translation>Avance à l&apos;allumage</translation>
+    </message>
+    <message>
+        <source>In the machine</source>
+        <translation>Dans le véhicule</translation>
+    </message>
+    <message>
+        <source>In which order and stages to tighten several bolts of one joint.</source>
+        <translation>Dans quel ordre et quelles étapes serrer plusieurs vis d&apos;un assemblage.</translation>
+    </message>
+    <message>
+        <source>Jet</source>
+        <translation>Gicleur</translation>
+    </message>
+    <message>
+        <source>Jet now</source>
+        <translation>Gicleur actuel</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lampes</translation>
+    </message>
+    <message>
+        <source>Lamps and generator</source>
+        <translation>Lampes et alternateur</translation>
+    </message>
+    <message>
+        <source>Last done</source>
+        <translation>Fait la dernière fois</translation>
+    </message>
+    <message>
+        <source>Law</source>
+        <translation>Loi</translation>
+    </message>
+    <message>
+        <source>Least angle</source>
+        <translation>Angle minimal</translation>
+    </message>
+    <message>
+        <source>Least drop</source>
+        <translation>Rabattement minimal</translation>
+    </message>
+    <message>
+        <source>Least dry boiling point</source>
+        <translation>Ébullition minimale à sec</translation>
+    </message>
+    <message>
+        <source>Least wet boiling point</source>
+        <translation>Ébullition minimale humide</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>Length of line</source>
+        <translation>Longueur de conduite</translation>
+    </message>
+    <message>
+        <source>Length of wire</source>
+        <translation>Longueur du fil</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Limit of the manual</source>
+        <translation>Limite du manuel</translation>
+    </message>
+    <message>
+        <source>Limit of the thread</source>
+        <translation>Limite du filet</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Loss</source>
+        <translation>Perte</translation>
+    </message>
+    <message>
+        <source>Loss of pressure</source>
+        <translation>Perte de pression</translation>
+    </message>
+    <message>
+        <source>Loss per day</source>
+        <translation>Perte par jour</translation>
+    </message>
+    <message>
+        <source>Loss that is allowed</source>
+        <translation>Perte admise</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Limite basse</translation>
+    </message>
+    <message>
+        <source>Lower limit of the manual</source>
+        <translation>Limite basse du manuel</translation>
+    </message>
+    <message>
+        <source>Lowest allowed</source>
+        <translation>Minimum admis</translation>
+    </message>
+    <message>
+        <source>M3 to M16, property classes 4.6 to 12.9 of ISO 898-1</source>
+        <translation>M3 à M16, classes 4.6 à 12.9 d&apos;ISO 898-1</translation>
+    </message>
+    <message>
+        <source>Made from</source>
+        <translation>Fait dès le</translation>
+    </message>
+    <message>
+        <source>Made to</source>
+        <translation>Fait avant le</translation>
+    </message>
+    <message>
+        <source>Main jet in other air</source>
+        <translation>Gicleur principal dans un autre air</translation>
+    </message>
+    <message>
+        <source>Marking</source>
+        <translation>Marquage</translation>
+    </message>
+    <message>
+        <source>Marking of a tyre</source>
+        <translation>Marquage d&apos;un pneu</translation>
+    </message>
+    <message>
+        <source>Maryland</source>
+        <translation>Maryland</translation>
+    </message>
+    <message>
+        <source>May mix</source>
+        <translation>Mélange permis</translation>
+    </message>
+    <message>
+        <source>Mean bearing diameter</source>
+        <translation>Diamètre moyen d&apos;appui</translation>
+    </message>
+    <message>
+        <source>Mean piston speed</source>
+        <translation>Vitesse moyenne du piston</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
+    </message>
+    <message>
+        <source>Nearest in steps</source>
+        <translation>Plus proche</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neuf</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Étape suivante</translation>
+    </message>
+    <message>
+        <source>Nominal voltage</source>
+        <translation>Tension nominale</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Maintenant</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numéro</translation>
+    </message>
+    <message>
+        <source>Number of bolts</source>
+        <translation>Nombre de vis</translation>
+    </message>
+    <message>
+        <source>Numbered by</source>
+        <translation>Numérotés par</translation>
+    </message>
+    <message>
+        <source>Nut factor K</source>
+        <translation>Facteur K</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Huile</translation>
+    </message>
+    <message>
+        <source>Order of tightening</source>
+        <translation>Ordre de serrage</translation>
+    </message>
+    <message>
+        <source>Overall ratio</source>
+        <translation>Rapport total</translation>
+    </message>
+    <message>
+        <source>Part of the circuit</source>
+        <translation>Partie du circuit</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Motif</translation>
+    </message>
+    <message>
+        <source>Piston travel</source>
+        <translation>Course du piston</translation>
+    </message>
+    <message>
+        <source>Possible years</source>
+        <translation>Années possibles</translation>
+    </message>
+    <message>
+        <source>Power correction SAE J1349</source>
+        <translation>Correction de puissance SAE J1349</translation>
+    </message>
+    <message>
+        <source>Power lost</source>
+        <translation>Puissance perdue</translation>
+    </message>
+    <message>
+        <source>Power of the load</source>
+        <translation>Puissance de la charge</translation>
+    </message>
+    <message>
+        <source>Preload</source>
+        <translation>Précharge</translation>
+    </message>
+    <message>
+        <source>Preload from a torque</source>
+        <translation>Précharge d&apos;un couple</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Pression</translation>
+    </message>
+    <message>
+        <source>Proof load</source>
+        <translation>Charge d&apos;épreuve</translation>
+    </message>
+    <message>
+        <source>Property class</source>
+        <translation>Classe de qualité</translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation>Rapport</translation>
+    </message>
+    <message>
+        <source>Ratio to standard air</source>
+        <translation>Rapport à l&apos;air normal</translation>
+    </message>
+    <message>
+        <source>Ratio, to 1</source>
+        <translation>Taux, pour 1</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Humidité relative</translation>
+    </message>
+    <message>
+        <source>Remaining</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>Reservoir</source>
+        <translation>Bocal</translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation>Résistance</translation>
+    </message>
+    <message>
+        <source>Resistance at 20 degC</source>
+        <translation>Résistance à 20 degC</translation>
+    </message>
+    <message>
+        <source>Resistance of a coil or connection</source>
+        <translation>Résistance d&apos;une bobine ou connexion</translation>
+    </message>
+    <message>
+        <source>Resistance, mohm/m</source>
+        <translation>Résistance, mohm/m</translation>
+    </message>
+    <message>
+        <source>Rider and luggage</source>
+        <translation>Pilote et bagages</translation>
+    </message>
+    <message>
+        <source>Rim</source>
+        <translation>Jante</translation>
+    </message>
+    <message>
+        <source>Road speed at an engine speed.</source>
+        <translation>Vitesse sur route à un régime moteur.</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Règle</translation>
+    </message>
+    <message>
+        <source>Second pressure</source>
+        <translation>Seconde pression</translation>
+    </message>
+    <message>
+        <source>Second reading at the first temperature</source>
+        <translation>Seconde mesure à la première température</translation>
+    </message>
+    <message>
+        <source>Second temperature</source>
+        <translation>Seconde température</translation>
+    </message>
+    <message>
+        <source>Share of proof load</source>
+        <translation>Part de la charge d&apos;épreuve</translation>
+    </message>
+    <message>
+        <source>Share of the voltage</source>
+        <translation>Part de la tension</translation>
+    </message>
+    <message>
+        <source>Shim</source>
+        <translation>Cale</translation>
+    </message>
+    <message>
+        <source>Shim fitted</source>
+        <translation>Cale montée</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Affiché</translation>
+    </message>
+    <message>
+        <source>Size, load and speed from what is moulded into the wall.</source>
+        <translation>Taille, charge et vitesse d&apos;après le flanc.</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <source>Specific gravity</source>
+        <translation>Densité de l&apos;acide</translation>
+    </message>
+    <message>
+        <source>Specific gravity at 26.7 degC</source>
+        <translation>Densité à 26,7 degC</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Vitesse</translation>
+    </message>
+    <message>
+        <source>Speed from gearing</source>
+        <translation>Vitesse selon la démultiplication</translation>
+    </message>
+    <message>
+        <source>Speedometer error</source>
+        <translation>Erreur du compteur de vitesse</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source>Steps of the shims</source>
+        <translation>Pas des cales</translation>
+    </message>
+    <message>
+        <source>Stress area</source>
+        <translation>Section résistante</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Course</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Système</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Température</translation>
+    </message>
+    <message>
+        <source>Temperature now</source>
+        <translation>Température actuelle</translation>
+    </message>
+    <message>
+        <source>Temperature of the wire</source>
+        <translation>Température du fil</translation>
+    </message>
+    <message>
+        <source>Temperature then</source>
+        <translation>Température alors</translation>
+    </message>
+    <message>
+        <source>Temperature there</source>
+        <translation>Température là-bas</translation>
+    </message>
+    <message>
+        <source>The next date or odometer reading for work that comes again.</source>
+        <translation>La prochaine date ou le prochain compteur pour un travail qui revient.</translation>
+    </message>
+    <message>
+        <source>The same quantity in another unit, by exact factors.</source>
+        <translation>La même grandeur dans une autre unité, par facteurs exacts.</translation>
+    </message>
+    <message>
+        <source>The volume is</source>
+        <translation>Le volume est</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Filetage</translation>
+    </message>
+    <message>
+        <source>Thread is in</source>
+        <translation>Le filet est dans</translation>
+    </message>
+    <message>
+        <source>Time between</source>
+        <translation>Temps entre les deux</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Fois</translation>
+    </message>
+    <message>
+        <source>Times the system&apos;s content</source>
+        <translation>Fois le contenu du circuit</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>En</translation>
+    </message>
+    <message>
+        <source>To be filled in</source>
+        <translation>À mettre</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Couple</translation>
+    </message>
+    <message>
+        <source>Torque for a bolt</source>
+        <translation>Couple pour une vis</translation>
+    </message>
+    <message>
+        <source>Torque wanted</source>
+        <translation>Couple voulu</translation>
+    </message>
+    <message>
+        <source>Torque wrench with an adapter</source>
+        <translation>Clé dynamométrique avec adaptateur</translation>
+    </message>
+    <message>
+        <source>Tread depth</source>
+        <translation>Profondeur de sculpture</translation>
+    </message>
+    <message>
+        <source>True distance</source>
+        <translation>Vraie distance</translation>
+    </message>
+    <message>
+        <source>True speed</source>
+        <translation>Vraie vitesse</translation>
+    </message>
+    <message>
+        <source>Turn the beam</source>
+        <translation>Tourner le faisceau</translation>
+    </message>
+    <message>
+        <source>Two-stroke mixture</source>
+        <translation>Mélange deux-temps</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>Tyre pressure in other weather or height</source>
+        <translation>Pression du pneu, autre temps ou altitude</translation>
+    </message>
+    <message>
+        <source>UK inspection</source>
+        <translation>contrôle britannique</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertitude</translation>
+    </message>
+    <message>
+        <source>United Kingdom</source>
+        <translation>Royaume-Uni</translation>
+    </message>
+    <message>
+        <source>United States, federal</source>
+        <translation>États-Unis, fédéral</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Limite haute</translation>
+    </message>
+    <message>
+        <source>Upper limit of the manual</source>
+        <translation>Limite haute du manuel</translation>
+    </message>
+    <message>
+        <source>Valid</source>
+        <translation>Valable</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Value in the unit wanted</source>
+        <translation>Valeur dans l&apos;unité voulue</translation>
+    </message>
+    <message>
+        <source>Valve shim</source>
+        <translation>Cale de soupape</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Tension</translation>
+    </message>
+    <message>
+        <source>Voltage at rest</source>
+        <translation>Tension au repos</translation>
+    </message>
+    <message>
+        <source>Voltage drop</source>
+        <translation>Chute de tension</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volume</translation>
+    </message>
+    <message>
+        <source>Wear and what remains</source>
+        <translation>Usure et ce qui reste</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Semaine</translation>
+    </message>
+    <message>
+        <source>What a gauge will show when the tyre is warmer, colder, higher or lower.</source>
+        <translation>Ce que montrera l&apos;appareil quand le pneu est plus chaud, froid, haut ou bas.</translation>
+    </message>
+    <message>
+        <source>What a torque does to a bolt: how near to its proof load.</source>
+        <translation>Ce qu&apos;un couple fait à une vis&#xa0;: près de sa charge d&apos;épreuve ou non.</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Ce que c&apos;est</translation>
+    </message>
+    <message>
+        <source>What the compression gauge would have shown at sea level, to compare with the manual.</source>
+        <translation>Ce qu&apos;aurait montré le compressiomètre au niveau de la mer, à comparer au manuel.</translation>
+    </message>
+    <message>
+        <source>What to set on the wrench when a crowfoot or extension lengthens it.</source>
+        <translation>Que régler sur la clé quand un embout la rallonge.</translation>
+    </message>
+    <message>
+        <source>When a tyre was made, from the date code on its wall.</source>
+        <translation>Quand un pneu a été fait, d&apos;après le code de son flanc.</translation>
+    </message>
+    <message>
+        <source>When it is due again</source>
+        <translation>Quand c&apos;est à refaire</translation>
+    </message>
+    <message>
+        <source>Where the cut-off of the dipped beam belongs on a wall, and which way to turn the lamp.</source>
+        <translation>Où doit être la coupure du feu de croisement sur un mur, et de quel côté tourner le phare.</translation>
+    </message>
+    <message>
+        <source>Where to look, likeliest first</source>
+        <translation>Où regarder, le plus probable d&apos;abord</translation>
+    </message>
+    <message>
+        <source>Whether a frame number was read rightly, and what years its code may mean.</source>
+        <translation>Si un numéro de cadre a été bien lu, et quelles années son code peut dire.</translation>
+    </message>
+    <message>
+        <source>Whether a lead, switch or earth loses too much.</source>
+        <translation>Si un fil, un contact ou une masse perd trop.</translation>
+    </message>
+    <message>
+        <source>Whether a new fluid may go onto what is in, and what it bears.</source>
+        <translation>Si un nouveau liquide peut aller sur celui qui y est, et ce qu&apos;il supporte.</translation>
+    </message>
+    <message>
+        <source>Whether a part is within its service limit and how far it will go at the same rate.</source>
+        <translation>Si une pièce est dans sa limite d&apos;usure et jusqu&apos;où elle ira à ce rythme.</translation>
+    </message>
+    <message>
+        <source>Whether the generator feeds all that is lit at once.</source>
+        <translation>Si l&apos;alternateur nourrit tout ce qui est allumé à la fois.</translation>
+    </message>
+    <message>
+        <source>Whether the tread is deep enough for the law of a place.</source>
+        <translation>Si la sculpture est assez profonde pour la loi d&apos;un lieu.</translation>
+    </message>
+    <message>
+        <source>Which shim brings the clearance to what is wanted.</source>
+        <translation>Quelle cale amène le jeu voulu.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largeur</translation>
+    </message>
+    <message>
+        <source>Wire and fuse</source>
+        <translation>Fil et fusible</translation>
+    </message>
+    <message>
+        <source>Wrench length L</source>
+        <translation>Longueur de clé L</translation>
+    </message>
+    <message>
+        <source>Wrench setting</source>
+        <translation>Réglage de la clé</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Année</translation>
+    </message>
+    <message>
+        <source>a crankcase&apos;s accepted drop is the service manual&apos;s figure</source>
+        <translation>la chute admise d&apos;un carter est celle du manuel d&apos;atelier</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-11-25 or a distance such as 12400 km</source>
+        <translation>une date comme 2026-11-25 ou une distance comme 12400 km</translation>
+    </message>
+    <message>
+        <source>a digital or sliding depth gauge without a better figure is taken to be good to 0.1 mm</source>
+        <translation>une jauge numérique ou à coulisse sans meilleure donnée est prise juste à 0,1 mm</translation>
+    </message>
+    <message>
+        <source>a drop means something only with the load current flowing</source>
+        <translation>une chute ne dit quelque chose qu&apos;avec le courant de charge</translation>
+    </message>
+    <message>
+        <source>a fuse protects the wire, not the load: never fit a larger one</source>
+        <translation>un fusible protège le fil, pas la charge&#xa0;: ne jamais en mettre un plus gros</translation>
+    </message>
+    <message>
+        <source>a generator gives its rating only at revs; ignition and charging need their share</source>
+        <translation>un alternateur ne donne sa puissance qu&apos;en régime&#xa0;; allumage et charge veulent leur part</translation>
+    </message>
+    <message>
+        <source>a legal tyre can be worn out: the maker&apos;s limit is often higher</source>
+        <translation>un pneu légal peut être usé&#xa0;: la limite du fabricant est souvent plus haute</translation>
+    </message>
+    <message>
+        <source>a loss smaller than the gauge&apos;s error is none that was measured</source>
+        <translation>une perte plus petite que l&apos;erreur de l&apos;appareil n&apos;est pas mesurée</translation>
+    </message>
+    <message>
+        <source>a metric thread such as M8 or M8x1.25: measure it, or read the parts list</source>
+        <translation>un filetage métrique comme M8 ou M8x1.25&#xa0;: le mesurer ou lire la liste de pièces</translation>
+    </message>
+    <message>
+        <source>a number with its unit, such as 25 lbf.ft</source>
+        <translation>un nombre avec son unité, par exemple 25 lbf.ft</translation>
+    </message>
+    <message>
+        <source>a pad at its backing plate, a cracked disc or a grooved drum is finished whatever the sum says</source>
+        <translation>une plaquette au support, un disque fendu ou un tambour rayé est fini quoi que dise le calcul</translation>
+    </message>
+    <message>
+        <source>a skimmed head raises the ratio: fuel and timing must suit it</source>
+        <translation>une culasse rabotée monte le taux&#xa0;: essence et allumage doivent suivre</translation>
+    </message>
+    <message>
+        <source>a starting point only: final jetting is by plug reading and the manual; a weak mixture seizes a two-stroke</source>
+        <translation>un point de départ seulement&#xa0;: le réglage final se fait à la bougie et au manuel&#xa0;; trop pauvre, un deux-temps serre</translation>
+    </message>
+    <message>
+        <source>a tank filled to the mark holds finished mix</source>
+        <translation>un réservoir plein au repère contient du mélange fini</translation>
+    </message>
+    <message>
+        <source>a tape lies along the arc, calipers measure the chord</source>
+        <translation>un mètre suit l&apos;arc, un pied à coulisse mesure la corde</translation>
+    </message>
+    <message>
+        <source>a tyre stretches a little: the real change is slightly smaller</source>
+        <translation>un pneu s&apos;étire un peu&#xa0;: le vrai changement est un peu plus petit</translation>
+    </message>
+    <message>
+        <source>a winding can pass cold and fail hot</source>
+        <translation>un enroulement peut passer à froid et lâcher à chaud</translation>
+    </message>
+    <message>
+        <source>a young tyre can be cracked, hard or damaged: look at it</source>
+        <translation>un pneu jeune peut être fendu, dur ou abîmé&#xa0;: le regarder</translation>
+    </message>
+    <message>
+        <source>above sea level</source>
+        <translation>au-dessus de la mer</translation>
+    </message>
+    <message>
+        <source>above sea level; the standard pressure there is used</source>
+        <translation>au-dessus de la mer&#xa0;; la pression normale y est prise</translation>
+    </message>
+    <message>
+        <source>acid burns and charging gas explodes: glasses, gloves, no sparks, negative lead off first</source>
+        <translation>l&apos;acide brûle et le gaz de charge explose&#xa0;: lunettes, gants, pas d&apos;étincelles, négatif d&apos;abord</translation>
+    </message>
+    <message>
+        <source>across, pair by pair</source>
+        <translation>en croix, paire par paire</translation>
+    </message>
+    <message>
+        <source>air bleeds, needle circuit and fuel change the result (common practice, no source)</source>
+        <translation>gicleurs d&apos;air, aiguille et essence changent le résultat (pratique courante, sans source)</translation>
+    </message>
+    <message>
+        <source>all that is left at top dead centre, by filling with oil</source>
+        <translation>tout ce qui reste au point mort haut, par remplissage d&apos;huile</translation>
+    </message>
+    <message>
+        <source>altitude as in the standard atmosphere; CIPM-2007 for 15 to 27 degC and 600 to 1100 hPa; dry and humid formula differ by 0.04 % at no humidity</source>
+        <translation>altitude selon l&apos;atmosphère normale&#xa0;; CIPM-2007 pour 15 à 27 degC et 600 à 1100 hPa&#xa0;; les formules sèche et humide diffèrent de 0,04 % sans humidité</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>aluminium</translation>
+    </message>
+    <message>
+        <source>an order printed in the manual or cast beside the bolts wins</source>
+        <translation>un ordre du manuel ou fondu près des vis passe avant</translation>
+    </message>
+    <message>
+        <source>as in the papers</source>
+        <translation>comme sur les papiers</translation>
+    </message>
+    <message>
+        <source>as stamped in the frame, 17 characters or an older number</source>
+        <translation>comme frappé sur le cadre, 17 caractères ou un numéro ancien</translation>
+    </message>
+    <message>
+        <source>as the gauge shows it</source>
+        <translation>comme le montre l&apos;appareil</translation>
+    </message>
+    <message>
+        <source>at the bolt, from the manual</source>
+        <translation>à la vis, du manuel</translation>
+    </message>
+    <message>
+        <source>at the most worn place</source>
+        <translation>à l&apos;endroit le plus usé</translation>
+    </message>
+    <message>
+        <source>at the most worn place of the middle three quarters</source>
+        <translation>à l&apos;endroit le plus usé des trois quarts du milieu</translation>
+    </message>
+    <message>
+        <source>at the speed the manual names, often 4000 to 5000 rpm</source>
+        <translation>au régime que nomme le manuel, souvent 4000 à 5000 rpm</translation>
+    </message>
+    <message>
+        <source>battery charged and connected, warm engine</source>
+        <translation>batterie chargée et branchée, moteur chaud</translation>
+    </message>
+    <message>
+        <source>battery post to its clamp</source>
+        <translation>borne de batterie à sa cosse</translation>
+    </message>
+    <message>
+        <source>battery post to starter solenoid</source>
+        <translation>borne de batterie au solénoïde</translation>
+    </message>
+    <message>
+        <source>behind the pistons</source>
+        <translation>derrière les pistons</translation>
+    </message>
+    <message>
+        <source>between centres</source>
+        <translation>d&apos;axe en axe</translation>
+    </message>
+    <message>
+        <source>between marks on the road</source>
+        <translation>entre bornes sur la route</translation>
+    </message>
+    <message>
+        <source>between the two probes</source>
+        <translation>entre les deux pointes</translation>
+    </message>
+    <message>
+        <source>bolts are numbered round the circle, or along the row, from 1</source>
+        <translation>les vis sont numérotées en cercle, ou le long de la rangée, à partir de 1</translation>
+    </message>
+    <message>
+        <source>bore in hundredths of a millimetre</source>
+        <translation>perçage en centièmes de millimètre</translation>
+    </message>
+    <message>
+        <source>brake fluid harms paint, skin and eyes; brakes are proved before the machine leaves the shop</source>
+        <translation>le liquide de frein abîme peinture, peau et yeux&#xa0;; les freins sont prouvés avant que le véhicule quitte l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>bulb types or watts that burn together, separated by commas: H4, 2 x P21W, 5 W</source>
+        <translation>types d&apos;ampoule ou watts allumés ensemble, séparés par des virgules&#xa0;: H4, 2 x P21W, 5 W</translation>
+    </message>
+    <message>
+        <source>by hydrometer; flooded batteries only</source>
+        <translation>au pèse-acide&#xa0;; batteries à bouchons seulement</translation>
+    </message>
+    <message>
+        <source>by satellite or by stop-watch</source>
+        <translation>par satellite ou chronomètre</translation>
+    </message>
+    <message>
+        <source>centre of the lamp above the ground, rider on</source>
+        <translation>centre du phare au-dessus du sol, pilote assis</translation>
+    </message>
+    <message>
+        <source>centred piston pin; dial gauge in line with the cylinder</source>
+        <translation>axe de piston centré&#xa0;; comparateur dans l&apos;axe du cylindre</translation>
+    </message>
+    <message>
+        <source>closed tyre, dry air, weather as in the standard atmosphere</source>
+        <translation>pneu fermé, air sec, temps selon l&apos;atmosphère normale</translation>
+    </message>
+    <message>
+        <source>coil or winding</source>
+        <translation>bobine ou enroulement</translation>
+    </message>
+    <message>
+        <source>cold, with a feeler gauge</source>
+        <translation>à froid, à la jauge d&apos;épaisseur</translation>
+    </message>
+    <message>
+        <source>compare the frame with the papers: a number that fits its check digit can still be the wrong one</source>
+        <translation>comparer le cadre aux papiers&#xa0;: un numéro au chiffre juste peut quand même être le mauvais</translation>
+    </message>
+    <message>
+        <source>continuity</source>
+        <translation>continuité</translation>
+    </message>
+    <message>
+        <source>copper; class 5 areas from the table, others scaled by area</source>
+        <translation>cuivre&#xa0;; sections classe 5 du tableau, les autres à proportion</translation>
+    </message>
+    <message>
+        <source>cut-off on the wall below the lamp&apos;s centre</source>
+        <translation>coupure au mur sous le centre du phare</translation>
+    </message>
+    <message>
+        <source>disconnect the part first: what lies beside it is measured too</source>
+        <translation>débrancher d&apos;abord la pièce&#xa0;: ce qui est à côté se mesure aussi</translation>
+    </message>
+    <message>
+        <source>drive square to middle of the nut</source>
+        <translation>du carré au milieu de l&apos;écrou</translation>
+    </message>
+    <message>
+        <source>dry air without it</source>
+        <translation>sans elle, air sec</translation>
+    </message>
+    <message>
+        <source>dynamo</source>
+        <translation>dynamo</translation>
+    </message>
+    <message>
+        <source>earth</source>
+        <translation>masse</translation>
+    </message>
+    <message>
+        <source>earth side of any load</source>
+        <translation>côté masse d&apos;un consommateur</translation>
+    </message>
+    <message>
+        <source>engine off, a while after riding</source>
+        <translation>moteur coupé, un moment après avoir roulé</translation>
+    </message>
+    <message>
+        <source>engine turns for one turn of the wheel, all stages multiplied</source>
+        <translation>tours moteur pour un tour de roue, tous les étages multipliés</translation>
+    </message>
+    <message>
+        <source>engine warm, lamps on</source>
+        <translation>moteur chaud, feux allumés</translation>
+    </message>
+    <message>
+        <source>expanded (k = 2), of the reading as measured; without it an ordinary meter is assumed</source>
+        <translation>élargie (k = 2), de la mesure&#xa0;; sans elle un appareil ordinaire est supposé</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty (k = 2) of the instrument; without it an ordinary one is assumed</source>
+        <translation>incertitude élargie (k = 2) de l&apos;instrument&#xa0;; sans elle, une ordinaire est supposée</translation>
+    </message>
+    <message>
+        <source>fit only sizes that the machine&apos;s papers allow</source>
+        <translation>ne monter que les tailles admises par les papiers du véhicule</translation>
+    </message>
+    <message>
+        <source>flooded, with caps</source>
+        <translation>ouverte, à bouchons</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>débit</translation>
+    </message>
+    <message>
+        <source>flush until it runs clear, whatever the sum says</source>
+        <translation>purger jusqu&apos;à ce que ça coule clair, quoi que dise le calcul</translation>
+    </message>
+    <message>
+        <source>for the mean piston speed</source>
+        <translation>pour la vitesse moyenne du piston</translation>
+    </message>
+    <message>
+        <source>from the first to the second reading</source>
+        <translation>de la première à la seconde mesure</translation>
+    </message>
+    <message>
+        <source>from the lamp</source>
+        <translation>du phare</translation>
+    </message>
+    <message>
+        <source>from the manual</source>
+        <translation>du manuel</translation>
+    </message>
+    <message>
+        <source>from the manual or from a new part</source>
+        <translation>du manuel ou d&apos;une pièce neuve</translation>
+    </message>
+    <message>
+        <source>from the manual, at 20 degC</source>
+        <translation>du manuel, à 20 degC</translation>
+    </message>
+    <message>
+        <source>from top dead centre; give this or the angle</source>
+        <translation>du point mort haut&#xa0;; donner celle-ci ou l&apos;angle</translation>
+    </message>
+    <message>
+        <source>from top dead centre; give this or the travel</source>
+        <translation>du point mort haut&#xa0;; donner celui-ci ou la course</translation>
+    </message>
+    <message>
+        <source>fuel alone</source>
+        <translation>essence seule</translation>
+    </message>
+    <message>
+        <source>fuel to oil by volume, from the manual: 50, 50:1 or 2 %</source>
+        <translation>essence sur huile en volume, du manuel&#xa0;: 50, 50:1 ou 2 %</translation>
+    </message>
+    <message>
+        <source>gauges and cranking speeds differ: compare with the manual&apos;s method, and cylinders with each other</source>
+        <translation>appareils et vitesses de lancement diffèrent&#xa0;: comparer selon la méthode du manuel, et les cylindres entre eux</translation>
+    </message>
+    <message>
+        <source>give this or the power</source>
+        <translation>donner celui-ci ou la puissance</translation>
+    </message>
+    <message>
+        <source>glass fuses by IEC 60127 carry their speed in letters, FF F M T TT from very fast to very slow: renew like by like</source>
+        <translation>les fusibles en verre IEC 60127 portent leur vitesse en lettres, FF F M T TT de très rapide à très lent&#xa0;: remplacer par le même</translation>
+    </message>
+    <message>
+        <source>grip mark to middle of the drive square</source>
+        <translation>du repère de poignée au milieu du carré</translation>
+    </message>
+    <message>
+        <source>half of washer face plus hole; an ordinary hexagon head over a medium hole is assumed</source>
+        <translation>moitié de l&apos;appui plus le trou&#xa0;; une tête hexagonale ordinaire sur trou moyen est supposée</translation>
+    </message>
+    <message>
+        <source>hose and pipe together</source>
+        <translation>durite et tube ensemble</translation>
+    </message>
+    <message>
+        <source>how far the bolt is to be used</source>
+        <translation>jusqu&apos;où la vis doit servir</translation>
+    </message>
+    <message>
+        <source>how often the circuit&apos;s content is pushed through: two or more</source>
+        <translation>combien de fois le contenu passe&#xa0;: deux ou plus</translation>
+    </message>
+    <message>
+        <source>how the bolts lie</source>
+        <translation>comment sont les vis</translation>
+    </message>
+    <message>
+        <source>how the carburettor&apos;s maker numbers jets</source>
+        <translation>comment le fabricant du carburateur numérote</translation>
+    </message>
+    <message>
+        <source>ignition off, meter in the negative lead</source>
+        <translation>contact coupé, appareil dans le fil négatif</translation>
+    </message>
+    <message>
+        <source>ignition off, plug lead earthed, hands away from the kick-start</source>
+        <translation>contact coupé, fil de bougie à la masse, mains loin du kick</translation>
+    </message>
+    <message>
+        <source>ignition or kill switch, each contact</source>
+        <translation>contacteur ou coupe-circuit, chaque contact</translation>
+    </message>
+    <message>
+        <source>in how many equal steps</source>
+        <translation>en combien de pas égaux</translation>
+    </message>
+    <message>
+        <source>in thread and under the head; give this or nut_factor</source>
+        <translation>dans le filet et sous tête&#xa0;; donner celui-ci ou nut_factor</translation>
+    </message>
+    <message>
+        <source>inside diameter, about 3 mm</source>
+        <translation>intérieur, environ 3 mm</translation>
+    </message>
+    <message>
+        <source>less the resistance of the leads held together</source>
+        <translation>moins la résistance des cordons joints</translation>
+    </message>
+    <message>
+        <source>level ground, tyres at pressure, rider on, suspension bounced</source>
+        <translation>sol plat, pneus gonflés, pilote dessus, suspension tassée</translation>
+    </message>
+    <message>
+        <source>lighting feed plus return</source>
+        <translation>éclairage, aller et retour</translation>
+    </message>
+    <message>
+        <source>limits differ by country, class and day: the law of the place applies</source>
+        <translation>les limites changent selon pays, classe et date&#xa0;: la loi du lieu s&apos;applique</translation>
+    </message>
+    <message>
+        <source>load index 30 to 80, speed symbols with a fixed speed</source>
+        <translation>indice de charge 30 à 80, codes de vitesse à vitesse fixe</translation>
+    </message>
+    <message>
+        <source>loosen in the opposite order</source>
+        <translation>desserrer dans l&apos;ordre inverse</translation>
+    </message>
+    <message>
+        <source>magnetic switch</source>
+        <translation>contacteur magnétique</translation>
+    </message>
+    <message>
+        <source>measured while the load current flows</source>
+        <translation>mesurée pendant que le courant passe</translation>
+    </message>
+    <message>
+        <source>measured: the stamp may be worn off or wrong</source>
+        <translation>mesurée&#xa0;: la marque peut être usée ou fausse</translation>
+    </message>
+    <message>
+        <source>mechanical starter switch</source>
+        <translation>contacteur mécanique de démarreur</translation>
+    </message>
+    <message>
+        <source>moped</source>
+        <translation>cyclomoteur</translation>
+    </message>
+    <message>
+        <source>motorcycle</source>
+        <translation>motocyclette</translation>
+    </message>
+    <message>
+        <source>never bleed a hot tyre down to its cold pressure</source>
+        <translation>ne jamais dégonfler un pneu chaud à sa pression à froid</translation>
+    </message>
+    <message>
+        <source>never let the reservoir run empty; never use again what came out</source>
+        <translation>ne jamais laisser le bocal se vider&#xa0;; ne jamais réutiliser ce qui est sorti</translation>
+    </message>
+    <message>
+        <source>never press the starter with the meter in the lead: its fuse blows</source>
+        <translation>ne jamais lancer le démarreur avec l&apos;appareil dans le fil&#xa0;: son fusible saute</translation>
+    </message>
+    <message>
+        <source>never run an alternator with the battery off: the spike destroys regulator and lamps</source>
+        <translation>ne jamais faire tourner un alternateur sans batterie&#xa0;: la pointe détruit régulateur et lampes</translation>
+    </message>
+    <message>
+        <source>no clearance at all means that the valve may not close: measure again with a thinner shim</source>
+        <translation>aucun jeu veut dire que la soupape ne ferme peut-être pas&#xa0;: remesurer avec une cale plus mince</translation>
+    </message>
+    <message>
+        <source>no slip of belt, clutch or tyre is allowed for</source>
+        <translation>sans glissement de courroie, d&apos;embrayage ou de pneu</translation>
+    </message>
+    <message>
+        <source>nominal</source>
+        <translation>nominale</translation>
+    </message>
+    <message>
+        <source>nominal sizes of an unloaded tyre: a loaded one rolls a few per cent shorter</source>
+        <translation>tailles nominales d&apos;un pneu non chargé&#xa0;: chargé, il roule quelques pour cent plus court</translation>
+    </message>
+    <message>
+        <source>of a barometer at the place, not reduced to sea level; replaces the altitude</source>
+        <translation>d&apos;un baromètre sur place, non ramenée à la mer&#xa0;; remplace l&apos;altitude</translation>
+    </message>
+    <message>
+        <source>of a headlamp&apos;s two filaments the larger counts; tail and stop count together</source>
+        <translation>des deux filaments d&apos;un phare compte le plus fort&#xa0;; feu arrière et stop comptent ensemble</translation>
+    </message>
+    <message>
+        <source>of one joint</source>
+        <translation>d&apos;un assemblage</translation>
+    </message>
+    <message>
+        <source>of the acid</source>
+        <translation>de l&apos;acide</translation>
+    </message>
+    <message>
+        <source>of the air</source>
+        <translation>de l&apos;air</translation>
+    </message>
+    <message>
+        <source>of the air in the tyre at that reading</source>
+        <translation>de l&apos;air du pneu à cette mesure</translation>
+    </message>
+    <message>
+        <source>of the air in the tyre now</source>
+        <translation>de l&apos;air du pneu maintenant</translation>
+    </message>
+    <message>
+        <source>of the air inside</source>
+        <translation>de l&apos;air dedans</translation>
+    </message>
+    <message>
+        <source>of the capacity</source>
+        <translation>de la capacité</translation>
+    </message>
+    <message>
+        <source>of the copper; 18 AWG is read too</source>
+        <translation>du cuivre&#xa0;; 18 AWG se lit aussi</translation>
+    </message>
+    <message>
+        <source>of the crankshaft</source>
+        <translation>du vilebrequin</translation>
+    </message>
+    <message>
+        <source>of the cylinder</source>
+        <translation>du cylindre</translation>
+    </message>
+    <message>
+        <source>of the driven tyre, rolled out under load</source>
+        <translation>du pneu moteur, roulé sous charge</translation>
+    </message>
+    <message>
+        <source>of the machine</source>
+        <translation>du véhicule</translation>
+    </message>
+    <message>
+        <source>of the piston</source>
+        <translation>du piston</translation>
+    </message>
+    <message>
+        <source>of the winding</source>
+        <translation>de l&apos;enroulement</translation>
+    </message>
+    <message>
+        <source>often 0.05 or 0.025</source>
+        <translation>souvent 0,05 ou 0,025</translation>
+    </message>
+    <message>
+        <source>older and many European and Asian numbers have no check digit</source>
+        <translation>les anciens et beaucoup de numéros européens et asiatiques n&apos;ont pas de chiffre de contrôle</translation>
+    </message>
+    <message>
+        <source>one connection</source>
+        <translation>une connexion</translation>
+    </message>
+    <message>
+        <source>one per cent line</source>
+        <translation>ligne un pour cent</translation>
+    </message>
+    <message>
+        <source>one to two hours after charging, nothing switched on</source>
+        <translation>une heure ou deux après la charge, rien d&apos;allumé</translation>
+    </message>
+    <message>
+        <source>one way</source>
+        <translation>aller simple</translation>
+    </message>
+    <message>
+        <source>only copper windings are corrected</source>
+        <translation>seuls les enroulements de cuivre sont corrigés</translation>
+    </message>
+    <message>
+        <source>petrol before the oil goes in</source>
+        <translation>essence avant l&apos;huile</translation>
+    </message>
+    <message>
+        <source>petrol: no flame, fresh air, a can made for it</source>
+        <translation>essence&#xa0;: pas de flamme, air frais, un bidon fait pour</translation>
+    </message>
+    <message>
+        <source>printed on the battery</source>
+        <translation>écrite sur la batterie</translation>
+    </message>
+    <message>
+        <source>printed on the case</source>
+        <translation>écrite sur le bac</translation>
+    </message>
+    <message>
+        <source>published limits differ and were made for heavier machines: the manual wins</source>
+        <translation>les limites publiées diffèrent et sont faites pour des machines plus lourdes&#xa0;: le manuel passe avant</translation>
+    </message>
+    <message>
+        <source>published nut factors for the same words differ by up to half, and preload scatters by 25 to 35 % at one torque: a torque never proves a preload</source>
+        <translation>les facteurs publiés pour les mêmes mots diffèrent jusqu&apos;à la moitié, et la précharge varie de 25 à 35 % à couple égal&#xa0;: un couple ne prouve jamais une précharge</translation>
+    </message>
+    <message>
+        <source>rated output at riding speed</source>
+        <translation>puissance nominale au régime de route</translation>
+    </message>
+    <message>
+        <source>rated watts at 12 V: at 13.5 V a bulb draws about a sixth more</source>
+        <translation>watts nominaux à 12 V&#xa0;: à 13,5 V une ampoule tire environ un sixième de plus</translation>
+    </message>
+    <message>
+        <source>rated; give this or the current</source>
+        <translation>nominale&#xa0;; donner celle-ci ou le courant</translation>
+    </message>
+    <message>
+        <source>refused where the torque would pass the bolt&apos;s proof load</source>
+        <translation>refusé là où le couple dépasserait la charge d&apos;épreuve de la vis</translation>
+    </message>
+    <message>
+        <source>regulator output to battery positive</source>
+        <translation>sortie du régulateur au positif de batterie</translation>
+    </message>
+    <message>
+        <source>replaces the table</source>
+        <translation>remplace le tableau</translation>
+    </message>
+    <message>
+        <source>replaces the usual band</source>
+        <translation>remplace la plage habituelle</translation>
+    </message>
+    <message>
+        <source>rested one to two hours; published tables differ by up to 0.09 V; voltage is not corrected for temperature for want of a second source</source>
+        <translation>reposée une heure ou deux&#xa0;; les tableaux publiés diffèrent jusqu&apos;à 0,09 V&#xa0;; tension non corrigée de la température, faute de seconde source</translation>
+    </message>
+    <message>
+        <source>round the circle</source>
+        <translation>en cercle</translation>
+    </message>
+    <message>
+        <source>row, from the middle</source>
+        <translation>rangée, du milieu</translation>
+    </message>
+    <message>
+        <source>running engine: exhaust gas, hot parts, loose clothing</source>
+        <translation>moteur tournant&#xa0;: gaz d&apos;échappement, pièces chaudes, vêtements lâches</translation>
+    </message>
+    <message>
+        <source>self-discharge comes on top, more so in the warm and in an old battery</source>
+        <translation>l&apos;autodécharge s&apos;ajoute, plus au chaud et sur vieille batterie</translation>
+    </message>
+    <message>
+        <source>since the part was new</source>
+        <translation>depuis que la pièce était neuve</translation>
+    </message>
+    <message>
+        <source>single-phase alternator</source>
+        <translation>alternateur monophasé</translation>
+    </message>
+    <message>
+        <source>solenoid switch</source>
+        <translation>solénoïde</translation>
+    </message>
+    <message>
+        <source>stamped on the head; no mark means unknown, not 8.8</source>
+        <translation>frappée sur la tête&#xa0;; sans marque elle est inconnue, pas 8.8</translation>
+    </message>
+    <message>
+        <source>starter body to battery negative</source>
+        <translation>corps du démarreur au négatif de batterie</translation>
+    </message>
+    <message>
+        <source>starter control circuit, both windings on</source>
+        <translation>circuit de commande du démarreur, deux enroulements alimentés</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>acier</translation>
+    </message>
+    <message>
+        <source>steel bolts in steel; soft threads, studs, seals and plastic need the manual&apos;s figure</source>
+        <translation>vis acier dans acier&#xa0;; filets tendres, goujons, joints et plastique veulent la valeur du manuel</translation>
+    </message>
+    <message>
+        <source>such as 100/90-10 56J or 3.50-10 59J</source>
+        <translation>par exemple 100/90-10 56J ou 3.50-10 59J</translation>
+    </message>
+    <message>
+        <source>taken as now for dates</source>
+        <translation>pris comme maintenant pour les dates</translation>
+    </message>
+    <message>
+        <source>that flowed</source>
+        <translation>qui passait</translation>
+    </message>
+    <message>
+        <source>the age limit is the shop&apos;s: common practice, no source</source>
+        <translation>la limite d&apos;âge est celle de l&apos;atelier&#xa0;: pratique courante, sans source</translation>
+    </message>
+    <message>
+        <source>the cap and the manual name the grade: use that one</source>
+        <translation>le bouchon et le manuel nomment la norme&#xa0;: prendre celle-là</translation>
+    </message>
+    <message>
+        <source>the date or the odometer now; today where dates are meant</source>
+        <translation>la date ou le compteur maintenant&#xa0;; aujourd&apos;hui pour les dates</translation>
+    </message>
+    <message>
+        <source>the day to count to</source>
+        <translation>le jour jusqu&apos;où compter</translation>
+    </message>
+    <message>
+        <source>the figure itself is the manual&apos;s: too early holes the piston</source>
+        <translation>la valeur est celle du manuel&#xa0;: trop d&apos;avance perce le piston</translation>
+    </message>
+    <message>
+        <source>the finished mix</source>
+        <translation>le mélange fini</translation>
+    </message>
+    <message>
+        <source>the hand must pull at the grip mark: anywhere else the sum is wrong</source>
+        <translation>la main doit tirer au repère de poignée&#xa0;: ailleurs le calcul est faux</translation>
+    </message>
+    <message>
+        <source>the last four digits of the DOT code, week and year, such as 2508; three before 2000</source>
+        <translation>les quatre derniers chiffres du code DOT, semaine et année, par exemple 2508&#xa0;; trois avant 2000</translation>
+    </message>
+    <message>
+        <source>the law of the place applies</source>
+        <translation>la loi du lieu s&apos;applique</translation>
+    </message>
+    <message>
+        <source>the load holds at the tyre&apos;s reference pressure</source>
+        <translation>la charge vaut à la pression de référence du pneu</translation>
+    </message>
+    <message>
+        <source>the loss is taken as even over time; days are counted from the second reading</source>
+        <translation>la perte est prise régulière&#xa0;; les jours comptent depuis la seconde mesure</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s wiring diagram wins</source>
+        <translation>le schéma électrique du véhicule passe avant</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s figure for a soft thread</source>
+        <translation>la valeur du manuel pour un filet tendre</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s interval wins; whichever of time and distance comes first counts</source>
+        <translation>l&apos;intervalle du manuel prime&#xa0;; du temps et de la distance compte ce qui vient d&apos;abord</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s ratio and kind of oil win; too little oil seizes the engine</source>
+        <translation>le rapport et l&apos;huile du manuel priment&#xa0;; trop peu d&apos;huile serre le moteur</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s service limit</source>
+        <translation>la limite d&apos;usure du manuel</translation>
+    </message>
+    <message>
+        <source>the number stamped on it</source>
+        <translation>le numéro frappé</translation>
+    </message>
+    <message>
+        <source>the power correction is for four-stroke petrol engines without supercharger</source>
+        <translation>la correction de puissance vaut pour les moteurs essence quatre-temps sans compresseur</translation>
+    </message>
+    <message>
+        <source>the pressure at which something has to be done</source>
+        <translation>la pression à laquelle il faut agir</translation>
+    </message>
+    <message>
+        <source>the setting must lie in the wrench&apos;s range</source>
+        <translation>le réglage doit être dans la plage de la clé</translation>
+    </message>
+    <message>
+        <source>the torque that is or was applied</source>
+        <translation>le couple appliqué ou à appliquer</translation>
+    </message>
+    <message>
+        <source>the unit wanted, such as N.m</source>
+        <translation>l&apos;unité voulue, par exemple N.m</translation>
+    </message>
+    <message>
+        <source>the usual band is worked out here: the manual wins</source>
+        <translation>la plage habituelle est calculée ici&#xa0;: le manuel passe avant</translation>
+    </message>
+    <message>
+        <source>three-phase alternator</source>
+        <translation>alternateur triphasé</translation>
+    </message>
+    <message>
+        <source>throttle open, engine warm</source>
+        <translation>gaz ouverts, moteur chaud</translation>
+    </message>
+    <message>
+        <source>torque and energy, gauge and absolute pressure are not converted into each other</source>
+        <translation>couple et énergie, pression relative et absolue ne se convertissent pas entre eux</translation>
+    </message>
+    <message>
+        <source>torque factor of the surface, about 0.2 dry steel, 0.15 oiled; give this or friction</source>
+        <translation>facteur de couple de la surface, environ 0,2 acier sec, 0,15 huilé&#xa0;; donner celui-ci ou le frottement</translation>
+    </message>
+    <message>
+        <source>turn the engine by hand and measure again afterwards</source>
+        <translation>ensuite tourner le moteur à la main et remesurer</translation>
+    </message>
+    <message>
+        <source>two or three wires from the alternator; brushes: a dynamo</source>
+        <translation>deux ou trois fils de l&apos;alternateur&#xa0;; charbons&#xa0;: une dynamo</translation>
+    </message>
+    <message>
+        <source>two-stroke makers may quote the ratio from exhaust closing: say which</source>
+        <translation>les fabricants de deux-temps donnent parfois le taux depuis la fermeture d&apos;échappement&#xa0;: dire lequel</translation>
+    </message>
+    <message>
+        <source>tyre size and pressure change it; the law of the place sets what is allowed</source>
+        <translation>taille et pression du pneu la changent&#xa0;; la loi du lieu dit ce qui est admis</translation>
+    </message>
+    <message>
+        <source>until the next ride</source>
+        <translation>jusqu&apos;à la prochaine sortie</translation>
+    </message>
+    <message>
+        <source>up to the upper mark</source>
+        <translation>jusqu&apos;au repère haut</translation>
+    </message>
+    <message>
+        <source>upper edge above bottom dead centre; for two-strokes counted from exhaust closing</source>
+        <translation>bord haut au-dessus du point mort bas&#xa0;; en deux-temps compté depuis la fermeture d&apos;échappement</translation>
+    </message>
+    <message>
+        <source>venturi carburettor, same engine speed and throttle, same fuel</source>
+        <translation>carburateur à venturi, même régime et gaz, même essence</translation>
+    </message>
+    <message>
+        <source>voltage alone does not prove a battery: a worn one rests high and falls under load</source>
+        <translation>la tension seule ne prouve pas une batterie&#xa0;: usée, elle reste haute au repos et tombe en charge</translation>
+    </message>
+    <message>
+        <source>warm beside an engine</source>
+        <translation>chaud près d&apos;un moteur</translation>
+    </message>
+    <message>
+        <source>wear is seldom even: look again well before</source>
+        <translation>l&apos;usure est rarement régulière&#xa0;: revoir bien avant</translation>
+    </message>
+    <message>
+        <source>what the bolt screws into</source>
+        <translation>dans quoi la vis se visse</translation>
+    </message>
+    <message>
+        <source>what the dial shows, a speed or a distance</source>
+        <translation>ce que montre le cadran, vitesse ou distance</translation>
+    </message>
+    <message>
+        <source>what the machine will carry</source>
+        <translation>ce que le véhicule portera</translation>
+    </message>
+    <message>
+        <source>what the shop has decided; there is no general law</source>
+        <translation>ce que l&apos;atelier a décidé&#xa0;; il n&apos;y a pas de loi générale</translation>
+    </message>
+    <message>
+        <source>where it differs from the thread&apos;s</source>
+        <translation>où il diffère de celui du filet</translation>
+    </message>
+    <message>
+        <source>where it will run</source>
+        <translation>où il tournera</translation>
+    </message>
+    <message>
+        <source>where the jet is right</source>
+        <translation>où le gicleur est bon</translation>
+    </message>
+    <message>
+        <source>where the mark is to go</source>
+        <translation>où doit aller le repère</translation>
+    </message>
+    <message>
+        <source>whole positive side of the starter</source>
+        <translation>tout le côté positif du démarreur</translation>
+    </message>
+    <message>
+        <source>whose law applies</source>
+        <translation>quelle loi s&apos;applique</translation>
+    </message>
+    <message>
+        <source>whose limits apply</source>
+        <translation>quelles limites valent</translation>
+    </message>
+    <message>
+        <source>worked out here: the manual wins</source>
+        <translation>calculé ici&#xa0;: le manuel passe avant</translation>
+    </message>
+    <message>
+        <source>years that have not come are left out</source>
+        <translation>les années à venir sont ôtées</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1 = %2; factor from %3</source>
+        <translation>%1 = %2&#xa0;; facteur de %3</translation>
+    </message>
+    <message>
+        <source>%1: lamp centre %2 850 mm: %3 to %4 % down (%5 to %6 deg)</source>
+        <translation>%1&#xa0;: centre du phare %2 850 mm&#xa0;: %3 à %4 % vers le bas (%5 à %6 degrés)</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>au-dessus de</translation>
+    </message>
+    <message>
+        <source>up to</source>
+        <translation>jusqu&apos;à</translation>
+    </message>
+</context>
+<context>
     <name>CostPage</name>
     <message>
         <source>Cost</source>
@@ -1019,6 +6286,10 @@
     <message>
         <source>What the owner will read</source>
         <translation>Ce que lira le propriétaire</translation>
+    </message>
+    <message>
+        <source>Language of the record</source>
+        <translation>Langue du rapport</translation>
     </message>
 </context>
 <context>
@@ -2061,7 +7332,7 @@
     <name>PicturePicker</name>
     <message>
         <source>Folder above %1</source>
-        <translation>Dossier au-dessus de %1</translation>
+        <translation>Répertoire au-dessus de %1</translation>
     </message>
     <message>
         <source>Looking for pictures</source>
@@ -2502,6 +7773,681 @@
     <message>
         <source>Nothing measured yet</source>
         <translation>Rien mesuré encore</translation>
+    </message>
+</context>
+<context>
+    <name>Record</name>
+    <message>
+        <source>%1 of %2 back together</source>
+        <translation>%1 sur %2 remontées</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, unit side</source>
+        <translation>%1 à %2, côté organe</translation>
+    </message>
+    <message>
+        <source>%1 waits for: %2.</source>
+        <translation>%1 attend&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>%1, also %2</source>
+        <translation>%1, aussi %2</translation>
+    </message>
+    <message>
+        <source>%1, at: %2</source>
+        <translation>%1, à&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>%1, mean of %2 (%3)</source>
+        <translation>%1, moyenne de %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1, second wire</source>
+        <translation>%1, second fil</translation>
+    </message>
+    <message>
+        <source>%1, unit side</source>
+        <translation>%1, côté organe</translation>
+    </message>
+    <message>
+        <source>%1, unit side, second wire</source>
+        <translation>%1, côté organe, second fil</translation>
+    </message>
+    <message>
+        <source>%1, within %2</source>
+        <translation>%1, à %2 près</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 places</source>
+        <translation>%1&#xa0;: %2, %3 voies</translation>
+    </message>
+    <message>
+        <source>%1: connector with %2 places, numbered as seen from the %3</source>
+        <translation>%1&#xa0;: connecteur à %2 voies, numérotées vues de&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>%1: connector with %2 places, numbered as seen from the %3; latch: %4</source>
+        <translation>%1&#xa0;: connecteur à %2 voies, numérotées vues de&#xa0;: %3&#xa0;; verrou&#xa0;: %4</translation>
+    </message>
+    <message>
+        <source>A wheel or its axle was worked on: have its fastening checked again after the first rides.</source>
+        <translation>Une roue ou son axe a été travaillé&#xa0;: faire revoir la fixation après les premières sorties.</translation>
+    </message>
+    <message>
+        <source>A wire was found that does not match the map: %1, place %2.</source>
+        <translation>Un fil ne correspond pas au plan&#xa0;: %1, voie %2.</translation>
+    </message>
+    <message>
+        <source>Agreed before: %1</source>
+        <translation>Convenu avant&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation>Avant et après</translation>
+    </message>
+    <message>
+        <source>Before you ride</source>
+        <translation>Avant de rouler</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Par</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Contrôle</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Code</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Couleur</translation>
+    </message>
+    <message>
+        <source>Colours are those seen on this machine, by IEC 60757 letters (LBU, LGN: light blue and light green).</source>
+        <translation>Les couleurs sont celles vues sur ce véhicule, en codes IEC 60757 (LBU, LGN&#xa0;: bleu clair et vert clair).</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coût</translation>
+    </message>
+    <message>
+        <source>Did not work</source>
+        <translation>Ne marchait pas</translation>
+    </message>
+    <message>
+        <source>Do not ride it: %1 is not on again.</source>
+        <translation>Ne pas rouler&#xa0;: %1 n&apos;est pas remonté.</translation>
+    </message>
+    <message>
+        <source>Do not start it: %1 is not on again.</source>
+        <translation>Ne pas démarrer&#xa0;: %1 n&apos;est pas remonté.</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Bout</translation>
+    </message>
+    <message>
+        <source>Expected: %1 minutes; it took %2.</source>
+        <translation>Prévu&#xa0;: %1 minutes&#xa0;; il en a fallu %2.</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Pour</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Trouvé</translation>
+    </message>
+    <message>
+        <source>Frame number</source>
+        <translation>Numéro de cadre</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation>Fonction</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Remis</translation>
+    </message>
+    <message>
+        <source>How serious</source>
+        <translation>Gravité</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
+        <source>Keys and papers received</source>
+        <translation>Clés et papiers reçus</translation>
+    </message>
+    <message>
+        <source>Left out, do not ride before it is done: %1 (%2).</source>
+        <translation>Laissé, ne pas rouler avant que ce soit fait&#xa0;: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Limit from</source>
+        <translation>Limite selon</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Véhicule</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Mesuré</translation>
+    </message>
+    <message>
+        <source>Measured outside its limit: %1, %2.</source>
+        <translation>Mesuré hors de sa limite&#xa0;: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Measured values hold for the day on which they were measured.</source>
+        <translation>Les valeurs mesurées valent pour le jour de la mesure.</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minutes</translation>
+    </message>
+    <message>
+        <source>No supplier chosen</source>
+        <translation>Pas de fournisseur choisi</translation>
+    </message>
+    <message>
+        <source>No unsafe finding is open.</source>
+        <translation>Aucun danger en attente.</translation>
+    </message>
+    <message>
+        <source>Not back together: %1 (bag %2).</source>
+        <translation>Pas remonté&#xa0;: %1 (sachet %2).</translation>
+    </message>
+    <message>
+        <source>Not back together: %1.</source>
+        <translation>Pas remonté&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Not done yet, do not ride before it is: %1.</source>
+        <translation>Pas encore fait, ne pas rouler avant&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Note at hand-over</source>
+        <translation>Remarque à la remise</translation>
+    </message>
+    <message>
+        <source>Nothing that was taken apart was left apart.</source>
+        <translation>Rien de démonté n&apos;est resté démonté.</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Maintenant</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numéro</translation>
+    </message>
+    <message>
+        <source>Odometer when taken in</source>
+        <translation>Compteur à l&apos;arrivée</translation>
+    </message>
+    <message>
+        <source>Old parts: %1</source>
+        <translation>Pièces remplacées&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>On refit</source>
+        <translation>Au remontage</translation>
+    </message>
+    <message>
+        <source>Other steps</source>
+        <translation>Autres étapes</translation>
+    </message>
+    <message>
+        <source>Other work</source>
+        <translation>Autre travail</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Propriétaire</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pièce</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1 (%2).</source>
+        <translation>Pièce pas montée&#xa0;: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Parts to order, %1</source>
+        <translation>Pièces à commander, %1</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Voie</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, but it should be %3 (%4).</source>
+        <translation>Voie %1&#xa0;: trouvée avec %2, mais devrait être %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, but it should be %3.</source>
+        <translation>Voie %1&#xa0;: trouvée avec %2, mais devrait être %3.</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, refitted with %3.</source>
+        <translation>Voie %1&#xa0;: trouvée avec %2, remontée avec %3.</translation>
+    </message>
+    <message>
+        <source>Please note</source>
+        <translation>À noter</translation>
+    </message>
+    <message>
+        <source>Price without tax</source>
+        <translation>Prix hors taxe</translation>
+    </message>
+    <message>
+        <source>Record of work</source>
+        <translation>Rapport de travail</translation>
+    </message>
+    <message>
+        <source>Record of work %1</source>
+        <translation>Rapport de travail %1</translation>
+    </message>
+    <message>
+        <source>Ridden at</source>
+        <translation>Roule à</translation>
+    </message>
+    <message>
+        <source>Road test, %1</source>
+        <translation>Essai sur route, %1</translation>
+    </message>
+    <message>
+        <source>Road test, %1: %2</source>
+        <translation>Essai sur route, %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Road test: %1</source>
+        <translation>Essai sur route&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Second pair of eyes</source>
+        <translation>Second regard</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>État</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Étapes</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Somme</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Pris en charge</translation>
+    </message>
+    <message>
+        <source>Tax, %1 %</source>
+        <translation>Taxe, %1 %</translation>
+    </message>
+    <message>
+        <source>The brakes were worked on: try them at walking pace before you ride among others.</source>
+        <translation>Les freins ont été travaillés&#xa0;: les essayer au pas avant de rouler dans la circulation.</translation>
+    </message>
+    <message>
+        <source>The machine</source>
+        <translation>Le véhicule</translation>
+    </message>
+    <message>
+        <source>The machine&apos;s manual, local law and licensed practice come before anything on this page.</source>
+        <translation>Le manuel du véhicule, la loi locale et les règles de l&apos;art passent avant tout ce qui est sur cette page.</translation>
+    </message>
+    <message>
+        <source>The work is not finished: %1 of %2 steps are not back together. Do not ride it.</source>
+        <translation>Le travail n&apos;est pas fini&#xa0;: %1 étapes sur %2 ne sont pas remontées. Ne pas rouler.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>Together: %1</source>
+        <translation>Total&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Too close to its limit to call: %1, %2.</source>
+        <translation>Trop près de la limite pour trancher&#xa0;: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not put right: %1. You were told, and on %2 %3 did not want it put right. Do not ride it.</source>
+        <translation>Danger non réparé&#xa0;: %1. Vous avez été prévenu, et le %2 %3 n&apos;a pas voulu la réparation. Ne pas rouler.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not yet put right: %1.</source>
+        <translation>Danger pas encore réparé&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not yet put right: %1. To do: %2.</source>
+        <translation>Danger pas encore réparé&#xa0;: %1. À faire&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Verdict</translation>
+    </message>
+    <message>
+        <source>Waste taken: %1</source>
+        <translation>Déchets repris&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Ce qu&apos;il en est</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Ce qui est à échéance</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Ce qu&apos;on a trouvé</translation>
+    </message>
+    <message>
+        <source>What was left</source>
+        <translation>Ce qui reste</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Ce qui a été mesuré</translation>
+    </message>
+    <message>
+        <source>What was proved</source>
+        <translation>Ce qui a été prouvé</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quand</translation>
+    </message>
+    <message>
+        <source>When it came in</source>
+        <translation>À l&apos;arrivée</translation>
+    </message>
+    <message>
+        <source>Why it came in</source>
+        <translation>Pourquoi il est venu</translation>
+    </message>
+    <message>
+        <source>Wiring that was read</source>
+        <translation>Fils relevés</translation>
+    </message>
+    <message>
+        <source>Without a price: %1</source>
+        <translation>Sans prix&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Without tax</source>
+        <translation>Hors taxe</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Travail</translation>
+    </message>
+    <message>
+        <source>Work done by</source>
+        <translation>Travail fait par</translation>
+    </message>
+    <message>
+        <source>Worked when taken in</source>
+        <translation>Marchait à l&apos;arrivée</translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation>après %1</translation>
+    </message>
+    <message>
+        <source>after %1, or by %2, whichever comes first</source>
+        <translation>après %1, ou pour le %2, selon ce qui vient d&apos;abord</translation>
+    </message>
+    <message>
+        <source>after refitting, %1</source>
+        <translation>après remontage, %1</translation>
+    </message>
+    <message>
+        <source>after, %1</source>
+        <translation>après, %1</translation>
+    </message>
+    <message>
+        <source>all %1 back together</source>
+        <translation>les %1 remontées</translation>
+    </message>
+    <message>
+        <source>also %1</source>
+        <translation>aussi %1</translation>
+    </message>
+    <message>
+        <source>and %1 more steps.</source>
+        <translation>et encore %1 étapes.</translation>
+    </message>
+    <message>
+        <source>as found, %1</source>
+        <translation>à l&apos;arrivée, %1</translation>
+    </message>
+    <message>
+        <source>asked for</source>
+        <translation>demandée</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>au moins %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>at the next visit</source>
+        <translation>à la prochaine visite</translation>
+    </message>
+    <message>
+        <source>before, %1</source>
+        <translation>avant, %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>pour le %1</translation>
+    </message>
+    <message>
+        <source>finding, %1</source>
+        <translation>constat, %1</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>montée</translation>
+    </message>
+    <message>
+        <source>here, not fitted</source>
+        <translation>arrivée, pas montée</translation>
+    </message>
+    <message>
+        <source>no limit known</source>
+        <translation>pas de limite connue</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation>pas de verdict</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>pas commencé</translation>
+    </message>
+    <message>
+        <source>not checked</source>
+        <translation>pas vérifié</translation>
+    </message>
+    <message>
+        <source>not named, taken to be within %1</source>
+        <translation>pas nommé, supposé à %1 près</translation>
+    </message>
+    <message>
+        <source>not read: look at the machine</source>
+        <translation>pas lu&#xa0;: voir sur le véhicule</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>pas essayé</translation>
+    </message>
+    <message>
+        <source>not yet: this page shows how far the work has got</source>
+        <translation>pas encore&#xa0;: cette page montre où en est le travail</translation>
+    </message>
+    <message>
+        <source>on order</source>
+        <translation>commandée</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>réparé</translation>
+    </message>
+    <message>
+        <source>put right: %1</source>
+        <translation>réparé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>signé par %1, %2</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>bientôt</translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation>encore ouvert</translation>
+    </message>
+    <message>
+        <source>still open; %1 does not want it put right</source>
+        <translation>encore ouvert&#xa0;; %1 ne veut pas la réparation</translation>
+    </message>
+    <message>
+        <source>still open; to do: %1</source>
+        <translation>encore ouvert&#xa0;; à faire&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation>attend&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>waits for: %1; %2 of %3 back together</source>
+        <translation>attend&#xa0;: %1&#xa0;; %2 sur %3 remontées</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>voulue</translation>
+    </message>
+    <message>
+        <source>while stripping, %1</source>
+        <translation>au démontage, %1</translation>
+    </message>
+    <message>
+        <source>wiring, %1</source>
+        <translation>fils, %1</translation>
+    </message>
+    <message>
+        <source>wrong part</source>
+        <translation>mauvaise pièce</translation>
+    </message>
+    <message>
+        <source>■ unsafe</source>
+        <translation>■ danger</translation>
+    </message>
+    <message>
+        <source>□ note</source>
+        <translation>□ remarque</translation>
+    </message>
+    <message>
+        <source>◇ not on again</source>
+        <translation>◇ pas remonté</translation>
+    </message>
+    <message>
+        <source>◇ not yet</source>
+        <translation>◇ pas encore</translation>
+    </message>
+    <message>
+        <source>◇ too close to call</source>
+        <translation>◇ trop juste pour trancher</translation>
+    </message>
+    <message>
+        <source>◧ soon</source>
+        <translation>◧ bientôt</translation>
+    </message>
+    <message>
+        <source>☒ does not</source>
+        <translation>☒ ne marche pas</translation>
+    </message>
+    <message>
+        <source>☒ does not match</source>
+        <translation>☒ pas conforme</translation>
+    </message>
+    <message>
+        <source>☒ left out: %1</source>
+        <translation>☒ laissé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>☒ outside</source>
+        <translation>☒ dehors</translation>
+    </message>
+    <message>
+        <source>✓ matches</source>
+        <translation>✓ conforme</translation>
+    </message>
+    <message>
+        <source>✓ proved</source>
+        <translation>✓ prouvé</translation>
+    </message>
+    <message>
+        <source>✓ proved: %1</source>
+        <translation>✓ prouvé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>✓ within</source>
+        <translation>✓ dedans</translation>
+    </message>
+    <message>
+        <source>✓ works</source>
+        <translation>✓ marche</translation>
     </message>
 </context>
 <context>
@@ -3962,7 +9908,7 @@
     </message>
     <message>
         <source>pin</source>
-        <translation>goupille</translation>
+        <translation>broche</translation>
     </message>
     <message>
         <source>socket</source>

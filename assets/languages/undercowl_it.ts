@@ -462,6 +462,5273 @@
     </message>
 </context>
 <context>
+    <name>Core</name>
+    <message>
+        <source>at least %1</source>
+        <translation>almeno %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>al massimo %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>da %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1: fits</source>
+        <translation>%1: va bene</translation>
+    </message>
+    <message>
+        <source>%1: fits after a change (%2)</source>
+        <translation>%1: va bene dopo una modifica (%2)</translation>
+    </message>
+    <message>
+        <source>%1: does not fit (%2)</source>
+        <translation>%1: non va bene (%2)</translation>
+    </message>
+    <message>
+        <source>line %1: a quote is opened and not closed</source>
+        <translation>riga %1: virgolette aperte e non chiuse</translation>
+    </message>
+    <message>
+        <source>line %1: letters stand between a closing quote and the end of its cell</source>
+        <translation>riga %1: lettere tra le virgolette di chiusura e la fine della cella</translation>
+    </message>
+    <message>
+        <source>make, model: one of them must be there</source>
+        <translation>make, model: uno dei due deve esserci</translation>
+    </message>
+    <message>
+        <source>year: &apos;%1&apos; is no year such as 1987</source>
+        <translation>year: &apos;%1&apos; non è un anno come 1987</translation>
+    </message>
+    <message>
+        <source>passed over: is here as job %1</source>
+        <translation>saltata: c&apos;è già come commessa %1</translation>
+    </message>
+    <message>
+        <source>opens job %1: %2</source>
+        <translation>apre la commessa %1: %2</translation>
+    </message>
+    <message>
+        <source>part: must say what part it is</source>
+        <translation>part: deve dire che ricambio è</translation>
+    </message>
+    <message>
+        <source>price: &apos;%1&apos; is no number such as 18.50</source>
+        <translation>price: &apos;%1&apos; non è un numero come 18.50</translation>
+    </message>
+    <message>
+        <source>currency: a price needs its currency, such as EUR</source>
+        <translation>currency: un prezzo vuole la sua valuta, per esempio EUR</translation>
+    </message>
+    <message>
+        <source>job: there is no job &apos;%1&apos; in this shop</source>
+        <translation>job: in questa officina non c&apos;è una commessa &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>passed over: job %1 has it</source>
+        <translation>saltata: la commessa %1 ce l&apos;ha</translation>
+    </message>
+    <message>
+        <source>adds to job %1: %2</source>
+        <translation>aggiunge alla commessa %1: %2</translation>
+    </message>
+    <message>
+        <source>odometer: %1</source>
+        <translation>contachilometri: %1</translation>
+    </message>
+    <message>
+        <source>%1: &apos;%2&apos; is not known</source>
+        <translation>%1: &apos;%2&apos; non è noto</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>il file è vuoto</translation>
+    </message>
+    <message>
+        <source>the first line names no column that is known: a sheet of machines has &quot;make&quot; and &quot;model&quot;, one of parts has &quot;job&quot; and &quot;part&quot;</source>
+        <translation>la prima riga non nomina colonne note: un foglio di mezzi ha &quot;make&quot; e &quot;model&quot;, uno di ricambi &quot;job&quot; e &quot;part&quot;</translation>
+    </message>
+    <message>
+        <source>media file %1: its content does not fit its name</source>
+        <translation>file %1: il contenuto non corrisponde al nome</translation>
+    </message>
+    <message>
+        <source>backup: %1 exists already; give another name</source>
+        <translation>copia: %1 esiste già; dare un altro nome</translation>
+    </message>
+    <message>
+        <source>backup: what was written is not what can be read again</source>
+        <translation>copia: ciò che è stato scritto non si rilegge uguale</translation>
+    </message>
+    <message>
+        <source>%1. Make room on the disk, then try again.</source>
+        <translation>%1. Fare spazio sul disco e riprovare.</translation>
+    </message>
+    <message>
+        <source>%1. Check who owns the folder and whether it may be written.</source>
+        <translation>%1. Controllare di chi è la cartella e se ci si può scrivere.</translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation>non si può scrivere %1</translation>
+    </message>
+    <message>
+        <source>cannot sync %1</source>
+        <translation>non si può sincronizzare %1</translation>
+    </message>
+    <message>
+        <source>cannot close %1</source>
+        <translation>non si può chiudere %1</translation>
+    </message>
+    <message>
+        <source>cannot make the folder %1</source>
+        <translation>non si può creare la cartella %1</translation>
+    </message>
+    <message>
+        <source>cannot create %1</source>
+        <translation>non si può creare %1</translation>
+    </message>
+    <message>
+        <source>cannot rename to %1</source>
+        <translation>non si può rinominare in %1</translation>
+    </message>
+    <message>
+        <source>cannot remove %1</source>
+        <translation>non si può togliere %1</translation>
+    </message>
+    <message>
+        <source>cannot open the folder %1</source>
+        <translation>non si può aprire la cartella %1</translation>
+    </message>
+    <message>
+        <source>cannot look at %1</source>
+        <translation>non si può guardare %1</translation>
+    </message>
+    <message>
+        <source>cannot list the folder %1</source>
+        <translation>non si può elencare la cartella %1</translation>
+    </message>
+    <message>
+        <source>cannot open %1</source>
+        <translation>non si può aprire %1</translation>
+    </message>
+    <message>
+        <source>cannot read %1</source>
+        <translation>non si può leggere %1</translation>
+    </message>
+    <message>
+        <source>%1 is not a regular file. Move it away.</source>
+        <translation>%1 non è un file normale. Spostarlo.</translation>
+    </message>
+    <message>
+        <source>Make room on the disk, then try again; nothing of this was kept.</source>
+        <translation>Fare spazio sul disco e riprovare; di questo non è stato tenuto niente.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
+        <translation>Niente è stato cambiato. Copiare prima tutta la cartella, poi eseguire &apos;undercowlctl store check&apos; sulla copia e rimettere una copia di sicurezza.</translation>
+    </message>
+    <message>
+        <source>Check that the folder may be written and that no other program holds it locked.</source>
+        <translation>Controllare che si possa scrivere nella cartella e che nessun altro programma la tenga bloccata.</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, check the disk.</source>
+        <translation>Riprovare; se torna, controllare il disco.</translation>
+    </message>
+    <message>
+        <source>%1 is the database of another program. It was left as it is; name another folder.</source>
+        <translation>%1 è la base dati di un altro programma. È rimasta com&apos;era; indicare un&apos;altra cartella.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer version (schema %2, known here: up to %3). It was left as it is; update this program.</source>
+        <translation>%1 è stato scritto da una versione più nuova (schema %2, noto qui: fino a %3). È rimasto com&apos;era; aggiornare il programma.</translation>
+    </message>
+    <message>
+        <source>This shop was written by a newer version of the program and can only be looked at here. Bring this program up to date to go on working in it.</source>
+        <translation>Questa officina è stata scritta da una versione più nuova del programma e qui si può solo guardare. Aggiornare il programma per continuare a lavorarci.</translation>
+    </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
+        <translation>Questa officina è danneggiata e si può solo guardare. Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
+        <translation>l&apos;archivio in %1 ha perso il suo shop.db. Niente è stato cambiato; rimettere shop.db da una copia, o indicare un&apos;altra cartella.</translation>
+    </message>
+    <message>
+        <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
+        <translation>%1 non contiene un archivio ma altro, per esempio &apos;%2&apos;. Indicare una cartella vuota o nuova.</translation>
+    </message>
+    <message>
+        <source>the key of the backup needs %1 MiB of memory, which are not free; close other programs</source>
+        <translation>la chiave della copia vuole %1 MiB di memoria, che non sono liberi; chiudere altri programmi</translation>
+    </message>
+    <message>
+        <source>passphrase: must have at least 8 bytes; several words are best</source>
+        <translation>frase segreta: almeno 8 byte; meglio più parole</translation>
+    </message>
+    <message>
+        <source>find: at most 16 words at a time</source>
+        <translation>ricerca: al massimo 16 parole per volta</translation>
+    </message>
+    <message>
+        <source>body: has %1 bytes, at most %2 are kept; shorten the text</source>
+        <translation>body: ha %1 byte, se ne tengono al massimo %2; accorciare il testo</translation>
+    </message>
+    <message>
+        <source>media: a file must have between 1 byte and 256 MiB, this one has %1 bytes</source>
+        <translation>media: un file deve avere tra 1 byte e 256 MiB, questo ha %1 byte</translation>
+    </message>
+    <message>
+        <source>media: the file %1 is missing. Put it back from a backup or an archive.</source>
+        <translation>media: manca il file %1. Rimetterlo da una copia o da un archivio.</translation>
+    </message>
+    <message>
+        <source>%1: its content does not fit its name. Put it back from a backup or an archive.</source>
+        <translation>%1: il contenuto non corrisponde al nome. Rimetterlo da una copia o da un archivio.</translation>
+    </message>
+    <message>
+        <source>%1, %2 tracer</source>
+        <translation>%1, secondo colore %2</translation>
+    </message>
+    <message>
+        <source>blade %1</source>
+        <translation>faston maschio %1</translation>
+    </message>
+    <message>
+        <source>receptacle %1</source>
+        <translation>faston femmina %1</translation>
+    </message>
+    <message>
+        <source>bullet %1</source>
+        <translation>spinotto tondo %1</translation>
+    </message>
+    <message>
+        <source>bullet socket %1</source>
+        <translation>presa tonda %1</translation>
+    </message>
+    <message>
+        <source>ring %1</source>
+        <translation>occhiello %1</translation>
+    </message>
+    <message>
+        <source>fork %1</source>
+        <translation>forcella %1</translation>
+    </message>
+    <message>
+        <source>pin %1</source>
+        <translation>pin %1</translation>
+    </message>
+    <message>
+        <source>socket %1</source>
+        <translation>presa %1</translation>
+    </message>
+    <message>
+        <source>splice %1</source>
+        <translation>giunzione %1</translation>
+    </message>
+    <message>
+        <source>bare %1</source>
+        <translation>nudo %1</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date as it is read here: write year, month and day, such as 2026-11-25</source>
+        <translation>&quot;%1&quot; qui non si legge come data: scrivere anno, mese e giorno, per esempio 2026-11-25</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day of the calendar</source>
+        <translation>&quot;%1&quot; non è un giorno del calendario</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is out of range: the year must be from 1885 to 2200</source>
+        <translation>&quot;%1&quot; è fuori: l&apos;anno deve essere dal 1885 al 2200</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number: write digits with one decimal point or comma, such as 2.4 or 1/2</source>
+        <translation>&quot;%1&quot; non è un numero: scrivere cifre con un punto o una virgola, per esempio 2.4 o 1/2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; divides by zero</source>
+        <translation>&quot;%1&quot; divide per zero</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could be a fraction or two values: write one number, a fraction above one as 1 1/4</source>
+        <translation>&quot;%1&quot; potrebbe essere una frazione o due valori: scrivere un numero, una frazione sopra uno come 1 1/4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has more than one separator: write the number without grouping, such as 1234.5</source>
+        <translation>&quot;%1&quot; ha più di un separatore: scrivere il numero senza gruppi, per esempio 1234.5</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; could be %2 or %3: write %4, or %5 with a point</source>
+        <translation>&quot;%1&quot; potrebbe essere %2 o %3: scrivere %4, oppure %5 col punto</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is ambiguous: %2</source>
+        <translation>&quot;%1&quot; è ambiguo: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a unit that is known here: %2 is wanted here, in %3</source>
+        <translation>&quot;%1&quot; qui non è un&apos;unità nota: serve %2, in %3</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a unit of %2: %3 is wanted here, in %4</source>
+        <translation>&quot;%1&quot; è un&apos;unità di %2: serve %3, in %4</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a gap inside: write the number without grouping, such as 1234.5</source>
+        <translation>&quot;%1&quot; ha uno spazio in mezzo: scrivere il numero senza gruppi, per esempio 1234.5</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is beyond any number that is measured</source>
+        <translation>&quot;%1&quot; supera qualsiasi numero che si misuri</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no unit: %2 is wanted here, in %3</source>
+        <translation>&quot;%1&quot; non ha unità: serve %2, in %3</translation>
+    </message>
+    <message>
+        <source>%1 is a unit of %2, %3 of %4: what fits is %5</source>
+        <translation>%1 è un&apos;unità di %2, %3 di %4: va bene %5</translation>
+    </message>
+    <message>
+        <source>write US gal or imp gal: they differ by a fifth</source>
+        <translation>scrivere US gal o imp gal: differiscono di un quinto</translation>
+    </message>
+    <message>
+        <source>write US pt or imp pt: they differ by a fifth</source>
+        <translation>scrivere US pt o imp pt: differiscono di un quinto</translation>
+    </message>
+    <message>
+        <source>write US fl oz or imp fl oz: they are not the same</source>
+        <translation>scrivere US fl oz o imp fl oz: non sono uguali</translation>
+    </message>
+    <message>
+        <source>write mpg(US) or mpg(imp): they differ by a fifth</source>
+        <translation>scrivere mpg(US) o mpg(imp): differiscono di un quinto</translation>
+    </message>
+    <message>
+        <source>write mohm for milliohm or Mohm for megaohm</source>
+        <translation>scrivere mohm per milliohm o Mohm per megaohm</translation>
+    </message>
+    <message>
+        <source>no limit is known: the value is kept without a verdict</source>
+        <translation>nessun limite noto: il valore resta senza giudizio</translation>
+    </message>
+    <message>
+        <source>the limit is in %1, the value in %2: what fits is %3</source>
+        <translation>il limite è in %1, il valore in %2: va bene %3</translation>
+    </message>
+    <message>
+        <source>no instrument or uncertainty is known: the value is kept without a verdict</source>
+        <translation>strumento o incertezza non noti: il valore resta senza giudizio</translation>
+    </message>
+    <message>
+        <source>the uncertainty is in %1: what fits is %2</source>
+        <translation>l&apos;incertezza è in %1: va bene %2</translation>
+    </message>
+    <message>
+        <source>the uncertainty must be above zero: no instrument is without error</source>
+        <translation>l&apos;incertezza deve essere sopra zero: nessuno strumento è senza errore</translation>
+    </message>
+    <message>
+        <source>the lower limit is above the upper one</source>
+        <translation>il limite inferiore è sopra quello superiore</translation>
+    </message>
+    <message>
+        <source>a torque wrench reads torque, not %1</source>
+        <translation>una chiave dinamometrica legge coppia, non %1</translation>
+    </message>
+    <message>
+        <source>class %1 does not exist: type I has A to E, type II A to G</source>
+        <translation>la classe %1 non esiste: il tipo I va da A a E, il tipo II da A a G</translation>
+    </message>
+    <message>
+        <source>(from memory: look at the certificate)</source>
+        <translation>(a memoria: guardare il certificato)</translation>
+    </message>
+    <message>
+        <source>%1 (from memory: look at the certificate)</source>
+        <translation>%1 (a memoria: guardare il certificato)</translation>
+    </message>
+    <message>
+        <source>tested by ISO 6789: worked %1 times at its largest torque, then read at %2 % of it</source>
+        <translation>prova secondo ISO 6789: %1 azionamenti alla coppia massima, poi lettura al %2 % di essa</translation>
+    </message>
+    <message>
+        <source>name: give the instrument one, as the shop calls it</source>
+        <translation>nome: darne uno, come si dice in officina</translation>
+    </message>
+    <message>
+        <source>range: the upper end must be above the lower one</source>
+        <translation>campo: l&apos;estremo superiore deve stare sopra quello inferiore</translation>
+    </message>
+    <message>
+        <source>resolution: give one division, or the last digit of the display</source>
+        <translation>risoluzione: dare una divisione, o l&apos;ultima cifra del display</translation>
+    </message>
+    <message>
+        <source>limit of error: its parts must not be negative</source>
+        <translation>limite d&apos;errore: le sue parti non possono essere negative</translation>
+    </message>
+    <message>
+        <source>limit of error: give it from the maker&apos;s sheet; it is never zero</source>
+        <translation>limite d&apos;errore: darlo dal foglio del costruttore; non è mai zero</translation>
+    </message>
+    <message>
+        <source>%1 reads %2: %3</source>
+        <translation>%1 legge %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 reads from %2 to %3, not %4: use another instrument</source>
+        <translation>%1 legge da %2 a %3, non %4: usare un altro strumento</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 % of the reading (%2)</source>
+        <translation>limite d&apos;errore, %1 % della lettura (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 % of full scale (%2)</source>
+        <translation>limite d&apos;errore, %1 % del fondo scala (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error, %1 digits (%2)</source>
+        <translation>limite d&apos;errore, %1 cifre (%2)</translation>
+    </message>
+    <message>
+        <source>limit of error (%1)</source>
+        <translation>limite d&apos;errore (%1)</translation>
+    </message>
+    <message>
+        <source>resolution, half a division</source>
+        <translation>risoluzione, mezza divisione</translation>
+    </message>
+    <message>
+        <source>feel of the hand</source>
+        <translation>sensibilità della mano</translation>
+    </message>
+    <message>
+        <source>%1: calibration was due on %2; its limit of error can no longer be relied on</source>
+        <translation>%1: la taratura scadeva il %2; del suo limite d&apos;errore non ci si può più fidare</translation>
+    </message>
+    <message>
+        <source>%1: no calibration is recorded</source>
+        <translation>%1: nessuna taratura annotata</translation>
+    </message>
+    <message>
+        <source>readings of different kinds: %1</source>
+        <translation>letture di tipo diverso: %1</translation>
+    </message>
+    <message>
+        <source>mean of %1 readings: %2, spread (standard deviation) %3</source>
+        <translation>media di %1 letture: %2, dispersione (scarto tipo) %3</translation>
+    </message>
+    <message>
+        <source>the limit is worked out here: the machine&apos;s manual wins</source>
+        <translation>il limite è calcolato qui: vale prima il manuale</translation>
+    </message>
+    <message>
+        <source>no reading was given</source>
+        <translation>nessuna lettura data</translation>
+    </message>
+    <message>
+        <source>uncertainty as given, k = 2</source>
+        <translation>incertezza come data, k = 2</translation>
+    </message>
+    <message>
+        <source>ordinary instrument, from memory: replace by the maker&apos;s sheet</source>
+        <translation>strumento comune, a memoria: sostituire col foglio del costruttore</translation>
+    </message>
+    <message>
+        <source>spread of %1 readings over root %2</source>
+        <translation>dispersione di %1 letture su radice di %2</translation>
+    </message>
+    <message>
+        <source>spread of %1 readings over root %2, widened for few readings</source>
+        <translation>dispersione di %1 letture su radice di %2, allargata per le poche letture</translation>
+    </message>
+    <message>
+        <source>a spread needs two readings or more; given: %1</source>
+        <translation>una dispersione vuole due letture o più; date: %1</translation>
+    </message>
+    <message>
+        <source>every reading must be a number</source>
+        <translation>ogni lettura deve essere un numero</translation>
+    </message>
+    <message>
+        <source>largest reading: %1</source>
+        <translation>lettura massima: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date: write year, month and day such as 2026-11-25</source>
+        <translation>&quot;%1&quot; non è una data: scrivere anno, mese e giorno, per esempio 2026-11-25</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no type and class of ISO 6789-1: write I A to I E for one that shows the torque, II A to II G for one that is set</source>
+        <translation>&quot;%1&quot; non è un tipo e una classe di ISO 6789-1: scrivere da I A a I E per quella che mostra la coppia, da II A a II G per quella che si regola</translation>
+    </message>
+    <message>
+        <source>must not be negative, given was &quot;%1&quot;</source>
+        <translation>non può essere negativo, dato era &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>as the shop entered it</source>
+        <translation>come inserito dall&apos;officina</translation>
+    </message>
+    <message>
+        <source>is for torque wrenches alone: leave it empty</source>
+        <translation>vale solo per chiavi dinamometriche: lasciare vuoto</translation>
+    </message>
+    <message>
+        <source>must be after the day of calibration</source>
+        <translation>deve venire dopo il giorno della taratura</translation>
+    </message>
+    <message>
+        <source>%1 % of the reading</source>
+        <translation>%1 % della lettura</translation>
+    </message>
+    <message>
+        <source>%1 % of full scale</source>
+        <translation>%1 % del fondo scala</translation>
+    </message>
+    <message>
+        <source>%1 digits</source>
+        <translation>%1 cifre</translation>
+    </message>
+    <message>
+        <source>%1 + %2</source>
+        <translation>%1 + %2</translation>
+    </message>
+    <message>
+        <source>more than 99.9 %</source>
+        <translation>più del 99,9 %</translation>
+    </message>
+    <message>
+        <source>less than 0.1 %</source>
+        <translation>meno dello 0,1 %</translation>
+    </message>
+    <message>
+        <source>a better instrument: the limits are closer together than twice the uncertainty, so that no value could be accepted with this one</source>
+        <translation>uno strumento migliore: i limiti distano meno del doppio dell&apos;incertezza, con questo nessun valore sarebbe accettabile</translation>
+    </message>
+    <message>
+        <source>the value lies on the limit: no instrument will settle it; adjust or renew, then measure again</source>
+        <translation>il valore sta sul limite: nessuno strumento lo chiarirà; regolare o sostituire, poi rimisurare</translation>
+    </message>
+    <message>
+        <source>a better instrument: an expanded uncertainty below %1 would settle it</source>
+        <translation>uno strumento migliore: un&apos;incertezza estesa sotto %1 lo chiarirebbe</translation>
+    </message>
+    <message>
+        <source>more readings: about %1 in all, if their mean stays</source>
+        <translation>più letture: circa %1 in tutto, se la media resta</translation>
+    </message>
+    <message>
+        <source>measured %1, expanded uncertainty %2 (k = 2), standard %3</source>
+        <translation>misurato %1, incertezza estesa %2 (k = 2), tipo %3</translation>
+    </message>
+    <message>
+        <source>lower limit %1 moved inward by U (guard band, ISO 14253-1): accept from %2</source>
+        <translation>limite inferiore %1 spostato in dentro di U (banda di guardia, ISO 14253-1): accettare da %2</translation>
+    </message>
+    <message>
+        <source>upper limit %1 moved inward by U (guard band, ISO 14253-1): accept up to %2</source>
+        <translation>limite superiore %1 spostato in dentro di U (banda di guardia, ISO 14253-1): accettare fino a %2</translation>
+    </message>
+    <message>
+        <source>lower limit %1 as they stand (simple acceptance): accept from %2</source>
+        <translation>limite inferiore %1 così com&apos;è (accettazione semplice): accettare da %2</translation>
+    </message>
+    <message>
+        <source>upper limit %1 as they stand (simple acceptance): accept up to %2</source>
+        <translation>limite superiore %1 così com&apos;è (accettazione semplice): accettare fino a %2</translation>
+    </message>
+    <message>
+        <source>probability that the true value conforms (JCGM 106): %1</source>
+        <translation>probabilità che il valore vero sia conforme (JCGM 106): %1</translation>
+    </message>
+    <message>
+        <source>verdict: %1</source>
+        <translation>giudizio: %1</translation>
+    </message>
+    <message>
+        <source>manual, %1</source>
+        <translation>manuale, %1</translation>
+    </message>
+    <message>
+        <source>shop record, %1</source>
+        <translation>dati dell&apos;officina, %1</translation>
+    </message>
+    <message>
+        <source>standard, %1</source>
+        <translation>norma, %1</translation>
+    </message>
+    <message>
+        <source>worked out here, %1</source>
+        <translation>calcolato qui, %1</translation>
+    </message>
+    <message>
+        <source>combined standard uncertainty u = root of the sum of squares = %1</source>
+        <translation>incertezza tipo composta u = radice della somma dei quadrati = %1</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty U = 2 u = %1 (k = 2, about 95 %)</source>
+        <translation>incertezza estesa U = 2 u = %1 (k = 2, circa 95 %)</translation>
+    </message>
+    <message>
+        <source>%1: %2, rectangular: divided by %3 gives u = %4</source>
+        <translation>%1: %2, rettangolare: diviso %3 dà u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, triangular: divided by %3 gives u = %4</source>
+        <translation>%1: %2, triangolare: diviso %3 dà u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, normal, k = 2: divided by %3 gives u = %4</source>
+        <translation>%1: %2, normale, k = 2: diviso %3 dà u = %4</translation>
+    </message>
+    <message>
+        <source>%1: %2, standard</source>
+        <translation>%1: %2, tipo</translation>
+    </message>
+    <message>
+        <source>%1 is not among the grades that the machine allows: %2</source>
+        <translation>%1 non è tra i tipi ammessi dal mezzo: %2</translation>
+    </message>
+    <message>
+        <source>Automatic with a belt</source>
+        <translation>Automatico a cinghia</translation>
+    </message>
+    <message>
+        <source>DOT 5 is silicone: it never mixes with DOT 3, 4 or 5.1</source>
+        <translation>il DOT 5 è silicone: non si mescola mai con DOT 3, 4 o 5.1</translation>
+    </message>
+    <message>
+        <source>Electric start</source>
+        <translation>Avviamento elettrico</translation>
+    </message>
+    <message>
+        <source>Every machine</source>
+        <translation>Ogni mezzo</translation>
+    </message>
+    <message>
+        <source>Four-stroke engine</source>
+        <translation>Motore a quattro tempi</translation>
+    </message>
+    <message>
+        <source>Front disc brake</source>
+        <translation>Freno a disco anteriore</translation>
+    </message>
+    <message>
+        <source>Front drum brake</source>
+        <translation>Freno a tamburo anteriore</translation>
+    </message>
+    <message>
+        <source>Gearbox with clutch</source>
+        <translation>Cambio con frizione</translation>
+    </message>
+    <message>
+        <source>Kick start</source>
+        <translation>Avviamento a pedivella</translation>
+    </message>
+    <message>
+        <source>Photos as found</source>
+        <translation>Foto come trovato</translation>
+    </message>
+    <message>
+        <source>Rear disc brake</source>
+        <translation>Freno a disco posteriore</translation>
+    </message>
+    <message>
+        <source>Rear drum brake</source>
+        <translation>Freno a tamburo posteriore</translation>
+    </message>
+    <message>
+        <source>Two-stroke engine</source>
+        <translation>Motore a due tempi</translation>
+    </message>
+    <message>
+        <source>What works when it comes in</source>
+        <translation>Che cosa funziona all&apos;arrivo</translation>
+    </message>
+    <message>
+        <source>absolute pressure</source>
+        <translation>pressione assoluta</translation>
+    </message>
+    <message>
+        <source>adjust the free play of the brake</source>
+        <translation>regolare il gioco del freno</translation>
+    </message>
+    <message>
+        <source>adjust the free play of the clutch</source>
+        <translation>regolare il gioco della frizione</translation>
+    </message>
+    <message>
+        <source>air filter: clean and seated</source>
+        <translation>filtro aria: pulito e a posto</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <translation>angolo</translation>
+    </message>
+    <message>
+        <source>area</source>
+        <translation>area</translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <translation>automatico</translation>
+    </message>
+    <message>
+        <source>axle nuts: tight, secured as the maker secured them</source>
+        <translation>dadi dei perni: stretti, assicurati come di fabbrica</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>nudo</translation>
+    </message>
+    <message>
+        <source>base gasket</source>
+        <translation>guarnizione di base</translation>
+    </message>
+    <message>
+        <source>battery acid: goggles and gloves, water at hand, acid into water and never the other way</source>
+        <translation>acido della batteria: occhiali e guanti, acqua a portata, acido nell&apos;acqua e mai il contrario</translation>
+    </message>
+    <message>
+        <source>battery negative off first, on last</source>
+        <translation>negativo della batteria via per primo, rimesso per ultimo</translation>
+    </message>
+    <message>
+        <source>battery negative or chassis earth direct</source>
+        <translation>negativo batteria o massa telaio diretta</translation>
+    </message>
+    <message>
+        <source>battery positive direct (unswitched)</source>
+        <translation>positivo batteria diretto (non sotto chiave)</translation>
+    </message>
+    <message>
+        <source>battery: case whole, terminals clean, strapped down, vent hose in place</source>
+        <translation>batteria: cassa intera, morsetti puliti, legata, tubo di sfiato a posto</translation>
+    </message>
+    <message>
+        <source>belt: width and cracks, age</source>
+        <translation>cinghia: larghezza e crepe, età</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>nero</translation>
+    </message>
+    <message>
+        <source>blade</source>
+        <translation>faston maschio</translation>
+    </message>
+    <message>
+        <source>bleed the brake until the lever stays hard</source>
+        <translation>spurgare il freno finché la leva resta dura</translation>
+    </message>
+    <message>
+        <source>bleed the oil pump; set it to its mark</source>
+        <translation>spurgare la pompa dell&apos;olio; metterla sul segno</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blu</translation>
+    </message>
+    <message>
+        <source>brake fluid eats paint and skin; only fresh fluid of the grade that the manual names</source>
+        <translation>il liquido freni mangia vernice e pelle; solo fresco e del tipo indicato dal manuale</translation>
+    </message>
+    <message>
+        <source>brake, front</source>
+        <translation>freno davanti</translation>
+    </message>
+    <message>
+        <source>brake, rear</source>
+        <translation>freno dietro</translation>
+    </message>
+    <message>
+        <source>breather hose: connected, not blocked</source>
+        <translation>tubo di sfiato: collegato, non otturato</translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation>marrone</translation>
+    </message>
+    <message>
+        <source>bullet</source>
+        <translation>spinotto tondo</translation>
+    </message>
+    <message>
+        <source>bullet socket</source>
+        <translation>presa tonda</translation>
+    </message>
+    <message>
+        <source>cables and hoses: nothing pulls tight from lock to lock</source>
+        <translation>cavi e tubi: niente tira da un fermo all&apos;altro</translation>
+    </message>
+    <message>
+        <source>caliper</source>
+        <translation>calibro</translation>
+    </message>
+    <message>
+        <source>centre the shoes and adjust the free play of the brake</source>
+        <translation>centrare le ganasce e regolare il gioco del freno</translation>
+    </message>
+    <message>
+        <source>chain guard: in place</source>
+        <translation>paracatena: a posto</translation>
+    </message>
+    <message>
+        <source>charge warning lamp</source>
+        <translation>spia di carica</translation>
+    </message>
+    <message>
+        <source>charges</source>
+        <translation>ricarica</translation>
+    </message>
+    <message>
+        <source>charging: voltage at the battery rises with the engine running</source>
+        <translation>ricarica: la tensione alla batteria sale a motore acceso</translation>
+    </message>
+    <message>
+        <source>chassis</source>
+        <translation>ciclistica</translation>
+    </message>
+    <message>
+        <source>circlips of the pin</source>
+        <translation>anelli di fermo dello spinotto</translation>
+    </message>
+    <message>
+        <source>clutch</source>
+        <translation>frizione</translation>
+    </message>
+    <message>
+        <source>clutch: lever play right, frees and bites without dragging</source>
+        <translation>frizione: gioco della leva giusto, stacca e attacca senza trascinare</translation>
+    </message>
+    <message>
+        <source>compression-gauge</source>
+        <translation>provacompressione</translation>
+    </message>
+    <message>
+        <source>connector</source>
+        <translation>connettore</translation>
+    </message>
+    <message>
+        <source>consumption</source>
+        <translation>consumo</translation>
+    </message>
+    <message>
+        <source>controls</source>
+        <translation>comandi</translation>
+    </message>
+    <message>
+        <source>copper paste on the studs</source>
+        <translation>pasta al rame sui prigionieri</translation>
+    </message>
+    <message>
+        <source>cover and its seal: in place, the cooling air free</source>
+        <translation>carter e sua guarnizione: a posto, aria di raffreddamento libera</translation>
+    </message>
+    <message>
+        <source>crush washers of the banjo</source>
+        <translation>rondelle di tenuta del raccordo a occhio</translation>
+    </message>
+    <message>
+        <source>crush washers of the banjo, if it was opened</source>
+        <translation>rondelle di tenuta del raccordo a occhio, se è stato aperto</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>corrente</translation>
+    </message>
+    <message>
+        <source>cylinder base and crankshaft seals: dry</source>
+        <translation>base cilindro e paraoli albero: asciutti</translation>
+    </message>
+    <message>
+        <source>damage that was there</source>
+        <translation>danni che c&apos;erano già</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>densità</translation>
+    </message>
+    <message>
+        <source>depth-gauge</source>
+        <translation>profondimetro</translation>
+    </message>
+    <message>
+        <source>dipped (low) beam</source>
+        <translation>anabbagliante</translation>
+    </message>
+    <message>
+        <source>do not ride before the brake is proved; the machine&apos;s manual and licensed practice come first</source>
+        <translation>non guidare prima che il freno sia verificato; il manuale e la buona regola d&apos;arte vengono prima</translation>
+    </message>
+    <message>
+        <source>do not ride yet: %1 (%2)</source>
+        <translation>non guidare ancora: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>do not ride: %1 is not on again</source>
+        <translation>non guidare: %1 non è rimontato</translation>
+    </message>
+    <message>
+        <source>do not start yet: %1 (%2)</source>
+        <translation>non avviare ancora: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>do not start: %1 is not on again</source>
+        <translation>non avviare: %1 non è rimontato</translation>
+    </message>
+    <message>
+        <source>drive: takes up smoothly, no squeal, no slip</source>
+        <translation>trasmissione: prende dolce, non fischia, non slitta</translation>
+    </message>
+    <message>
+        <source>dynamo field</source>
+        <translation>dinamo, eccitazione</translation>
+    </message>
+    <message>
+        <source>dynamo negative</source>
+        <translation>dinamo, negativo</translation>
+    </message>
+    <message>
+        <source>dynamo or generator positive to regulator</source>
+        <translation>dinamo o alternatore, positivo al regolatore</translation>
+    </message>
+    <message>
+        <source>each wire read back against the map: %1</source>
+        <translation>ogni filo riletto sullo schema: %1</translation>
+    </message>
+    <message>
+        <source>electric charge</source>
+        <translation>carica elettrica</translation>
+    </message>
+    <message>
+        <source>electric motor main connection</source>
+        <translation>motore elettrico, alimentazione</translation>
+    </message>
+    <message>
+        <source>electric motor return line</source>
+        <translation>motore elettrico, ritorno</translation>
+    </message>
+    <message>
+        <source>electric start</source>
+        <translation>avviamento elettrico</translation>
+    </message>
+    <message>
+        <source>electrics</source>
+        <translation>impianto elettrico</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <translation>energia</translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <translation>motore</translation>
+    </message>
+    <message>
+        <source>engine and exhaust</source>
+        <translation>motore e scarico</translation>
+    </message>
+    <message>
+        <source>engine oil: level, no fuel or water in it</source>
+        <translation>olio motore: livello, niente benzina o acqua dentro</translation>
+    </message>
+    <message>
+        <source>engine, left side</source>
+        <translation>motore, lato sinistro</translation>
+    </message>
+    <message>
+        <source>engine, right side</source>
+        <translation>motore, lato destro</translation>
+    </message>
+    <message>
+        <source>engine: no leaks, mounts tight</source>
+        <translation>motore: nessuna perdita, supporti stretti</translation>
+    </message>
+    <message>
+        <source>every fastener in and tight: %1 (%2)</source>
+        <translation>ogni vite al suo posto e stretta: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>everyday plug-in relay: normally closed output</source>
+        <translation>relè comune a innesto: uscita normalmente chiusa</translation>
+    </message>
+    <message>
+        <source>everyday plug-in relay: switched output (normally open)</source>
+        <translation>relè comune a innesto: uscita commutata (normalmente aperta)</translation>
+    </message>
+    <message>
+        <source>exhaust gasket</source>
+        <translation>guarnizione dello scarico</translation>
+    </message>
+    <message>
+        <source>exhaust port and silencer: not choked with carbon</source>
+        <translation>luce di scarico e marmitta: non incrostate</translation>
+    </message>
+    <message>
+        <source>exhaust: no leaks, fastened, heat shield in place</source>
+        <translation>scarico: nessuna perdita, fissato, paracalore a posto</translation>
+    </message>
+    <message>
+        <source>feeler gauge</source>
+        <translation>spessimetro</translation>
+    </message>
+    <message>
+        <source>feeler-gauge</source>
+        <translation>spessimetro</translation>
+    </message>
+    <message>
+        <source>fill and bleed the cooling</source>
+        <translation>riempire e spurgare il raffreddamento</translation>
+    </message>
+    <message>
+        <source>fill with oil and look at the level</source>
+        <translation>mettere l&apos;olio e guardare il livello</translation>
+    </message>
+    <message>
+        <source>filled again, level right, no leak: %1 (let out: %2)</source>
+        <translation>riempito, livello giusto, nessuna perdita: %1 (scaricato: %2)</translation>
+    </message>
+    <message>
+        <source>final drive chain: slack right at its tightest place, no stiff links</source>
+        <translation>catena: tensione giusta nel punto più teso, nessuna maglia dura</translation>
+    </message>
+    <message>
+        <source>final drive oil: level, no leak at the wheel shaft</source>
+        <translation>olio riduttore: livello, nessuna perdita all&apos;albero ruota</translation>
+    </message>
+    <message>
+        <source>flasher output, second circuit</source>
+        <translation>intermittenza, uscita del secondo circuito</translation>
+    </message>
+    <message>
+        <source>flasher unit input</source>
+        <translation>intermittenza, ingresso</translation>
+    </message>
+    <message>
+        <source>flasher unit output (pulsed) to the indicator switch</source>
+        <translation>intermittenza, uscita (a impulsi) al commutatore frecce</translation>
+    </message>
+    <message>
+        <source>fog lamp</source>
+        <translation>fendinebbia</translation>
+    </message>
+    <message>
+        <source>force</source>
+        <translation>forza</translation>
+    </message>
+    <message>
+        <source>fork</source>
+        <translation>forcella</translation>
+    </message>
+    <message>
+        <source>four-stroke</source>
+        <translation>quattro tempi</translation>
+    </message>
+    <message>
+        <source>frame number</source>
+        <translation>numero di telaio</translation>
+    </message>
+    <message>
+        <source>frame number: readable, the same as in the papers</source>
+        <translation>numero di telaio: leggibile, uguale ai documenti</translation>
+    </message>
+    <message>
+        <source>frame: no cracks at the welds, steering head and swing arm pivot</source>
+        <translation>telaio: nessuna crepa a saldature, cannotto e perno forcellone</translation>
+    </message>
+    <message>
+        <source>from behind</source>
+        <translation>da dietro</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>da davanti</translation>
+    </message>
+    <message>
+        <source>from the left</source>
+        <translation>da sinistra</translation>
+    </message>
+    <message>
+        <source>from the right</source>
+        <translation>da destra</translation>
+    </message>
+    <message>
+        <source>front brake</source>
+        <translation>freno anteriore</translation>
+    </message>
+    <message>
+        <source>front disc brake: disc thickness and run-out, no cracks</source>
+        <translation>disco anteriore: spessore e oscillazione del disco, nessuna crepa</translation>
+    </message>
+    <message>
+        <source>front disc brake: hose and fittings dry, not cracked, fluid level and its age</source>
+        <translation>disco anteriore: tubo e raccordi asciutti, non crepati, livello ed età del liquido</translation>
+    </message>
+    <message>
+        <source>front disc brake: lever or pedal firm, does not creep under pressure</source>
+        <translation>disco anteriore: leva o pedale duri, non cedono in pressione</translation>
+    </message>
+    <message>
+        <source>front disc brake: pads, both sides</source>
+        <translation>disco anteriore: pastiglie, dai due lati</translation>
+    </message>
+    <message>
+        <source>front drum brake: cable or rod, adjuster and return spring</source>
+        <translation>tamburo anteriore: cavo o asta, registro e molla di ritorno</translation>
+    </message>
+    <message>
+        <source>front drum brake: holds, lets go at once, does not grab</source>
+        <translation>tamburo anteriore: tiene, si libera subito, non morde</translation>
+    </message>
+    <message>
+        <source>front drum brake: lever or pedal travel and wear mark of the cam</source>
+        <translation>tamburo anteriore: corsa della leva o del pedale e segno d&apos;usura della camma</translation>
+    </message>
+    <message>
+        <source>front fork: no play, dry stanchions, springs back smoothly</source>
+        <translation>forcella: nessun gioco, steli asciutti, torna dolce</translation>
+    </message>
+    <message>
+        <source>front tyre, date code</source>
+        <translation>pneumatico anteriore, codice data</translation>
+    </message>
+    <message>
+        <source>front tyre: tread, age by its date code, no cracks, the size that the papers name</source>
+        <translation>pneumatico anteriore: battistrada, età dal codice DOT, nessuna crepa, misura come da libretto</translation>
+    </message>
+    <message>
+        <source>front wheel: bearing without play, rim true, spokes or bolts tight</source>
+        <translation>ruota anteriore: cuscinetto senza gioco, cerchio dritto, raggi o bulloni stretti</translation>
+    </message>
+    <message>
+        <source>fuel and air</source>
+        <translation>carburante e aria</translation>
+    </message>
+    <message>
+        <source>fuel off and away from sparks; no flame, rags in a closed tin</source>
+        <translation>benzina chiusa e lontana da scintille; niente fiamme, stracci in una scatola chiusa</translation>
+    </message>
+    <message>
+        <source>fuel on: no drip for five minutes</source>
+        <translation>benzina aperta: nessuna goccia per cinque minuti</translation>
+    </message>
+    <message>
+        <source>fuel on: no drip for five minutes; throttle snaps shut</source>
+        <translation>benzina aperta: nessuna goccia per cinque minuti; il gas torna di scatto</translation>
+    </message>
+    <message>
+        <source>fuel tank, tap and hoses: dry, not cracked, cap vents</source>
+        <translation>serbatoio, rubinetto e tubi: asciutti, non crepati, il tappo sfiata</translation>
+    </message>
+    <message>
+        <source>fuse: of the right value, no wire in its place</source>
+        <translation>fusibile: del valore giusto, niente filo al suo posto</translation>
+    </message>
+    <message>
+        <source>gasket and oil seals</source>
+        <translation>guarnizione e paraoli</translation>
+    </message>
+    <message>
+        <source>gasket and seal</source>
+        <translation>guarnizione e paraolio</translation>
+    </message>
+    <message>
+        <source>gaskets of the inlet</source>
+        <translation>guarnizioni dell&apos;aspirazione</translation>
+    </message>
+    <message>
+        <source>gauge pressure</source>
+        <translation>pressione relativa</translation>
+    </message>
+    <message>
+        <source>gearbox oil: level, clean</source>
+        <translation>olio cambio: livello, pulito</translation>
+    </message>
+    <message>
+        <source>gears</source>
+        <translation>marce</translation>
+    </message>
+    <message>
+        <source>gears and chain</source>
+        <translation>marce e catena</translation>
+    </message>
+    <message>
+        <source>gears: all engage and stay in, neutral is found</source>
+        <translation>marce: entrano e restano tutte, la folle si trova</translation>
+    </message>
+    <message>
+        <source>generator output, battery positive</source>
+        <translation>uscita generatore, positivo batteria</translation>
+    </message>
+    <message>
+        <source>generator, battery negative</source>
+        <translation>generatore, negativo batteria</translation>
+    </message>
+    <message>
+        <source>grease on the bushes</source>
+        <translation>grasso sulle boccole</translation>
+    </message>
+    <message>
+        <source>grease on the cam only, none near the linings</source>
+        <translation>grasso solo sulla camma, niente vicino alle guarnizioni</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>verde</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grigio</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>consegnato</translation>
+    </message>
+    <message>
+        <source>handlebar, left side</source>
+        <translation>manubrio, lato sinistro</translation>
+    </message>
+    <message>
+        <source>handlebar, levers and grips: tight, free of cracks, ends closed</source>
+        <translation>manubrio, leve e manopole: fermi, senza crepe, estremità chiuse</translation>
+    </message>
+    <message>
+        <source>handlebar, right side</source>
+        <translation>manubrio, lato destro</translation>
+    </message>
+    <message>
+        <source>head gasket</source>
+        <translation>guarnizione della testa</translation>
+    </message>
+    <message>
+        <source>headlamp feed</source>
+        <translation>alimentazione faro</translation>
+    </message>
+    <message>
+        <source>headlamp, high beam</source>
+        <translation>faro, abbagliante</translation>
+    </message>
+    <message>
+        <source>headlamp, low beam</source>
+        <translation>faro, anabbagliante</translation>
+    </message>
+    <message>
+        <source>headlamp: low and high beam, tell-tale, aim</source>
+        <translation>faro: anabbagliante e abbagliante, spia, orientamento</translation>
+    </message>
+    <message>
+        <source>horn</source>
+        <translation>clacson</translation>
+    </message>
+    <message>
+        <source>horn: loud and clear</source>
+        <translation>clacson: forte e chiaro</translation>
+    </message>
+    <message>
+        <source>hose clips that have lost their spring</source>
+        <translation>fascette che hanno perso la molla</translation>
+    </message>
+    <message>
+        <source>hydrometer</source>
+        <translation>densimetro</translation>
+    </message>
+    <message>
+        <source>idle: the rear wheel does not creep when it stands on the ground</source>
+        <translation>minimo: la ruota posteriore a terra non trascina</translation>
+    </message>
+    <message>
+        <source>idles and takes the throttle</source>
+        <translation>tiene il minimo e prende il gas</translation>
+    </message>
+    <message>
+        <source>ignition coil high-tension output</source>
+        <translation>bobina, uscita alta tensione</translation>
+    </message>
+    <message>
+        <source>ignition coil or contact breaker, low-tension side</source>
+        <translation>bobina o ruttore, lato bassa tensione</translation>
+    </message>
+    <message>
+        <source>ignition off; high tension can hurt: stop the engine before you touch a lead</source>
+        <translation>accensione spenta; l&apos;alta tensione può ferire: fermare il motore prima di toccare un cavo</translation>
+    </message>
+    <message>
+        <source>ignition switch and stop switch: stop the engine</source>
+        <translation>blocchetto d&apos;accensione e interruttore d&apos;arresto: fermano il motore</translation>
+    </message>
+    <message>
+        <source>in another currency, not in the sum: %1, %2 %3</source>
+        <translation>in altra valuta, non nella somma: %1, %2 %3</translation>
+    </message>
+    <message>
+        <source>instrument lamps</source>
+        <translation>luci strumenti</translation>
+    </message>
+    <message>
+        <source>instruments and odometer</source>
+        <translation>strumenti e contachilometri</translation>
+    </message>
+    <message>
+        <source>kick start</source>
+        <translation>avviamento a pedivella</translation>
+    </message>
+    <message>
+        <source>kick start: engages, springs back, does not slip</source>
+        <translation>pedivella: prende, torna con la molla, non slitta</translation>
+    </message>
+    <message>
+        <source>lamps</source>
+        <translation>luci</translation>
+    </message>
+    <message>
+        <source>left direction indicators</source>
+        <translation>frecce sinistre</translation>
+    </message>
+    <message>
+        <source>left out: %1 (%2)</source>
+        <translation>tralasciato: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>lunghezza</translation>
+    </message>
+    <message>
+        <source>let the exhaust and the engine cool down first</source>
+        <translation>lasciar raffreddare prima scarico e motore</translation>
+    </message>
+    <message>
+        <source>light blue</source>
+        <translation>azzurro</translation>
+    </message>
+    <message>
+        <source>light green</source>
+        <translation>verde chiaro</translation>
+    </message>
+    <message>
+        <source>lights and signals</source>
+        <translation>luci e segnali</translation>
+    </message>
+    <message>
+        <source>look at the oil level</source>
+        <translation>guardare il livello dell&apos;olio</translation>
+    </message>
+    <message>
+        <source>loom: no bare or twisted wires, no chafing at the steering head</source>
+        <translation>cablaggio: nessun filo nudo o attorcigliato, niente sfrega al cannotto</translation>
+    </message>
+    <message>
+        <source>loose terminals</source>
+        <translation>terminali sciolti</translation>
+    </message>
+    <message>
+        <source>magneto-generator alternating-current output or rectifier input</source>
+        <translation>volano magnete, uscita alternata o ingresso raddrizzatore</translation>
+    </message>
+    <message>
+        <source>magneto-generator charging-coil output</source>
+        <translation>volano magnete, uscita bobina di carica</translation>
+    </message>
+    <message>
+        <source>main (high) beam and its tell-tale</source>
+        <translation>abbagliante e sua spia</translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <translation>manuale</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>massa</translation>
+    </message>
+    <message>
+        <source>mating face</source>
+        <translation>lato innesto</translation>
+    </message>
+    <message>
+        <source>micrometer</source>
+        <translation>micrometro</translation>
+    </message>
+    <message>
+        <source>mirrors: whole, stay where they are set</source>
+        <translation>specchi: interi, restano come si mettono</translation>
+    </message>
+    <message>
+        <source>move it by hand: no side play</source>
+        <translation>muoverlo a mano: nessun gioco laterale</translation>
+    </message>
+    <message>
+        <source>moves freely at both locks, free play right: %1</source>
+        <translation>libero a fine sterzata dai due lati, gioco giusto: %1</translation>
+    </message>
+    <message>
+        <source>multimeter</source>
+        <translation>multimetro</translation>
+    </message>
+    <message>
+        <source>negative lead on last; tight, and covered</source>
+        <translation>negativo per ultimo; stretto e coperto</translation>
+    </message>
+    <message>
+        <source>next: %1 (%2)</source>
+        <translation>poi: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>next: go on stripping, or refit: %1</source>
+        <translation>poi: continuare a smontare, o rimontare: %1</translation>
+    </message>
+    <message>
+        <source>next: look it over, or strip the first part</source>
+        <translation>poi: controllarlo, o smontare il primo pezzo</translation>
+    </message>
+    <message>
+        <source>next: photos as found, and what works</source>
+        <translation>poi: foto come trovato, e che cosa funziona</translation>
+    </message>
+    <message>
+        <source>next: prove it and hand it over</source>
+        <translation>poi: verificare e consegnare</translation>
+    </message>
+    <message>
+        <source>next: refit %1</source>
+        <translation>poi: rimontare %1</translation>
+    </message>
+    <message>
+        <source>next: refit %1, bag %2</source>
+        <translation>poi: rimontare %1, sacchetto %2</translation>
+    </message>
+    <message>
+        <source>next: settle what is unsafe: %1</source>
+        <translation>poi: risolvere il pericolo: %1</translation>
+    </message>
+    <message>
+        <source>no compressed air on old brake dust; mask, wipe wet</source>
+        <translation>niente aria compressa sulla vecchia polvere dei freni; mascherina, pulire a umido</translation>
+    </message>
+    <message>
+        <source>no leaks</source>
+        <translation>nessuna perdita</translation>
+    </message>
+    <message>
+        <source>no price is known: %1</source>
+        <translation>nessun prezzo noto: %1</translation>
+    </message>
+    <message>
+        <source>nobody knows when the container was opened: brake fluid draws water, take a fresh one</source>
+        <translation>nessuno sa quando è stato aperto il contenitore: il liquido freni assorbe acqua, prenderne uno nuovo</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>niente</translation>
+    </message>
+    <message>
+        <source>not done yet: %1 (%2)</source>
+        <translation>non ancora fatto: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>not proved, left out: %1 (%2)</source>
+        <translation>non verificato, tralasciato: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>not proved: %1</source>
+        <translation>non verificato: %1</translation>
+    </message>
+    <message>
+        <source>nothing open</source>
+        <translation>niente in sospeso</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>numero</translation>
+    </message>
+    <message>
+        <source>number plate lamp</source>
+        <translation>luce targa</translation>
+    </message>
+    <message>
+        <source>oil</source>
+        <translation>olio</translation>
+    </message>
+    <message>
+        <source>oil on its lip</source>
+        <translation>olio sul suo labbro</translation>
+    </message>
+    <message>
+        <source>oil on the bore</source>
+        <translation>olio sulla canna</translation>
+    </message>
+    <message>
+        <source>oil pump: turns with the throttle, marks meet, or is blanked off knowingly</source>
+        <translation>pompa dell&apos;olio: gira col gas, i segni coincidono, o esclusa apposta</translation>
+    </message>
+    <message>
+        <source>oil: tank filled and its hose full, or the tank holds premix</source>
+        <translation>olio: serbatoio pieno e tubo pieno, oppure miscela nel serbatoio</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>arancione</translation>
+    </message>
+    <message>
+        <source>other instrument</source>
+        <translation>altro strumento</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>fuori</translation>
+    </message>
+    <message>
+        <source>papers and frame</source>
+        <translation>documenti e telaio</translation>
+    </message>
+    <message>
+        <source>parking lamp</source>
+        <translation>luce di parcheggio</translation>
+    </message>
+    <message>
+        <source>parking lamp, left</source>
+        <translation>luce di parcheggio sinistra</translation>
+    </message>
+    <message>
+        <source>parking lamp, right</source>
+        <translation>luce di parcheggio destra</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>pin</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>potenza</translation>
+    </message>
+    <message>
+        <source>pressure difference</source>
+        <translation>differenza di pressione</translation>
+    </message>
+    <message>
+        <source>pressure gauge</source>
+        <translation>manometro</translation>
+    </message>
+    <message>
+        <source>pump the lever until the brake holds; bleed it if the hose was opened</source>
+        <translation>pompare con la leva finché il freno tiene; spurgare se il tubo è stato aperto</translation>
+    </message>
+    <message>
+        <source>push the fork down: it comes back smoothly and nothing leaks</source>
+        <translation>premere la forcella: torna dolce e niente perde</translation>
+    </message>
+    <message>
+        <source>push the tail down: nothing touches or knocks</source>
+        <translation>premere la coda: niente tocca o batte</translation>
+    </message>
+    <message>
+        <source>rear brake</source>
+        <translation>freno posteriore</translation>
+    </message>
+    <message>
+        <source>rear disc brake: disc thickness and run-out, no cracks</source>
+        <translation>disco posteriore: spessore e oscillazione del disco, nessuna crepa</translation>
+    </message>
+    <message>
+        <source>rear disc brake: hose and fittings dry, not cracked, fluid level and its age</source>
+        <translation>disco posteriore: tubo e raccordi asciutti, non crepati, livello ed età del liquido</translation>
+    </message>
+    <message>
+        <source>rear disc brake: lever or pedal firm, does not creep under pressure</source>
+        <translation>disco posteriore: leva o pedale duri, non cedono in pressione</translation>
+    </message>
+    <message>
+        <source>rear disc brake: pads, both sides</source>
+        <translation>disco posteriore: pastiglie, dai due lati</translation>
+    </message>
+    <message>
+        <source>rear drum brake: cable or rod, adjuster and return spring</source>
+        <translation>tamburo posteriore: cavo o asta, registro e molla di ritorno</translation>
+    </message>
+    <message>
+        <source>rear drum brake: holds, lets go at once, does not grab</source>
+        <translation>tamburo posteriore: tiene, si libera subito, non morde</translation>
+    </message>
+    <message>
+        <source>rear drum brake: lever or pedal travel and wear mark of the cam</source>
+        <translation>tamburo posteriore: corsa della leva o del pedale e segno d&apos;usura della camma</translation>
+    </message>
+    <message>
+        <source>rear suspension: no play in the bushes, damper dry</source>
+        <translation>sospensione posteriore: boccole senza gioco, ammortizzatore asciutto</translation>
+    </message>
+    <message>
+        <source>rear tyre, date code</source>
+        <translation>pneumatico posteriore, codice data</translation>
+    </message>
+    <message>
+        <source>rear tyre: tread, age by its date code, no cracks, the size that the papers name</source>
+        <translation>pneumatico posteriore: battistrada, età dal codice DOT, nessuna crepa, misura come da libretto</translation>
+    </message>
+    <message>
+        <source>rear wheel: bearing without play, rim true, spokes or bolts tight</source>
+        <translation>ruota posteriore: cuscinetto senza gioco, cerchio dritto, raggi o bulloni stretti</translation>
+    </message>
+    <message>
+        <source>receptacle</source>
+        <translation>faston femmina</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rosso</translation>
+    </message>
+    <message>
+        <source>reflectors: there and whole</source>
+        <translation>catadiottri: ci sono e interi</translation>
+    </message>
+    <message>
+        <source>relay coil end (to earth side)</source>
+        <translation>bobina relè, fine (verso massa)</translation>
+    </message>
+    <message>
+        <source>relay coil start (feed side)</source>
+        <translation>bobina relè, inizio (alimentazione)</translation>
+    </message>
+    <message>
+        <source>resistance</source>
+        <translation>resistenza</translation>
+    </message>
+    <message>
+        <source>right direction indicators</source>
+        <translation>frecce destre</translation>
+    </message>
+    <message>
+        <source>ring</source>
+        <translation>occhiello</translation>
+    </message>
+    <message>
+        <source>rotational speed</source>
+        <translation>regime</translation>
+    </message>
+    <message>
+        <source>round not finished: %1, %2 checks without an answer</source>
+        <translation>giro non finito: %1, %2 controlli senza risposta</translation>
+    </message>
+    <message>
+        <source>round the machine</source>
+        <translation>intorno al mezzo</translation>
+    </message>
+    <message>
+        <source>runs as on its photo, clipped, dry under pressure: %1</source>
+        <translation>passa come nella foto, fissato, asciutto in pressione: %1</translation>
+    </message>
+    <message>
+        <source>sealing washer of the plug</source>
+        <translation>rondella di tenuta del tappo</translation>
+    </message>
+    <message>
+        <source>self-locking nut of its axle</source>
+        <translation>dado autobloccante del suo perno</translation>
+    </message>
+    <message>
+        <source>self-locking nut or split pin of the axle</source>
+        <translation>dado autobloccante o copiglia del perno</translation>
+    </message>
+    <message>
+        <source>self-locking nuts of the shock</source>
+        <translation>dadi autobloccanti dell&apos;ammortizzatore</translation>
+    </message>
+    <message>
+        <source>set the pressure cold</source>
+        <translation>regolare la pressione a freddo</translation>
+    </message>
+    <message>
+        <source>set the slack of the chain; clip closed to the front</source>
+        <translation>regolare la tensione della catena; molletta col lato chiuso in avanti</translation>
+    </message>
+    <message>
+        <source>shared earth</source>
+        <translation>massa comune</translation>
+    </message>
+    <message>
+        <source>shop record</source>
+        <translation>dati dell&apos;officina</translation>
+    </message>
+    <message>
+        <source>short-circuit (kill) terminal of a magneto ignition</source>
+        <translation>morsetto di massa (arresto) di un&apos;accensione a magnete</translation>
+    </message>
+    <message>
+        <source>side or position lamp on motorcycles and mopeds</source>
+        <translation>luce di posizione su motocicli e ciclomotori</translation>
+    </message>
+    <message>
+        <source>signals</source>
+        <translation>segnali</translation>
+    </message>
+    <message>
+        <source>sits as it did, nothing left over: %1</source>
+        <translation>sta come stava, niente avanza: %1</translation>
+    </message>
+    <message>
+        <source>socket</source>
+        <translation>presa</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>velocità</translation>
+    </message>
+    <message>
+        <source>splice</source>
+        <translation>giunzione</translation>
+    </message>
+    <message>
+        <source>spring clip of the joining link</source>
+        <translation>molletta della maglia di giunzione</translation>
+    </message>
+    <message>
+        <source>springs under load: hold them before the last bolt comes out</source>
+        <translation>molle in carico: tenerle prima che esca l&apos;ultima vite</translation>
+    </message>
+    <message>
+        <source>sprockets: teeth not hooked, nuts secured</source>
+        <translation>corona e pignone: denti non uncinati, dadi assicurati</translation>
+    </message>
+    <message>
+        <source>stand: springs back, holds the machine upright</source>
+        <translation>cavalletto: torna con la molla, tiene dritto il mezzo</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>norma</translation>
+    </message>
+    <message>
+        <source>starter control (solenoid pull-in)</source>
+        <translation>comando avviamento (eccitazione del solenoide)</translation>
+    </message>
+    <message>
+        <source>starter relay output or starter input (main current)</source>
+        <translation>uscita del relè d&apos;avviamento o ingresso del motorino (corrente principale)</translation>
+    </message>
+    <message>
+        <source>starter: turns the engine at once, disengages</source>
+        <translation>motorino d&apos;avviamento: gira subito il motore, si disinnesta</translation>
+    </message>
+    <message>
+        <source>starting interlock: starts only with the brake pulled, the clutch pulled or in neutral, as built</source>
+        <translation>blocco d&apos;avviamento: parte solo a freno tirato, frizione tirata o in folle, secondo il modello</translation>
+    </message>
+    <message>
+        <source>starts</source>
+        <translation>parte</translation>
+    </message>
+    <message>
+        <source>steering</source>
+        <translation>sterzo</translation>
+    </message>
+    <message>
+        <source>steering and wheels without play</source>
+        <translation>sterzo e ruote senza gioco</translation>
+    </message>
+    <message>
+        <source>steering head: no play, no notch, no tight spot</source>
+        <translation>cannotto: nessun gioco, nessuno scatto, nessun punto duro</translation>
+    </message>
+    <message>
+        <source>stop lamp</source>
+        <translation>luce stop</translation>
+    </message>
+    <message>
+        <source>stop lamp, front lever</source>
+        <translation>luce stop, leva anteriore</translation>
+    </message>
+    <message>
+        <source>stop lamp, rear</source>
+        <translation>luce stop, posteriore</translation>
+    </message>
+    <message>
+        <source>stop lamp: from the front lever and from the rear lever or pedal</source>
+        <translation>luce stop: dalla leva anteriore e dalla leva o pedale posteriore</translation>
+    </message>
+    <message>
+        <source>stopped after a photo</source>
+        <translation>fermo dopo una foto</translation>
+    </message>
+    <message>
+        <source>stopped after measuring: %1</source>
+        <translation>fermo dopo la misura: %1</translation>
+    </message>
+    <message>
+        <source>stopped after noting: %1</source>
+        <translation>fermo dopo il rilievo: %1</translation>
+    </message>
+    <message>
+        <source>stopped after refitting: %1</source>
+        <translation>fermo dopo il rimontaggio: %1</translation>
+    </message>
+    <message>
+        <source>stopped after: %1</source>
+        <translation>fermo dopo: %1</translation>
+    </message>
+    <message>
+        <source>stopped at the part: %1</source>
+        <translation>fermo al ricambio: %1</translation>
+    </message>
+    <message>
+        <source>stopped at the wiring of: %1</source>
+        <translation>fermo ai fili di: %1</translation>
+    </message>
+    <message>
+        <source>strap the machine on the lift before weight comes off</source>
+        <translation>legare il mezzo sul ponte prima di togliere peso</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <translation>sollecitazione</translation>
+    </message>
+    <message>
+        <source>suspension</source>
+        <translation>sospensioni</translation>
+    </message>
+    <message>
+        <source>swing arm or engine mount: no side play</source>
+        <translation>forcellone o supporto motore: nessun gioco laterale</translation>
+    </message>
+    <message>
+        <source>switched battery positive (output of the ignition switch)</source>
+        <translation>positivo sotto chiave (uscita del blocchetto d&apos;accensione)</translation>
+    </message>
+    <message>
+        <source>switched earth: return to negative through a switch or relay</source>
+        <translation>massa commutata: ritorno al negativo tramite interruttore o relè</translation>
+    </message>
+    <message>
+        <source>switched positive after a ballast resistor</source>
+        <translation>positivo sotto chiave dopo la resistenza di zavorra</translation>
+    </message>
+    <message>
+        <source>tail lamp</source>
+        <translation>luce di coda</translation>
+    </message>
+    <message>
+        <source>tail lamp and number plate lamp</source>
+        <translation>luce di coda e luce targa</translation>
+    </message>
+    <message>
+        <source>tail or side lighting, left</source>
+        <translation>luce di coda o posizione sinistra</translation>
+    </message>
+    <message>
+        <source>tail or side lighting, right</source>
+        <translation>luce di coda o posizione destra</translation>
+    </message>
+    <message>
+        <source>tail, side-marker, number-plate and instrument lighting</source>
+        <translation>luci di coda, ingombro, targa e strumenti</translation>
+    </message>
+    <message>
+        <source>taken in, nothing done yet</source>
+        <translation>accettato, ancora niente fatto</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>temperature difference</source>
+        <translation>differenza di temperatura</translation>
+    </message>
+    <message>
+        <source>terminal grease</source>
+        <translation>grasso per morsetti</translation>
+    </message>
+    <message>
+        <source>the container cannot have been opened on %1: that day is to come</source>
+        <translation>il contenitore non può essere stato aperto il %1: quel giorno deve ancora venire</translation>
+    </message>
+    <message>
+        <source>the container was opened %1 days ago, on %2: brake fluid draws water, take a fresh one</source>
+        <translation>il contenitore è stato aperto %1 giorni fa, il %2: il liquido freni assorbe acqua, prenderne uno nuovo</translation>
+    </message>
+    <message>
+        <source>the day of opening is not clear: write it as 2026-11-02</source>
+        <translation>il giorno di apertura non è chiaro: scriverlo come 2026-11-02</translation>
+    </message>
+    <message>
+        <source>the grade of what goes in is not said: read it off the container</source>
+        <translation>il tipo di ciò che si mette non è detto: leggerlo sul contenitore</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s grade is not known: read it off the reservoir&apos;s lid or the manual first</source>
+        <translation>il tipo del mezzo non è noto: leggerlo prima sul coperchio del serbatoio o nel manuale</translation>
+    </message>
+    <message>
+        <source>the seal</source>
+        <translation>il paraolio</translation>
+    </message>
+    <message>
+        <source>the sum is too large to reckon with: %1</source>
+        <translation>la somma è troppo grande per il conto: %1</translation>
+    </message>
+    <message>
+        <source>the watch still runs: %1</source>
+        <translation>il tempo corre ancora: %1</translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation>termometro</translation>
+    </message>
+    <message>
+        <source>thin grease on the axle</source>
+        <translation>un velo di grasso sul perno</translation>
+    </message>
+    <message>
+        <source>throttle: free play set, and it snaps shut in every place of the bars</source>
+        <translation>gas: gioco regolato, e torna di scatto in ogni posizione del manubrio</translation>
+    </message>
+    <message>
+        <source>throttle: snaps shut by itself at every steering angle</source>
+        <translation>gas: torna da solo di scatto a ogni angolo di sterzo</translation>
+    </message>
+    <message>
+        <source>tightened to the torque and read: %1 (%2)</source>
+        <translation>serrato alla coppia e letto: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>tempo</translation>
+    </message>
+    <message>
+        <source>too close to call</source>
+        <translation>al limite</translation>
+    </message>
+    <message>
+        <source>top end: no ticking valve, chain tensioner quiet</source>
+        <translation>testata: nessuna valvola che batte, tendicatena silenzioso</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>coppia</translation>
+    </message>
+    <message>
+        <source>torque wrench</source>
+        <translation>chiave dinamometrica</translation>
+    </message>
+    <message>
+        <source>torque-wrench-100</source>
+        <translation>chiave dinamometrica 100</translation>
+    </message>
+    <message>
+        <source>torque-wrench-200</source>
+        <translation>chiave dinamometrica 200</translation>
+    </message>
+    <message>
+        <source>torque-wrench-25</source>
+        <translation>chiave dinamometrica 25</translation>
+    </message>
+    <message>
+        <source>torque-wrench-5</source>
+        <translation>chiave dinamometrica 5</translation>
+    </message>
+    <message>
+        <source>try the brake: it holds, and it lets go</source>
+        <translation>provare il freno: tiene, e si libera</translation>
+    </message>
+    <message>
+        <source>turn signal, front left</source>
+        <translation>freccia anteriore sinistra</translation>
+    </message>
+    <message>
+        <source>turn signal, front right</source>
+        <translation>freccia anteriore destra</translation>
+    </message>
+    <message>
+        <source>turn signal, rear left</source>
+        <translation>freccia posteriore sinistra</translation>
+    </message>
+    <message>
+        <source>turn signal, rear right</source>
+        <translation>freccia posteriore destra</translation>
+    </message>
+    <message>
+        <source>turn signals: all four, at the right rate</source>
+        <translation>frecce: tutte e quattro, al ritmo giusto</translation>
+    </message>
+    <message>
+        <source>turn the engine over by hand: it turns freely</source>
+        <translation>girare il motore a mano: gira libero</translation>
+    </message>
+    <message>
+        <source>turn the steering from stop to stop: no play, no notch, nothing pulls</source>
+        <translation>sterzo da un fermo all&apos;altro: nessun gioco, nessuno scatto, niente tira</translation>
+    </message>
+    <message>
+        <source>turn the steering from stop to stop: nothing pulls or pinches</source>
+        <translation>sterzo da un fermo all&apos;altro: niente tira o pizzica</translation>
+    </message>
+    <message>
+        <source>turn the wheel: it runs free and true</source>
+        <translation>girare la ruota: gira libera e dritta</translation>
+    </message>
+    <message>
+        <source>turquoise</source>
+        <translation>turchese</translation>
+    </message>
+    <message>
+        <source>two-stroke</source>
+        <translation>due tempi</translation>
+    </message>
+    <message>
+        <source>tyre-gauge</source>
+        <translation>manometro pneumatici</translation>
+    </message>
+    <message>
+        <source>tyres hold air</source>
+        <translation>i pneumatici tengono l&apos;aria</translation>
+    </message>
+    <message>
+        <source>under the seat</source>
+        <translation>sotto la sella</translation>
+    </message>
+    <message>
+        <source>unsafe and open: %1</source>
+        <translation>pericolo in sospeso: %1</translation>
+    </message>
+    <message>
+        <source>unsafe, and %1 does not want it put right: %2</source>
+        <translation>pericolo, e %1 non vuole che si ripari: %2</translation>
+    </message>
+    <message>
+        <source>valve cover and oil filter cover: dry</source>
+        <translation>coperchio valvole e coperchio filtro olio: asciutti</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>viola</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>tensione</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation>aspetta: %1</translation>
+    </message>
+    <message>
+        <source>wheels and tyres</source>
+        <translation>ruote e pneumatici</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>bianco</translation>
+    </message>
+    <message>
+        <source>wiper motor positive input</source>
+        <translation>motorino tergicristallo, ingresso positivo</translation>
+    </message>
+    <message>
+        <source>wire side</source>
+        <translation>lato fili</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>entro</translation>
+    </message>
+    <message>
+        <source>worked out here</source>
+        <translation>calcolato qui</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>giallo</translation>
+    </message>
+    <message>
+        <source>Pa absolute</source>
+        <translation>Pa assoluti</translation>
+    </message>
+    <message>
+        <source>pressure as given: %1 Pa absolute</source>
+        <translation>pressione come data: %1 Pa assoluti</translation>
+    </message>
+    <message>
+        <source>standard pressure at %1 m: %2 Pa</source>
+        <translation>pressione normale a %1 m: %2 Pa</translation>
+    </message>
+    <message>
+        <source>outside 15 to 27 degC or 600 to 1100 hPa the CIPM-2007 formula is extrapolated</source>
+        <translation>fuori da 15 a 27 degC o da 600 a 1100 hPa la formula CIPM-2007 è estrapolata</translation>
+    </message>
+    <message>
+        <source>hPa absolute</source>
+        <translation>hPa assoluti</translation>
+    </message>
+    <message>
+        <source>nothing: ready; a load test proves it</source>
+        <translation>niente: pronta; lo dimostra una prova sotto carico</translation>
+    </message>
+    <message>
+        <source>charge at no more than a tenth of its ampere hours, rest an hour or two, measure again</source>
+        <translation>caricare al massimo a un decimo degli amperora, riposare una o due ore, rimisurare</translation>
+    </message>
+    <message>
+        <source>charge slowly and check every cell with the hydrometer: cells that differ by more than 0.05 are worn out (common practice, no source)</source>
+        <translation>caricare piano e controllare ogni cella col densimetro: celle che differiscono di oltre 0,05 sono finite (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>charge slowly, rest an hour or two, measure again; if it stays below half charge, renew it (common practice, no source)</source>
+        <translation>caricare piano, riposare una o due ore, rimisurare; se resta sotto metà carica, sostituirla (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>cannot be read in a sealed AGM battery</source>
+        <translation>non si legge in una batteria AGM sigillata</translation>
+    </message>
+    <message>
+        <source>so low a voltage means a dead cell or a deep discharge, or the nominal voltage is wrong</source>
+        <translation>una tensione così bassa vuol dire cella morta, scarica profonda o tensione nominale sbagliata</translation>
+    </message>
+    <message>
+        <source>between the points of the %1 table: %2 %</source>
+        <translation>tra i punti della tabella %1: %2 %</translation>
+    </message>
+    <message>
+        <source>no charge can be told yet: let it rest an hour or two, measure again</source>
+        <translation>non si può ancora dire la carica: riposare una o due ore, rimisurare</translation>
+    </message>
+    <message>
+        <source>friction in place of nut_factor, or without it</source>
+        <translation>friction al posto di nut_factor, o senza</translation>
+    </message>
+    <message>
+        <source>proof load %1 N: share %2</source>
+        <translation>carico di prova %1 N: quota %2</translation>
+    </message>
+    <message>
+        <source>held to the limit given: %1 N.m</source>
+        <translation>tenuto al limite dato: %1 N.m</translation>
+    </message>
+    <message>
+        <source>thread in aluminium: the limit given rules, whatever the bolt could bear</source>
+        <translation>filetto in alluminio: vale il limite dato, qualunque cosa regga la vite</translation>
+    </message>
+    <message>
+        <source>colourless to amber</source>
+        <translation>da incolore ad ambra</translation>
+    </message>
+    <message>
+        <source>glycol fluids of DOT 3, DOT 4 and DOT 5.1 mix; the result is no better than the lower grade</source>
+        <translation>i fluidi al glicole DOT 3, DOT 4 e DOT 5.1 si mescolano; il risultato non è migliore del tipo inferiore</translation>
+    </message>
+    <message>
+        <source>not known what is in: do not mix; drain, clean and renew all rubber if in doubt</source>
+        <translation>non si sa che cosa c&apos;è dentro: non mescolare; nel dubbio scaricare, pulire e cambiare tutte le gomme</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are different families: they attack each other&apos;s rubber and do not mix</source>
+        <translation>%1 e %2 sono famiglie diverse: attaccano ognuno le gomme dell&apos;altro e non si mescolano</translation>
+    </message>
+    <message>
+        <source>the same kind of fluid</source>
+        <translation>lo stesso tipo di fluido</translation>
+    </message>
+    <message>
+        <source>change of family: strip, clean every passage with the right cleaner and renew all rubber, then fill with the new fluid alone</source>
+        <translation>cambio di famiglia: smontare, pulire ogni condotto col detergente giusto e cambiare tutte le gomme, poi mettere solo il fluido nuovo</translation>
+    </message>
+    <message>
+        <source>least boiling points of %1: dry %2, wet %3 degC</source>
+        <translation>punti d&apos;ebollizione minimi di %1: secco %2, umido %3 degC</translation>
+    </message>
+    <message>
+        <source>the lower grade</source>
+        <translation>il tipo inferiore</translation>
+    </message>
+    <message>
+        <source>mineral oil has no boiling point in this standard: the maker&apos;s sheet gives it</source>
+        <translation>l&apos;olio minerale non ha punto d&apos;ebollizione in questa norma: lo dà il foglio del costruttore</translation>
+    </message>
+    <message>
+        <source>fuse and connectors between regulator and battery</source>
+        <translation>fusibile e connettori tra regolatore e batteria</translation>
+    </message>
+    <message>
+        <source>earth of regulator and engine</source>
+        <translation>massa di regolatore e motore</translation>
+    </message>
+    <message>
+        <source>brushes and commutator</source>
+        <translation>spazzole e collettore</translation>
+    </message>
+    <message>
+        <source>cut-out or regulator contacts</source>
+        <translation>disgiuntore o contatti del regolatore</translation>
+    </message>
+    <message>
+        <source>field winding</source>
+        <translation>avvolgimento di campo</translation>
+    </message>
+    <message>
+        <source>connector between alternator and regulator (heat, green copper)</source>
+        <translation>connettore tra alternatore e regolatore (calore, rame verde)</translation>
+    </message>
+    <message>
+        <source>alternator winding open or to earth: measure its AC voltage and resistance</source>
+        <translation>avvolgimento dell&apos;alternatore aperto o a massa: misurarne tensione alternata e resistenza</translation>
+    </message>
+    <message>
+        <source>regulator or rectifier</source>
+        <translation>regolatore o raddrizzatore</translation>
+    </message>
+    <message>
+        <source>voltage drop in leads and earth: measure it with voltage-drop</source>
+        <translation>caduta di tensione in cavi e massa: misurarla con Caduta di tensione</translation>
+    </message>
+    <message>
+        <source>battery sulphated or with a bad cell: charge it and repeat</source>
+        <translation>batteria solfatata o con una cella guasta: caricarla e ripetere</translation>
+    </message>
+    <message>
+        <source>one phase missing: compare the three AC voltages</source>
+        <translation>manca una fase: confrontare le tre tensioni alternate</translation>
+    </message>
+    <message>
+        <source>worn brushes, slipping belt or regulator out of adjustment</source>
+        <translation>spazzole consumate, cinghia che slitta o regolatore sregolato</translation>
+    </message>
+    <message>
+        <source>alternator winding partly shorted, magnets weak</source>
+        <translation>avvolgimento in parte in corto, magneti deboli</translation>
+    </message>
+    <message>
+        <source>as given</source>
+        <translation>come dato</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>pratica comune, senza fonte</translation>
+    </message>
+    <message>
+        <source>rest %1 V, idle %2 V, revs %3 V: rise %4 V</source>
+        <translation>riposo %1 V, minimo %2 V, regime %3 V: salita %4 V</translation>
+    </message>
+    <message>
+        <source>battery: it rests as low as with a dead cell; charge and test it, then measure again</source>
+        <translation>batteria: a riposo sta bassa come con una cella morta; caricarla e provarla, poi rimisurare</translation>
+    </message>
+    <message>
+        <source>it charges, but the battery was low at rest: charge and test it</source>
+        <translation>carica, ma la batteria era bassa a riposo: caricarla e provarla</translation>
+    </message>
+    <message>
+        <source>battery: it was low at rest, and an empty one holds the voltage down; charge and test it, then measure again</source>
+        <translation>batteria: era bassa a riposo, e una scarica tiene giù la tensione; caricarla e provarla, poi rimisurare</translation>
+    </message>
+    <message>
+        <source>regulator, or its earth or sensing lead</source>
+        <translation>regolatore, o la sua massa o il filo di lettura</translation>
+    </message>
+    <message>
+        <source>battery with an open cell or loose terminal</source>
+        <translation>batteria con cella aperta o morsetto lento</translation>
+    </message>
+    <message>
+        <source>regulator contacts stuck</source>
+        <translation>contatti del regolatore incollati</translation>
+    </message>
+    <message>
+        <source>overcharging boils the battery and blows bulbs: do not ride on</source>
+        <translation>la sovraccarica fa bollire la batteria e brucia le lampade: non continuare a guidare</translation>
+    </message>
+    <message>
+        <source>at idle the battery still gives: usual for an old alternator with the lamps on, else look at idle speed and lamps (common practice, no source)</source>
+        <translation>al minimo dà ancora la batteria: normale con un vecchio alternatore e luci accese, altrimenti guardare il minimo e le lampade (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>falls with revs: a connection or the regulator fails as current rises; measure again</source>
+        <translation>cala col regime: una connessione o il regolatore cede quando la corrente sale; rimisurare</translation>
+    </message>
+    <message>
+        <source>ambient at that altitude: %1 kPa</source>
+        <translation>pressione ambiente a quell&apos;altitudine: %1 kPa</translation>
+    </message>
+    <message>
+        <source>%1 times the system: %2 mL to have ready</source>
+        <translation>%1 volte l&apos;impianto: tenerne pronti %2 mL</translation>
+    </message>
+    <message>
+        <source>this band was read in a summary only: advisory</source>
+        <translation>questa banda è stata letta solo in un riassunto: indicativa</translation>
+    </message>
+    <message>
+        <source>%1 mm from the line; the tape tells %2 mm</source>
+        <translation>%1 mm dalla linea; il metro distingue %2 mm</translation>
+    </message>
+    <message>
+        <source>air before %1 kg/m3, after %2 kg/m3: ratio %3</source>
+        <translation>aria prima %1 kg/m3, dopo %2 kg/m3: rapporto %3</translation>
+    </message>
+    <message>
+        <source>jets numbered by diameter: jet area goes with the root of the density ratio, so the diameter with its fourth root</source>
+        <translation>numerati a diametro: l&apos;area va con la radice del rapporto di densità, quindi il diametro con la radice quarta</translation>
+    </message>
+    <message>
+        <source>jets numbered by flow: the number goes with the root of the density ratio</source>
+        <translation>numerati a portata: il numero va con la radice del rapporto di densità</translation>
+    </message>
+    <message>
+        <source>tail and stop together</source>
+        <translation>coda e stop insieme</translation>
+    </message>
+    <message>
+        <source>one filament at a time</source>
+        <translation>un filamento per volta</translation>
+    </message>
+    <message>
+        <source>some of these bulbs&apos; watts are from memory: read them on the bulb</source>
+        <translation>alcuni di questi watt sono a memoria: leggerli sulla lampada</translation>
+    </message>
+    <message>
+        <source>the battery pays the difference: it goes flat while riding</source>
+        <translation>la batteria paga la differenza: si scarica guidando</translation>
+    </message>
+    <message>
+        <source>no air was lost: the difference is temperature, or within what the gauge can tell</source>
+        <translation>nessuna aria persa: la differenza è temperatura, o entro ciò che lo strumento distingue</translation>
+    </message>
+    <message>
+        <source>no loss: the limit is not reached</source>
+        <translation>nessuna perdita: il limite non si raggiunge</translation>
+    </message>
+    <message>
+        <source>does not fit a date</source>
+        <translation>non va con una data</translation>
+    </message>
+    <message>
+        <source>last is a date, this is none</source>
+        <translation>last è una data, questo no</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 giorni</translation>
+    </message>
+    <message>
+        <source>overdue by %1 days</source>
+        <translation>scaduto da %1 giorni</translation>
+    </message>
+    <message>
+        <source>the odometer now, such as 12400 km</source>
+        <translation>il contachilometri adesso, per esempio 12400 km</translation>
+    </message>
+    <message>
+        <source>calendar: months end on their last day where the day is missing</source>
+        <translation>calendario: i mesi finiscono all&apos;ultimo giorno dove il giorno manca</translation>
+    </message>
+    <message>
+        <source>fuel to oil from 8 to 200, such as 50, 50:1 or 2 %</source>
+        <translation>benzina a olio da 8 a 200, per esempio 50, 50:1 o 2 %</translation>
+    </message>
+    <message>
+        <source>one or both, from the manual</source>
+        <translation>uno o entrambi, dal manuale</translation>
+    </message>
+    <message>
+        <source>uncertainty of the reading at 20 degC: %1 ohm</source>
+        <translation>incertezza della lettura a 20 degC: %1 ohm</translation>
+    </message>
+    <message>
+        <source>no uncertainty was given: %1 ohm is assumed, 2 % and 0.02 ohm (common practice, no source)</source>
+        <translation>nessuna incertezza data: si presume %1 ohm, 2 % e 0,02 ohm (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>nearest in steps of %1 mm: %2 mm, which leaves %3 mm</source>
+        <translation>più vicino a passi di %1 mm: %2 mm, che lascia %3 mm</translation>
+    </message>
+    <message>
+        <source>it shows less than the true speed: not allowed in most places (from memory of UNECE R39)</source>
+        <translation>segna meno della velocità vera: vietato quasi ovunque (a memoria da UNECE R39)</translation>
+    </message>
+    <message>
+        <source>empty after %1 days: a battery cannot lose more than all</source>
+        <translation>vuota dopo %1 giorni: una batteria non può perdere più di tutto</translation>
+    </message>
+    <message>
+        <source>stage %1 of %2: %3 %4</source>
+        <translation>stadio %1 di %2: %3 %4</translation>
+    </message>
+    <message>
+        <source>across three quarters of the breadth, all round; pattern visible on the rest</source>
+        <translation>su tre quarti della larghezza, tutto intorno; altrove disegno visibile</translation>
+    </message>
+    <message>
+        <source>main grooves in the middle three quarters</source>
+        <translation>incavi principali nei tre quarti centrali</translation>
+    </message>
+    <message>
+        <source>mopeds, small and light motorcycles</source>
+        <translation>ciclomotori e motocicli leggeri</translation>
+    </message>
+    <message>
+        <source>middle three quarters</source>
+        <translation>tre quarti centrali</translation>
+    </message>
+    <message>
+        <source>treadwear indicator at 1/32 in: a making standard, not a roadside limit; states have their own</source>
+        <translation>indicatore d&apos;usura a 1/32 in: norma di costruzione, non limite su strada; gli Stati hanno i loro</translation>
+    </message>
+    <message>
+        <source>reject below 1/32 in</source>
+        <translation>scartare sotto 1/32 in</translation>
+    </message>
+    <message>
+        <source>motorcycle, or another country</source>
+        <translation>motorcycle, o un altro paese</translation>
+    </message>
+    <message>
+        <source>pattern visible</source>
+        <translation>disegno visibile</translation>
+    </message>
+    <message>
+        <source>no depth is laid down: look whether every original groove shows</source>
+        <translation>nessuna profondità prescritta: guardare se ogni incavo originale si vede</translation>
+    </message>
+    <message>
+        <source>age between %1 and %2 years, limit of the shop %3 years</source>
+        <translation>età tra %1 e %2 anni, limite dell&apos;officina %3 anni</translation>
+    </message>
+    <message>
+        <source>three digits: week %1 of a year before 2000 that ends in %2; the decade is not in the code</source>
+        <translation>tre cifre: settimana %1 di un anno prima del 2000 che finisce in %2; il decennio non è nel codice</translation>
+    </message>
+    <message>
+        <source>age is that of the youngest possible year: the tyre may be ten or twenty years older</source>
+        <translation>l&apos;età è quella dell&apos;anno più recente possibile: il pneumatico può avere dieci o vent&apos;anni di più</translation>
+    </message>
+    <message>
+        <source>week %1 of %2: %3 to %4</source>
+        <translation>settimana %1 del %2: dal %3 al %4</translation>
+    </message>
+    <message>
+        <source>no load index and speed symbol in the marking</source>
+        <translation>nessun indice di carico né codice di velocità nella sigla</translation>
+    </message>
+    <message>
+        <source>rider and luggage are %1 kg; a pair of these tyres holds %2 kg of machine, rider and luggage together</source>
+        <translation>guidatore e bagaglio pesano %1 kg; un paio di questi pneumatici regge %2 kg tra mezzo, guidatore e bagaglio</translation>
+    </message>
+    <message>
+        <source>rider and luggage alone are as much as one of these tyres holds, and most of it rests on the rear: look up the machine&apos;s highest load</source>
+        <translation>guidatore e bagaglio da soli sono quanto regge uno di questi pneumatici, e il più grava dietro: guardare il carico massimo del mezzo</translation>
+    </message>
+    <message>
+        <source>no check digit in this scheme</source>
+        <translation>nessuna cifra di controllo in questo schema</translation>
+    </message>
+    <message>
+        <source>no: 17 characters are wanted, %1 were given</source>
+        <translation>no: servono 17 caratteri, dati %1</translation>
+    </message>
+    <message>
+        <source>accepted as a plain frame number</source>
+        <translation>accettato come semplice numero di telaio</translation>
+    </message>
+    <message>
+        <source>%1 characters: not a number of 17</source>
+        <translation>%1 caratteri: non un numero da 17</translation>
+    </message>
+    <message>
+        <source>if the plate really shows so many, it is an older scheme without check digit</source>
+        <translation>se la targhetta ne mostra davvero tanti, è uno schema più vecchio senza cifra di controllo</translation>
+    </message>
+    <message>
+        <source>no: I, O and Q and signs are never used in a number of 17</source>
+        <translation>no: I, O e Q e segni non si usano mai in un numero da 17</translation>
+    </message>
+    <message>
+        <source>no: position 9 should be %1</source>
+        <translation>no: la posizione 9 dovrebbe essere %1</translation>
+    </message>
+    <message>
+        <source>outside North America the check digit is not required: there a failed one is only a hint</source>
+        <translation>fuori dal Nord America la cifra di controllo non è obbligatoria: lì una sbagliata è solo un indizio</translation>
+    </message>
+    <message>
+        <source>position 10 is no year code; outside North America it often is not</source>
+        <translation>la posizione 10 non è un codice d&apos;anno; fuori dal Nord America spesso non lo è</translation>
+    </message>
+    <message>
+        <source>the year code repeats every 30 years, and is only a hint outside North America</source>
+        <translation>il codice d&apos;anno si ripete ogni 30 anni, e fuori dal Nord America è solo un indizio</translation>
+    </message>
+    <message>
+        <source>starter cable under 0.91 m</source>
+        <translation>cavo d&apos;avviamento sotto 0,91 m</translation>
+    </message>
+    <message>
+        <source>starter cable 0.91 to 1.83 m</source>
+        <translation>cavo d&apos;avviamento da 0,91 a 1,83 m</translation>
+    </message>
+    <message>
+        <source>cranking circuit, 0.20 V for each 100 A: give the current</source>
+        <translation>circuito d&apos;avviamento, 0,20 V ogni 100 A: dare la corrente</translation>
+    </message>
+    <message>
+        <source>the cranking current in A</source>
+        <translation>la corrente d&apos;avviamento in A</translation>
+    </message>
+    <message>
+        <source>half the 12 V figure at 6 V: common practice, no source</source>
+        <translation>metà del valore a 12 V per 6 V: pratica comune, senza fonte</translation>
+    </message>
+    <message>
+        <source>any drop that the meter can tell from zero is too much: %1</source>
+        <translation>ogni caduta che lo strumento distingue da zero è troppa: %1</translation>
+    </message>
+    <message>
+        <source>the service limit of the manual</source>
+        <translation>il limite d&apos;usura del manuale</translation>
+    </message>
+    <message>
+        <source>%1 mm and more</source>
+        <translation>da %1 mm in su</translation>
+    </message>
+    <message>
+        <source>worn %1 mm in %2 km; %3 mm left: %4 km</source>
+        <translation>consumati %1 mm in %2 km; restano %3 mm: %4 km</translation>
+    </message>
+    <message>
+        <source>no wear was measured: what remains cannot be told</source>
+        <translation>nessuna usura misurata: ciò che resta non si può dire</translation>
+    </message>
+    <message>
+        <source>tan (light brown)</source>
+        <translation>marrone chiaro</translation>
+    </message>
+    <message>
+        <source>clear or white</source>
+        <translation>trasparente o bianco</translation>
+    </message>
+    <message>
+        <source>resistance %1 mohm/m (%2) at %3 degC: %4 mohm/m</source>
+        <translation>resistenza %1 mohm/m (%2) a %3 degC: %4 mohm/m</translation>
+    </message>
+    <message>
+        <source>solid copper, ASTM B258 size</source>
+        <translation>rame pieno, misura ASTM B258</translation>
+    </message>
+    <message>
+        <source>by area, from IEC 60228 class 5</source>
+        <translation>per sezione, da IEC 60228 classe 5</translation>
+    </message>
+    <message>
+        <source>the load wants a fuse of %1 A, more than this wire may stand behind (%2 A): take a thicker wire</source>
+        <translation>il carico vuole un fusibile da %1 A, più di quanto questo filo può avere davanti (%2 A): prendere un filo più grosso</translation>
+    </message>
+    <message>
+        <source>fuse: the next blade size from 1.25 x %1 A: %2 A; the wire may stand behind %3 A</source>
+        <translation>fusibile: la misura a lama seguente da 1.25 x %1 A: %2 A; il filo può avere davanti %3 A</translation>
+    </message>
+    <message>
+        <source>no blade fuse is large enough: such currents belong to the starter circuit</source>
+        <translation>nessun fusibile a lama basta: tali correnti sono del circuito d&apos;avviamento</translation>
+    </message>
+    <message>
+        <source>this wire may stand behind %1 A at most: take a thicker wire</source>
+        <translation>questo filo può avere davanti al massimo %1 A: prendere un filo più grosso</translation>
+    </message>
+    <message>
+        <source>yes: %1</source>
+        <translation>sì: %1</translation>
+    </message>
+    <message>
+        <source>no: %1</source>
+        <translation>no: %1</translation>
+    </message>
+    <message>
+        <source>overdue by %1</source>
+        <translation>scaduto di %1</translation>
+    </message>
+    <message>
+        <source>no uncertainty was given: %1 is assumed for an ordinary instrument (common practice, no source)</source>
+        <translation>nessuna incertezza data: si presume %1 per uno strumento comune (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>no verdict: %1</source>
+        <translation>nessun giudizio: %1</translation>
+    </message>
+    <message>
+        <source>what would settle it: %1</source>
+        <translation>che cosa lo chiarirebbe: %1</translation>
+    </message>
+    <message>
+        <source>limit: %1</source>
+        <translation>limite: %1</translation>
+    </message>
+    <message>
+        <source>load index %1 is outside the table of 30 to 80: look it up in the maker&apos;s book</source>
+        <translation>l&apos;indice di carico %1 è fuori dalla tabella da 30 a 80: cercarlo nel libro del costruttore</translation>
+    </message>
+    <message>
+        <source>speed symbol %1 has no fixed speed in the table</source>
+        <translation>il codice di velocità %1 non ha velocità fissa in tabella</translation>
+    </message>
+    <message>
+        <source>leave</source>
+        <translation>lasciare</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <translation>più basso</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>più alto</translation>
+    </message>
+    <message>
+        <source>would be more vapour than the whole pressure</source>
+        <translation>sarebbe più vapore di tutta la pressione</translation>
+    </message>
+    <message>
+        <source>a higher pressure or a lower temperature</source>
+        <translation>una pressione più alta o una temperatura più bassa</translation>
+    </message>
+    <message>
+        <source>stands beside a specific gravity: give one of them</source>
+        <translation>sta accanto a una densità: darne uno solo</translation>
+    </message>
+    <message>
+        <source>is missing, and so is specific_gravity</source>
+        <translation>manca, e anche specific_gravity</translation>
+    </message>
+    <message>
+        <source>one of voltage and specific_gravity</source>
+        <translation>uno tra voltage e specific_gravity</translation>
+    </message>
+    <message>
+        <source>is more than a battery at rest shows</source>
+        <translation>è più di quanto mostra una batteria a riposo</translation>
+    </message>
+    <message>
+        <source>up to 8 V for a 6 V battery</source>
+        <translation>fino a 8 V per una batteria da 6 V</translation>
+    </message>
+    <message>
+        <source>up to 16 V for a 12 V battery</source>
+        <translation>fino a 16 V per una batteria da 12 V</translation>
+    </message>
+    <message>
+        <source>a 6 V battery has half the voltage of the table: %1 V counts as %2 V</source>
+        <translation>una batteria da 6 V ha metà della tensione della tabella: %1 V contano come %2 V</translation>
+    </message>
+    <message>
+        <source>above 13 V it is charging or has not rested: wait an hour or two after charging, then measure again</source>
+        <translation>sopra 13 V sta caricando o non ha riposato: aspettare una o due ore dopo la carica, poi rimisurare</translation>
+    </message>
+    <message>
+        <source>is not a thread that is known here</source>
+        <translation>non è un filetto noto qui</translation>
+    </message>
+    <message>
+        <source>is not a property class of ISO 898-1</source>
+        <translation>non è una classe di ISO 898-1</translation>
+    </message>
+    <message>
+        <source>stands beside a nut_factor: they are two ways to say one thing</source>
+        <translation>sta accanto a un nut_factor: dicono la stessa cosa</translation>
+    </message>
+    <message>
+        <source>is missing, and so is friction</source>
+        <translation>manca, e anche friction</translation>
+    </message>
+    <message>
+        <source>one of nut_factor (0.05 to 0.6) and friction (0.03 to 0.6)</source>
+        <translation>uno tra nut_factor (da 0,05 a 0,6) e friction (da 0,03 a 0,6)</translation>
+    </message>
+    <message>
+        <source>has no part in a sum with nut_factor, which covers all friction</source>
+        <translation>non entra in un conto con nut_factor, che comprende tutto l&apos;attrito</translation>
+    </message>
+    <message>
+        <source>is not known for this thread</source>
+        <translation>non è noto per questo filetto</translation>
+    </message>
+    <message>
+        <source>give it in mm</source>
+        <translation>darlo in mm</translation>
+    </message>
+    <message>
+        <source>would stretch this bolt past its proof load of %1 N</source>
+        <translation>stirerebbe questa vite oltre il carico di prova di %1 N</translation>
+    </message>
+    <message>
+        <source>up to %1 N.m with this friction</source>
+        <translation>fino a %1 N.m con questo attrito</translation>
+    </message>
+    <message>
+        <source>means that the thread strips before the bolt yields: a reduced limit is needed and is not guessed</source>
+        <translation>vuol dire che il filetto si strappa prima che la vite ceda: serve un limite ridotto, e non si indovina</translation>
+    </message>
+    <message>
+        <source>give torque_limit, the figure of the manual for this thread</source>
+        <translation>dare torque_limit, il valore del manuale per questo filetto</translation>
+    </message>
+    <message>
+        <source>is not a grade that is known here</source>
+        <translation>non è un tipo noto qui</translation>
+    </message>
+    <message>
+        <source>an old single-phase alternator gives about 13.5 V at best</source>
+        <translation>un vecchio alternatore monofase dà al massimo circa 13,5 V</translation>
+    </message>
+    <message>
+        <source>a three-phase alternator gives about 14.5 V</source>
+        <translation>un alternatore trifase dà circa 14,5 V</translation>
+    </message>
+    <message>
+        <source>a dynamo with a good regulator gives about 14 V</source>
+        <translation>una dinamo con buon regolatore dà circa 14 V</translation>
+    </message>
+    <message>
+        <source>more lamps or larger bulbs than the generator feeds: see lamp-budget</source>
+        <translation>più lampade o più grandi di quanto alimenti il generatore: vedi Lampade e generatore</translation>
+    </message>
+    <message>
+        <source>up to %1 V</source>
+        <translation>fino a %1 V</translation>
+    </message>
+    <message>
+        <source>is not below limit_high</source>
+        <translation>non è sotto limit_high</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s two figures</source>
+        <translation>i due valori del manuale</translation>
+    </message>
+    <message>
+        <source>is not less than the stroke</source>
+        <translation>non è minore della corsa</translation>
+    </message>
+    <message>
+        <source>0 to %1 mm</source>
+        <translation>da 0 a %1 mm</translation>
+    </message>
+    <message>
+        <source>from exhaust closing only %1 cm3 are compressed</source>
+        <translation>dalla chiusura dello scarico si comprimono solo %1 cm3</translation>
+    </message>
+    <message>
+        <source>has an ambiguous unit</source>
+        <translation>ha un&apos;unità ambigua</translation>
+    </message>
+    <message>
+        <source>is ambiguous</source>
+        <translation>è ambiguo</translation>
+    </message>
+    <message>
+        <source>has no unit</source>
+        <translation>non ha unità</translation>
+    </message>
+    <message>
+        <source>has a unit that is not known here</source>
+        <translation>ha un&apos;unità non nota qui</translation>
+    </message>
+    <message>
+        <source>is not a unit that is known here</source>
+        <translation>non è un&apos;unità nota qui</translation>
+    </message>
+    <message>
+        <source>must be above zero for a consumption</source>
+        <translation>per un consumo deve essere sopra zero</translation>
+    </message>
+    <message>
+        <source>such as 60 mpg(imp)</source>
+        <translation>per esempio 60 mpg(imp)</translation>
+    </message>
+    <message>
+        <source>must not be zero for a consumption</source>
+        <translation>per un consumo non può essere zero</translation>
+    </message>
+    <message>
+        <source>such as 3.5 L/100km</source>
+        <translation>per esempio 3.5 L/100km</translation>
+    </message>
+    <message>
+        <source>must be above zero for a wire</source>
+        <translation>per un filo deve essere sopra zero</translation>
+    </message>
+    <message>
+        <source>such as 0.75 mm2</source>
+        <translation>per esempio 0.75 mm2</translation>
+    </message>
+    <message>
+        <source>is below absolute zero</source>
+        <translation>è sotto lo zero assoluto</translation>
+    </message>
+    <message>
+        <source>-273.15 degC and more</source>
+        <translation>da -273,15 degC in su</translation>
+    </message>
+    <message>
+        <source>an absolute pressure cannot be negative</source>
+        <translation>una pressione assoluta non può essere negativa</translation>
+    </message>
+    <message>
+        <source>0 and more</source>
+        <translation>da 0 in su</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-11-25</source>
+        <translation>una data come 2026-11-25</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un numero</translation>
+    </message>
+    <message>
+        <source>is out of range</source>
+        <translation>è fuori campo</translation>
+    </message>
+    <message>
+        <source>is not one of the choices</source>
+        <translation>non è una delle scelte</translation>
+    </message>
+    <message>
+        <source>is so long that the beam would reach the ground first</source>
+        <translation>è tanta che il fascio toccherebbe prima terra</translation>
+    </message>
+    <message>
+        <source>up to %1 m for this lamp height</source>
+        <translation>fino a %1 m per questa altezza del faro</translation>
+    </message>
+    <message>
+        <source>is not below the first pressure</source>
+        <translation>non è sotto la prima pressione</translation>
+    </message>
+    <message>
+        <source>below %1 kPa gauge</source>
+        <translation>sotto %1 kPa gauge</translation>
+    </message>
+    <message>
+        <source>from the second reading down to %1 kPa: %2 days</source>
+        <translation>dalla seconda lettura fino a %1 kPa: %2 giorni</translation>
+    </message>
+    <message>
+        <source>a time such as 6 months, 1 year or 90 days</source>
+        <translation>un tempo come 6 months, 1 year o 90 days</translation>
+    </message>
+    <message>
+        <source>a whole number of months or years</source>
+        <translation>un numero intero di mesi o anni</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation>manca</translation>
+    </message>
+    <message>
+        <source>a distance such as 3000 km</source>
+        <translation>una distanza come 3000 km</translation>
+    </message>
+    <message>
+        <source>above 0 km</source>
+        <translation>sopra 0 km</translation>
+    </message>
+    <message>
+        <source>0 to 10000000 km</source>
+        <translation>da 0 a 10000000 km</translation>
+    </message>
+    <message>
+        <source>is no mixture for a two-stroke</source>
+        <translation>non è una miscela per un due tempi</translation>
+    </message>
+    <message>
+        <source>is missing, and so is limit_low</source>
+        <translation>manca, e anche limit_low</translation>
+    </message>
+    <message>
+        <source>a connection is not corrected for temperature</source>
+        <translation>una connessione non si corregge per la temperatura</translation>
+    </message>
+    <message>
+        <source>is above limit_high</source>
+        <translation>è sopra limit_high</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s two figures, the smaller first</source>
+        <translation>i due valori del manuale, il minore per primo</translation>
+    </message>
+    <message>
+        <source>is too thin for that clearance: nothing would be left of the new one</source>
+        <translation>è troppo sottile per quel gioco: della nuova non resterebbe niente</translation>
+    </message>
+    <message>
+        <source>check the three figures; the valve may not seat</source>
+        <translation>controllare i tre valori; forse la valvola non chiude</translation>
+    </message>
+    <message>
+        <source>stands beside a true distance: give one of them</source>
+        <translation>sta accanto a una distanza vera: darne una sola</translation>
+    </message>
+    <message>
+        <source>is missing, and so is true_distance</source>
+        <translation>manca, e anche true_distance</translation>
+    </message>
+    <message>
+        <source>one of true_distance and true_speed</source>
+        <translation>uno tra true_distance e true_speed</translation>
+    </message>
+    <message>
+        <source>a distance, such as 10.4 km</source>
+        <translation>una distanza, per esempio 10.4 km</translation>
+    </message>
+    <message>
+        <source>a speed, such as 52 km/h</source>
+        <translation>una velocità, per esempio 52 km/h</translation>
+    </message>
+    <message>
+        <source>0 to 1000000 km</source>
+        <translation>da 0 a 1000000 km</translation>
+    </message>
+    <message>
+        <source>0 to 400 km/h</source>
+        <translation>da 0 a 400 km/h</translation>
+    </message>
+    <message>
+        <source>must be a whole number</source>
+        <translation>deve essere un numero intero</translation>
+    </message>
+    <message>
+        <source>1, 2, 3 and so on</source>
+        <translation>1, 2, 3 e così via</translation>
+    </message>
+    <message>
+        <source>is not longer than half the stroke</source>
+        <translation>non è più lunga di mezza corsa</translation>
+    </message>
+    <message>
+        <source>more than %1 mm; about twice the stroke is usual</source>
+        <translation>più di %1 mm; di solito circa il doppio della corsa</translation>
+    </message>
+    <message>
+        <source>stands beside a travel: give one of them</source>
+        <translation>sta accanto a una corsa: darne una sola</translation>
+    </message>
+    <message>
+        <source>is missing, and so is travel</source>
+        <translation>manca, e anche travel</translation>
+    </message>
+    <message>
+        <source>one of degrees and travel</source>
+        <translation>uno tra degrees e travel</translation>
+    </message>
+    <message>
+        <source>is more than the stroke</source>
+        <translation>è più della corsa</translation>
+    </message>
+    <message>
+        <source>turned back so far the adapter leaves no arm</source>
+        <translation>girata così indietro la prolunga non lascia braccio</translation>
+    </message>
+    <message>
+        <source>an adapter shorter than %1 mm, or another angle</source>
+        <translation>una prolunga più corta di %1 mm, o un altro angolo</translation>
+    </message>
+    <message>
+        <source>up to 50 cc: every original groove must show</source>
+        <translation>fino a 50 cc: ogni incavo originale deve vedersi</translation>
+    </message>
+    <message>
+        <source>is not a date code</source>
+        <translation>non è un codice data</translation>
+    </message>
+    <message>
+        <source>names week %1, which does not exist</source>
+        <translation>indica la settimana %1, che non esiste</translation>
+    </message>
+    <message>
+        <source>lies in the future: week %1 of %2 began on %3</source>
+        <translation>è nel futuro: la settimana %1 del %2 comincia il %3</translation>
+    </message>
+    <message>
+        <source>a week 53 is rare: read the code again</source>
+        <translation>una settimana 53 è rara: rileggere il codice</translation>
+    </message>
+    <message>
+        <source>such as 100/90-10 56J, 120/70 R 12 58P or 3.50-10 59J</source>
+        <translation>per esempio 100/90-10 56J, 120/70 R 12 58P o 3.50-10 59J</translation>
+    </message>
+    <message>
+        <source>is too long for a tyre marking</source>
+        <translation>è troppo lungo per una sigla di pneumatico</translation>
+    </message>
+    <message>
+        <source>is not a marking that is read here</source>
+        <translation>non è una sigla che si legge qui</translation>
+    </message>
+    <message>
+        <source>has a width, aspect or rim beyond motorcycle tyres</source>
+        <translation>ha larghezza, rapporto o cerchio oltre i pneumatici da moto</translation>
+    </message>
+    <message>
+        <source>an inch marking names no height: it is taken as equal to the width (common practice, no source)</source>
+        <translation>una sigla in pollici non dice l&apos;altezza: si prende uguale alla larghezza (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>would end below the ambient pressure: the tyre is flat there</source>
+        <translation>finirebbe sotto la pressione ambiente: lì il pneumatico è a terra</translation>
+    </message>
+    <message>
+        <source>a higher pressure at the start</source>
+        <translation>una pressione iniziale più alta</translation>
+    </message>
+    <message>
+        <source>is no frame number</source>
+        <translation>non è un numero di telaio</translation>
+    </message>
+    <message>
+        <source>17 characters, or an older number as stamped</source>
+        <translation>17 caratteri, o un numero più vecchio come punzonato</translation>
+    </message>
+    <message>
+        <source>read it again: 1 for I, 0 for O and Q</source>
+        <translation>rileggerlo: 1 per I, 0 per O e Q</translation>
+    </message>
+    <message>
+        <source>a right check digit does not prove the number: letters and digits share values</source>
+        <translation>una cifra di controllo giusta non prova il numero: lettere e cifre hanno valori in comune</translation>
+    </message>
+    <message>
+        <source>is needed: this limit is 0.20 V for each 100 A</source>
+        <translation>serve: questo limite è 0,20 V ogni 100 A</translation>
+    </message>
+    <message>
+        <source>is the same as new: nothing could wear</source>
+        <translation>è uguale a nuovo: niente potrebbe consumarsi</translation>
+    </message>
+    <message>
+        <source>is better than new</source>
+        <translation>è meglio che nuovo</translation>
+    </message>
+    <message>
+        <source>up to %1 mm</source>
+        <translation>fino a %1 mm</translation>
+    </message>
+    <message>
+        <source>stands beside a power: give one of them</source>
+        <translation>sta accanto a una potenza: darne una sola</translation>
+    </message>
+    <message>
+        <source>is missing, and so is power</source>
+        <translation>manca, e anche power</translation>
+    </message>
+    <message>
+        <source>one of current and power</source>
+        <translation>uno tra current e power</translation>
+    </message>
+    <message>
+        <source>0.03 to 100 mm2, or 32 to 1 AWG</source>
+        <translation>da 0.03 a 100 mm2, o da 32 a 1 AWG</translation>
+    </message>
+    <message>
+        <source>would lose %1 V of %2 V in the wire</source>
+        <translation>perderebbe %1 V su %2 V nel filo</translation>
+    </message>
+    <message>
+        <source>a thicker wire, a shorter one or a smaller load</source>
+        <translation>un filo più grosso, più corto o meno carico</translation>
+    </message>
+    <message>
+        <source>above %1</source>
+        <translation>sopra %1</translation>
+    </message>
+    <message>
+        <source>from %1 up</source>
+        <translation>da %1 in su</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>fino a %1</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>da %1 a %2</translation>
+    </message>
+    <message>
+        <source>above %1 up to %2</source>
+        <translation>sopra %1 fino a %2</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>uno tra %1</translation>
+    </message>
+    <message>
+        <source>is missing (%1)</source>
+        <translation>manca (%1)</translation>
+    </message>
+    <message>
+        <source>%1, a fine pitch written as M10x1.25</source>
+        <translation>%1, un passo fine scritto come M10x1.25</translation>
+    </message>
+    <message>
+        <source>a pitch from 0.2 to %1 mm (the coarse one)</source>
+        <translation>un passo da 0.2 a %1 mm (quello grosso)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither a bulb type nor a power</source>
+        <translation>&quot;%1&quot; non è né un tipo di lampada né una potenza</translation>
+    </message>
+    <message>
+        <source>watts such as 5 W or 35/35 W, or one of %1; &quot;2 x P21W&quot; for two</source>
+        <translation>watt come 5 W o 35/35 W, o uno tra %1; &quot;2 x P21W&quot; per due</translation>
+    </message>
+    <message>
+        <source>has no rule on file for %1</source>
+        <translation>non ha una regola registrata per %1</translation>
+    </message>
+    <message>
+        <source>weeks 01 to 53; %1</source>
+        <translation>settimane da 01 a 53; %1</translation>
+    </message>
+    <message>
+        <source>a code up to today, %1</source>
+        <translation>un codice fino a oggi, %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>specific gravity at 26.7 degC: %1 + 0.004 x (%2 F - 80)/10 = %3</source>
+        <translation>densità a 26,7 degC: %1 + 0,004 x (%2 F - 80)/10 = %3</translation>
+    </message>
+    <message>
+        <source>K = %1 as given</source>
+        <translation>K = %1 come dato</translation>
+    </message>
+    <message>
+        <source>preload F = T/(K d) = %1 N.m/(%2 x %3 mm) = %4 N</source>
+        <translation>precarico F = T/(K d) = %1 N.m/(%2 x %3 mm) = %4 N</translation>
+    </message>
+    <message>
+        <source>stress area As = pi/4 (d - 0.938194 P)^2 = %1 mm2, %2 mm2 in the table</source>
+        <translation>sezione resistente As = pi/4 (d - 0.938194 P)^2 = %1 mm2, %2 mm2 in tabella</translation>
+    </message>
+    <message>
+        <source>preload F = %1 x %2 MPa x %3 mm2 = %4 N</source>
+        <translation>precarico F = %1 x %2 MPa x %3 mm2 = %4 N</translation>
+    </message>
+    <message>
+        <source>torque T = K d F = %1 x %2 mm x %3 N = %4 N.m</source>
+        <translation>coppia T = K d F = %1 x %2 mm x %3 N = %4 N.m</translation>
+    </message>
+    <message>
+        <source>swept volume = pi/4 x (%1 mm)^2 x %2 mm = %3 cm3</source>
+        <translation>cilindrata = pi/4 x (%1 mm)^2 x %2 mm = %3 cm3</translation>
+    </message>
+    <message>
+        <source>ratio = (%1 + %2)/%3 = %4</source>
+        <translation>rapporto = (%1 + %2)/%3 = %4</translation>
+    </message>
+    <message>
+        <source>line = pi/4 x (%1 mm)^2 x %2 m = %3 mL</source>
+        <translation>tubo = pi/4 x (%1 mm)^2 x %2 m = %3 mL</translation>
+    </message>
+    <message>
+        <source>system = %1 + %2 + %3 = %4 mL</source>
+        <translation>impianto = %1 + %2 + %3 = %4 mL</translation>
+    </message>
+    <message>
+        <source>speed = %1 rpm/%2 x %3 m x 60/1000 = %4 km/h</source>
+        <translation>velocità = %1 rpm/%2 x %3 m x 60/1000 = %4 km/h</translation>
+    </message>
+    <message>
+        <source>mean piston speed = S n/30000 = %1 m/s</source>
+        <translation>velocità media del pistone = S n/30000 = %1 m/s</translation>
+    </message>
+    <message>
+        <source>drop = per cent/100 x distance = %1 to %2 mm</source>
+        <translation>abbassamento = per cento/100 x distanza = da %1 a %2 mm</translation>
+    </message>
+    <message>
+        <source>jet = %1 x ratio^%2 = %3</source>
+        <translation>getto = %1 x rapporto^%2 = %3</translation>
+    </message>
+    <message>
+        <source>spare = %1 W - %2 W = %3 W</source>
+        <translation>avanzo = %1 W - %2 W = %3 W</translation>
+    </message>
+    <message>
+        <source>second reading at the first temperature: (%1 + %2) x %3 K/%4 K - %5 = %6 kPa</source>
+        <translation>seconda lettura alla prima temperatura: (%1 + %2) x %3 K/%4 K - %5 = %6 kPa</translation>
+    </message>
+    <message>
+        <source>lost: %1 kPa in %2 days = %3 kPa a day</source>
+        <translation>perso: %1 kPa in %2 giorni = %3 kPa al giorno</translation>
+    </message>
+    <message>
+        <source>%1 + %2 = %3; from %4 that is %5 days</source>
+        <translation>%1 + %2 = %3; dal %4 sono %5 giorni</translation>
+    </message>
+    <message>
+        <source>%1 + %2 = %3 km; now %4 km: %5 km left</source>
+        <translation>%1 + %2 = %3 km; ora %4 km: restano %5 km</translation>
+    </message>
+    <message>
+        <source>oil = finished mix/(ratio + 1) = %1 L/(%2 + 1) = %3 mL</source>
+        <translation>olio = miscela finita/(rapporto + 1) = %1 L/(%2 + 1) = %3 mL</translation>
+    </message>
+    <message>
+        <source>oil = fuel/ratio = %1 L/%2 = %3 mL</source>
+        <translation>olio = benzina/rapporto = %1 L/%2 = %3 mL</translation>
+    </message>
+    <message>
+        <source>at 20 degC: %1 ohm/(1 + 0.00393 x (%2 - 20)) = %3 ohm</source>
+        <translation>a 20 degC: %1 ohm/(1 + 0.00393 x (%2 - 20)) = %3 ohm</translation>
+    </message>
+    <message>
+        <source>new shim = %1 + %2 - %3 = %4 mm</source>
+        <translation>spessore nuovo = %1 + %2 - %3 = %4 mm</translation>
+    </message>
+    <message>
+        <source>error = (shown - true)/true = (%1 - %2)/%3 = %4 %</source>
+        <translation>errore = (segnato - vero)/vero = (%1 - %2)/%3 = %4 %</translation>
+    </message>
+    <message>
+        <source>charge = %1 A x %2 h = %3 Ah of %4 Ah: %5 %</source>
+        <translation>carica = %1 A x %2 h = %3 Ah su %4 Ah: %5 %</translation>
+    </message>
+    <message>
+        <source>arc = pi D a/360 = %1 mm; chord = D sin(a/2) = %2 mm</source>
+        <translation>arco = pi D a/360 = %1 mm; corda = D sin(a/2) = %2 mm</translation>
+    </message>
+    <message>
+        <source>setting = torque x L/(L + E cos a) = %1 N.m x %2</source>
+        <translation>taratura = coppia x L/(L + E cos a) = %1 N.m x %2</translation>
+    </message>
+    <message>
+        <source>diameter = %1 in x 25.4 + 2 x %2 mm x %3 = %4 mm</source>
+        <translation>diametro = %1 in x 25.4 + 2 x %2 mm x %3 = %4 mm</translation>
+    </message>
+    <message>
+        <source>absolute before: %1 + %2 = %3 kPa</source>
+        <translation>assoluta prima: %1 + %2 = %3 kPa</translation>
+    </message>
+    <message>
+        <source>absolute after: x (%1 K / %2 K) = %3 kPa</source>
+        <translation>assoluta dopo: x (%1 K / %2 K) = %3 kPa</translation>
+    </message>
+    <message>
+        <source>gauge after: less ambient %1 kPa = %2 kPa</source>
+        <translation>relativa dopo: meno ambiente %1 kPa = %2 kPa</translation>
+    </message>
+    <message>
+        <source>sum of value x weight = %1, mod 11 = %2: check digit %3, position 9 shows %4</source>
+        <translation>somma di valore x peso = %1, mod 11 = %2: cifra di controllo %3, la posizione 9 mostra %4</translation>
+    </message>
+    <message>
+        <source>resistance = %1 V/%2 A = %3 ohm</source>
+        <translation>resistenza = %1 V/%2 A = %3 ohm</translation>
+    </message>
+    <message>
+        <source>current = %1 W/%2 V = %3 A</source>
+        <translation>corrente = %1 W/%2 V = %3 A</translation>
+    </message>
+    <message>
+        <source>drop = I R L = %1 A x %2 mohm/m x %3 m = %4 V</source>
+        <translation>caduta = I R L = %1 A x %2 mohm/m x %3 m = %4 V</translation>
+    </message>
+    <message>
+        <source>0 straight ahead, 90 square, 180 turned back</source>
+        <translation>0 dritta, 90 a squadra, 180 all&apos;indietro</translation>
+    </message>
+    <message>
+        <source>2 where the return is a wire as well</source>
+        <translation>2 dove anche il ritorno è un filo</translation>
+    </message>
+    <message>
+        <source>6 months, 1 year, 90 days or 3000 km</source>
+        <translation>6 months, 1 year, 90 days o 3000 km</translation>
+    </message>
+    <message>
+        <source>A starting point for the main jet at another height or temperature.</source>
+        <translation>Un punto di partenza per il getto massimo ad altra quota o temperatura.</translation>
+    </message>
+    <message>
+        <source>A torque for a bolt of known thread and class where the manual gives none.</source>
+        <translation>Una coppia per una vite di filetto e classe noti dove il manuale non ne dà.</translation>
+    </message>
+    <message>
+        <source>A winding&apos;s resistance brought to 20 degC and held against its limits; an earth or a continuity as it is.</source>
+        <translation>La resistenza di un avvolgimento portata a 20 degC e confrontata coi limiti; una massa o continuità com&apos;è.</translation>
+    </message>
+    <message>
+        <source>AGM, sealed</source>
+        <translation>AGM, sigillata</translation>
+    </message>
+    <message>
+        <source>Adapter length E</source>
+        <translation>Lunghezza prolunga E</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Età</translation>
+    </message>
+    <message>
+        <source>Age limit of the shop</source>
+        <translation>Limite d&apos;età dell&apos;officina</translation>
+    </message>
+    <message>
+        <source>Age of a tyre</source>
+        <translation>Età di un pneumatico</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitudine</translation>
+    </message>
+    <message>
+        <source>Altitude now</source>
+        <translation>Altitudine adesso</translation>
+    </message>
+    <message>
+        <source>Altitude then</source>
+        <translation>Altitudine allora</translation>
+    </message>
+    <message>
+        <source>Altitude there</source>
+        <translation>Altitudine là</translation>
+    </message>
+    <message>
+        <source>Angle a</source>
+        <translation>Angolo a</translation>
+    </message>
+    <message>
+        <source>Arc on the flywheel</source>
+        <translation>Arco sul volano</translation>
+    </message>
+    <message>
+        <source>Assumption</source>
+        <translation>Ipotesi</translation>
+    </message>
+    <message>
+        <source>At idle</source>
+        <translation>Al minimo</translation>
+    </message>
+    <message>
+        <source>At rest</source>
+        <translation>A riposo</translation>
+    </message>
+    <message>
+        <source>At revs</source>
+        <translation>A regime</translation>
+    </message>
+    <message>
+        <source>At sea level</source>
+        <translation>Al livello del mare</translation>
+    </message>
+    <message>
+        <source>Austria</source>
+        <translation>Austria</translation>
+    </message>
+    <message>
+        <source>Battery voltage at rest, at idle and at revs: whether the charging system works and what to look at.</source>
+        <translation>Tensione della batteria a riposo, al minimo e a regime: se la ricarica funziona e dove guardare.</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation>Alesaggio</translation>
+    </message>
+    <message>
+        <source>Bore of line</source>
+        <translation>Diametro interno del tubo</translation>
+    </message>
+    <message>
+        <source>Brake fluid</source>
+        <translation>Liquido freni</translation>
+    </message>
+    <message>
+        <source>Caliper or cylinder</source>
+        <translation>Pinza o cilindretto</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Capacità</translation>
+    </message>
+    <message>
+        <source>Chamber</source>
+        <translation>Camera</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Variazione</translation>
+    </message>
+    <message>
+        <source>Charge</source>
+        <translation>Carica</translation>
+    </message>
+    <message>
+        <source>Charge lost</source>
+        <translation>Carica persa</translation>
+    </message>
+    <message>
+        <source>Charge of a battery</source>
+        <translation>Carica della batteria</translation>
+    </message>
+    <message>
+        <source>Check digit</source>
+        <translation>Cifra di controllo</translation>
+    </message>
+    <message>
+        <source>Chord on the flywheel</source>
+        <translation>Corda sul volano</translation>
+    </message>
+    <message>
+        <source>Circumference</source>
+        <translation>Circonferenza</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Classe</translation>
+    </message>
+    <message>
+        <source>Clearance measured</source>
+        <translation>Gioco misurato</translation>
+    </message>
+    <message>
+        <source>Clearance wanted</source>
+        <translation>Gioco voluto</translation>
+    </message>
+    <message>
+        <source>Clearance with the nearest</source>
+        <translation>Gioco col più vicino</translation>
+    </message>
+    <message>
+        <source>Coefficient of friction</source>
+        <translation>Coefficiente d&apos;attrito</translation>
+    </message>
+    <message>
+        <source>Colour of the fuse</source>
+        <translation>Colore del fusibile</translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation>Rapporto di compressione</translation>
+    </message>
+    <message>
+        <source>Compression reading and altitude</source>
+        <translation>Compressione e altitudine</translation>
+    </message>
+    <message>
+        <source>Conductors</source>
+        <translation>Conduttori</translation>
+    </message>
+    <message>
+        <source>Connecting rod</source>
+        <translation>Biella</translation>
+    </message>
+    <message>
+        <source>Content of the system</source>
+        <translation>Contenuto dell&apos;impianto</translation>
+    </message>
+    <message>
+        <source>Convert a unit</source>
+        <translation>Convertire un&apos;unità</translation>
+    </message>
+    <message>
+        <source>Country</source>
+        <translation>Paese</translation>
+    </message>
+    <message>
+        <source>Crank angle</source>
+        <translation>Angolo di manovella</translation>
+    </message>
+    <message>
+        <source>Crank angle to piston travel and back, and the mark on the flywheel.</source>
+        <translation>Dall&apos;angolo di manovella alla corsa del pistone e viceversa, e il segno sul volano.</translation>
+    </message>
+    <message>
+        <source>Cross-section</source>
+        <translation>Sezione</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corrente</translation>
+    </message>
+    <message>
+        <source>Current of the load</source>
+        <translation>Corrente del carico</translation>
+    </message>
+    <message>
+        <source>Current, voltage drop and fuse for a load at the end of a wire.</source>
+        <translation>Corrente, caduta di tensione e fusibile per un carico in fondo a un filo.</translation>
+    </message>
+    <message>
+        <source>DOT 3, DOT 4, DOT 5, DOT 5.1 or mineral</source>
+        <translation>DOT 3, DOT 4, DOT 5, DOT 5.1 o mineral</translation>
+    </message>
+    <message>
+        <source>DOT 3, DOT 4, DOT 5, DOT 5.1, mineral or unknown</source>
+        <translation>DOT 3, DOT 4, DOT 5, DOT 5.1, mineral o unknown</translation>
+    </message>
+    <message>
+        <source>DOT 5 (silicone) and DOT 5.1 (glycol) sound alike and never mix</source>
+        <translation>DOT 5 (silicone) e DOT 5.1 (glicole) suonano uguali e non si mescolano mai</translation>
+    </message>
+    <message>
+        <source>Date code</source>
+        <translation>Codice data</translation>
+    </message>
+    <message>
+        <source>Days standing</source>
+        <translation>Giorni da fermo</translation>
+    </message>
+    <message>
+        <source>Days to the limit</source>
+        <translation>Giorni fino al limite</translation>
+    </message>
+    <message>
+        <source>Days until the limit</source>
+        <translation>Giorni fino al limite</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densità</translation>
+    </message>
+    <message>
+        <source>Density altitude</source>
+        <translation>Altitudine di densità</translation>
+    </message>
+    <message>
+        <source>Density of the air</source>
+        <translation>Densità dell&apos;aria</translation>
+    </message>
+    <message>
+        <source>Density ratio</source>
+        <translation>Rapporto di densità</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Profondità</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diametro</translation>
+    </message>
+    <message>
+        <source>Displacement of one cylinder</source>
+        <translation>Cilindrata di un cilindro</translation>
+    </message>
+    <message>
+        <source>Distance so far</source>
+        <translation>Distanza finora</translation>
+    </message>
+    <message>
+        <source>Distance to the wall</source>
+        <translation>Distanza dal muro</translation>
+    </message>
+    <message>
+        <source>Does it charge?</source>
+        <translation>Carica?</translation>
+    </message>
+    <message>
+        <source>Drain while standing</source>
+        <translation>Assorbimento da fermo</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Caduta</translation>
+    </message>
+    <message>
+        <source>Drop measured</source>
+        <translation>Abbassamento misurato</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Scade</translation>
+    </message>
+    <message>
+        <source>Engine speed</source>
+        <translation>Regime motore</translation>
+    </message>
+    <message>
+        <source>Error</source>
+        <translation>Errore</translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation>Ogni</translation>
+    </message>
+    <message>
+        <source>Exhaust port</source>
+        <translation>Luce di scarico</translation>
+    </message>
+    <message>
+        <source>Factor</source>
+        <translation>Fattore</translation>
+    </message>
+    <message>
+        <source>Final torque</source>
+        <translation>Coppia finale</translation>
+    </message>
+    <message>
+        <source>Finished mix</source>
+        <translation>Miscela finita</translation>
+    </message>
+    <message>
+        <source>First pressure</source>
+        <translation>Prima pressione</translation>
+    </message>
+    <message>
+        <source>First temperature</source>
+        <translation>Prima temperatura</translation>
+    </message>
+    <message>
+        <source>Fluid for a flush</source>
+        <translation>Fluido per lo spurgo</translation>
+    </message>
+    <message>
+        <source>Flywheel diameter</source>
+        <translation>Diametro del volano</translation>
+    </message>
+    <message>
+        <source>Frame number</source>
+        <translation>Numero di telaio</translation>
+    </message>
+    <message>
+        <source>Friction under the head</source>
+        <translation>Attrito sotto testa</translation>
+    </message>
+    <message>
+        <source>From bore, stroke and the volume of the chamber.</source>
+        <translation>Da alesaggio, corsa e volume della camera.</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Benzina</translation>
+    </message>
+    <message>
+        <source>Fuse</source>
+        <translation>Fusibile</translation>
+    </message>
+    <message>
+        <source>Generator</source>
+        <translation>Generatore</translation>
+    </message>
+    <message>
+        <source>Germany</source>
+        <translation>Germania</translation>
+    </message>
+    <message>
+        <source>Greatest angle</source>
+        <translation>Angolo massimo</translation>
+    </message>
+    <message>
+        <source>Greatest drop</source>
+        <translation>Abbassamento massimo</translation>
+    </message>
+    <message>
+        <source>H4 (P43t) and HS1 (PX43t) are not alike: do not swap them</source>
+        <translation>H4 (P43t) e HS1 (PX43t) non sono uguali: non scambiarle</translation>
+    </message>
+    <message>
+        <source>Headlamp aim</source>
+        <translation>Orientamento del faro</translation>
+    </message>
+    <message>
+        <source>Height of the lamp</source>
+        <translation>Altezza del faro</translation>
+    </message>
+    <message>
+        <source>How far speedometer or odometer are out.</source>
+        <translation>Di quanto sbagliano tachimetro o contachilometri.</translation>
+    </message>
+    <message>
+        <source>How fast a tyre or a crankcase loses air, with the temperature taken out.</source>
+        <translation>Quanto in fretta un pneumatico o un carter perde aria, tolta la temperatura.</translation>
+    </message>
+    <message>
+        <source>How full a lead-acid battery is, from its rested voltage or its acid.</source>
+        <translation>Quanto è carica una batteria al piombo, dalla tensione a riposo o dall&apos;acido.</translation>
+    </message>
+    <message>
+        <source>How much air there is for the engine to breathe.</source>
+        <translation>Quanta aria ha il motore da respirare.</translation>
+    </message>
+    <message>
+        <source>How much brake or clutch fluid to have ready before the circuit is opened.</source>
+        <translation>Quanto liquido di freno o frizione tenere pronto prima di aprire il circuito.</translation>
+    </message>
+    <message>
+        <source>How much of the battery a standing current takes until the next ride.</source>
+        <translation>Quanta batteria toglie una corrente a riposo fino alla prossima uscita.</translation>
+    </message>
+    <message>
+        <source>How much oil goes into the fuel.</source>
+        <translation>Quanto olio va nella benzina.</translation>
+    </message>
+    <message>
+        <source>Ignition timing</source>
+        <translation>Anticipo d&apos;accensione</translation>
+    </message>
+    <message>
+        <source>In the machine</source>
+        <translation>Nel mezzo</translation>
+    </message>
+    <message>
+        <source>In which order and stages to tighten several bolts of one joint.</source>
+        <translation>In quale ordine e stadi serrare più viti di un giunto.</translation>
+    </message>
+    <message>
+        <source>Jet</source>
+        <translation>Getto</translation>
+    </message>
+    <message>
+        <source>Jet now</source>
+        <translation>Getto adesso</translation>
+    </message>
+    <message>
+        <source>Lamps</source>
+        <translation>Lampade</translation>
+    </message>
+    <message>
+        <source>Lamps and generator</source>
+        <translation>Lampade e generatore</translation>
+    </message>
+    <message>
+        <source>Last done</source>
+        <translation>Fatto l&apos;ultima volta</translation>
+    </message>
+    <message>
+        <source>Law</source>
+        <translation>Legge</translation>
+    </message>
+    <message>
+        <source>Least angle</source>
+        <translation>Angolo minimo</translation>
+    </message>
+    <message>
+        <source>Least drop</source>
+        <translation>Abbassamento minimo</translation>
+    </message>
+    <message>
+        <source>Least dry boiling point</source>
+        <translation>Ebollizione minima a secco</translation>
+    </message>
+    <message>
+        <source>Least wet boiling point</source>
+        <translation>Ebollizione minima umido</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Resta</translation>
+    </message>
+    <message>
+        <source>Length of line</source>
+        <translation>Lunghezza del tubo</translation>
+    </message>
+    <message>
+        <source>Length of wire</source>
+        <translation>Lunghezza del filo</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Limit of the manual</source>
+        <translation>Limite del manuale</translation>
+    </message>
+    <message>
+        <source>Limit of the thread</source>
+        <translation>Limite del filetto</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carico</translation>
+    </message>
+    <message>
+        <source>Loss</source>
+        <translation>Perdita</translation>
+    </message>
+    <message>
+        <source>Loss of pressure</source>
+        <translation>Perdita di pressione</translation>
+    </message>
+    <message>
+        <source>Loss per day</source>
+        <translation>Perdita al giorno</translation>
+    </message>
+    <message>
+        <source>Loss that is allowed</source>
+        <translation>Perdita ammessa</translation>
+    </message>
+    <message>
+        <source>Lower limit</source>
+        <translation>Limite inferiore</translation>
+    </message>
+    <message>
+        <source>Lower limit of the manual</source>
+        <translation>Limite inferiore del manuale</translation>
+    </message>
+    <message>
+        <source>Lowest allowed</source>
+        <translation>Minimo ammesso</translation>
+    </message>
+    <message>
+        <source>M3 to M16, property classes 4.6 to 12.9 of ISO 898-1</source>
+        <translation>da M3 a M16, classi da 4.6 a 12.9 di ISO 898-1</translation>
+    </message>
+    <message>
+        <source>Made from</source>
+        <translation>Fatto dal</translation>
+    </message>
+    <message>
+        <source>Made to</source>
+        <translation>Fatto entro il</translation>
+    </message>
+    <message>
+        <source>Main jet in other air</source>
+        <translation>Getto massimo in altra aria</translation>
+    </message>
+    <message>
+        <source>Marking</source>
+        <translation>Sigla</translation>
+    </message>
+    <message>
+        <source>Marking of a tyre</source>
+        <translation>Sigla di un pneumatico</translation>
+    </message>
+    <message>
+        <source>Maryland</source>
+        <translation>Maryland</translation>
+    </message>
+    <message>
+        <source>May mix</source>
+        <translation>Si può mescolare</translation>
+    </message>
+    <message>
+        <source>Mean bearing diameter</source>
+        <translation>Diametro medio d&apos;appoggio</translation>
+    </message>
+    <message>
+        <source>Mean piston speed</source>
+        <translation>Velocità media del pistone</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Misurato</translation>
+    </message>
+    <message>
+        <source>Nearest in steps</source>
+        <translation>Più vicino</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nuovo</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Passo seguente</translation>
+    </message>
+    <message>
+        <source>Nominal voltage</source>
+        <translation>Tensione nominale</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Adesso</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numero</translation>
+    </message>
+    <message>
+        <source>Number of bolts</source>
+        <translation>Numero di viti</translation>
+    </message>
+    <message>
+        <source>Numbered by</source>
+        <translation>Numerati a</translation>
+    </message>
+    <message>
+        <source>Nut factor K</source>
+        <translation>Fattore K</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Olio</translation>
+    </message>
+    <message>
+        <source>Order of tightening</source>
+        <translation>Ordine di serraggio</translation>
+    </message>
+    <message>
+        <source>Overall ratio</source>
+        <translation>Rapporto totale</translation>
+    </message>
+    <message>
+        <source>Part of the circuit</source>
+        <translation>Parte del circuito</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Schema</translation>
+    </message>
+    <message>
+        <source>Piston travel</source>
+        <translation>Corsa del pistone</translation>
+    </message>
+    <message>
+        <source>Possible years</source>
+        <translation>Anni possibili</translation>
+    </message>
+    <message>
+        <source>Power correction SAE J1349</source>
+        <translation>Correzione di potenza SAE J1349</translation>
+    </message>
+    <message>
+        <source>Power lost</source>
+        <translation>Potenza persa</translation>
+    </message>
+    <message>
+        <source>Power of the load</source>
+        <translation>Potenza del carico</translation>
+    </message>
+    <message>
+        <source>Preload</source>
+        <translation>Precarico</translation>
+    </message>
+    <message>
+        <source>Preload from a torque</source>
+        <translation>Precarico da una coppia</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Pressione</translation>
+    </message>
+    <message>
+        <source>Proof load</source>
+        <translation>Carico di prova</translation>
+    </message>
+    <message>
+        <source>Property class</source>
+        <translation>Classe di resistenza</translation>
+    </message>
+    <message>
+        <source>Ratio</source>
+        <translation>Rapporto</translation>
+    </message>
+    <message>
+        <source>Ratio to standard air</source>
+        <translation>Rapporto all&apos;aria normale</translation>
+    </message>
+    <message>
+        <source>Ratio, to 1</source>
+        <translation>Rapporto, a 1</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lettura</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Umidità relativa</translation>
+    </message>
+    <message>
+        <source>Remaining</source>
+        <translation>Resta</translation>
+    </message>
+    <message>
+        <source>Reservoir</source>
+        <translation>Serbatoio</translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation>Resistenza</translation>
+    </message>
+    <message>
+        <source>Resistance at 20 degC</source>
+        <translation>Resistenza a 20 degC</translation>
+    </message>
+    <message>
+        <source>Resistance of a coil or connection</source>
+        <translation>Resistenza di una bobina o connessione</translation>
+    </message>
+    <message>
+        <source>Resistance, mohm/m</source>
+        <translation>Resistenza, mohm/m</translation>
+    </message>
+    <message>
+        <source>Rider and luggage</source>
+        <translation>Guidatore e bagaglio</translation>
+    </message>
+    <message>
+        <source>Rim</source>
+        <translation>Cerchio</translation>
+    </message>
+    <message>
+        <source>Road speed at an engine speed.</source>
+        <translation>Velocità su strada a un regime del motore.</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regola</translation>
+    </message>
+    <message>
+        <source>Second pressure</source>
+        <translation>Seconda pressione</translation>
+    </message>
+    <message>
+        <source>Second reading at the first temperature</source>
+        <translation>Seconda lettura alla prima temperatura</translation>
+    </message>
+    <message>
+        <source>Second temperature</source>
+        <translation>Seconda temperatura</translation>
+    </message>
+    <message>
+        <source>Share of proof load</source>
+        <translation>Quota del carico di prova</translation>
+    </message>
+    <message>
+        <source>Share of the voltage</source>
+        <translation>Quota della tensione</translation>
+    </message>
+    <message>
+        <source>Shim</source>
+        <translation>Spessore</translation>
+    </message>
+    <message>
+        <source>Shim fitted</source>
+        <translation>Spessore montato</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Segnato</translation>
+    </message>
+    <message>
+        <source>Size, load and speed from what is moulded into the wall.</source>
+        <translation>Misura, carico e velocità da ciò che è scritto sul fianco.</translation>
+    </message>
+    <message>
+        <source>Spare</source>
+        <translation>Avanzo</translation>
+    </message>
+    <message>
+        <source>Specific gravity</source>
+        <translation>Densità dell&apos;acido</translation>
+    </message>
+    <message>
+        <source>Specific gravity at 26.7 degC</source>
+        <translation>Densità a 26,7 degC</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocità</translation>
+    </message>
+    <message>
+        <source>Speed from gearing</source>
+        <translation>Velocità dal rapporto</translation>
+    </message>
+    <message>
+        <source>Speedometer error</source>
+        <translation>Errore del tachimetro</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Stadi</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Passi</translation>
+    </message>
+    <message>
+        <source>Steps of the shims</source>
+        <translation>Passi degli spessori</translation>
+    </message>
+    <message>
+        <source>Stress area</source>
+        <translation>Sezione resistente</translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation>Corsa</translation>
+    </message>
+    <message>
+        <source>System</source>
+        <translation>Impianto</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Temperature now</source>
+        <translation>Temperatura adesso</translation>
+    </message>
+    <message>
+        <source>Temperature of the wire</source>
+        <translation>Temperatura del filo</translation>
+    </message>
+    <message>
+        <source>Temperature then</source>
+        <translation>Temperatura allora</translation>
+    </message>
+    <message>
+        <source>Temperature there</source>
+        <translation>Temperatura là</translation>
+    </message>
+    <message>
+        <source>The next date or odometer reading for work that comes again.</source>
+        <translation>La prossima data o lettura dei chilometri per un lavoro che torna.</translation>
+    </message>
+    <message>
+        <source>The same quantity in another unit, by exact factors.</source>
+        <translation>La stessa grandezza in un&apos;altra unità, con fattori esatti.</translation>
+    </message>
+    <message>
+        <source>The volume is</source>
+        <translation>Il volume è</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Filetto</translation>
+    </message>
+    <message>
+        <source>Thread is in</source>
+        <translation>Il filetto è in</translation>
+    </message>
+    <message>
+        <source>Time between</source>
+        <translation>Tempo tra le due</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Volte</translation>
+    </message>
+    <message>
+        <source>Times the system&apos;s content</source>
+        <translation>Volte il contenuto dell&apos;impianto</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>In</translation>
+    </message>
+    <message>
+        <source>To be filled in</source>
+        <translation>Da mettere</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Oggi</translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation>Coppia</translation>
+    </message>
+    <message>
+        <source>Torque for a bolt</source>
+        <translation>Coppia per una vite</translation>
+    </message>
+    <message>
+        <source>Torque wanted</source>
+        <translation>Coppia voluta</translation>
+    </message>
+    <message>
+        <source>Torque wrench with an adapter</source>
+        <translation>Chiave dinamometrica con prolunga</translation>
+    </message>
+    <message>
+        <source>Tread depth</source>
+        <translation>Profondità battistrada</translation>
+    </message>
+    <message>
+        <source>True distance</source>
+        <translation>Distanza vera</translation>
+    </message>
+    <message>
+        <source>True speed</source>
+        <translation>Velocità vera</translation>
+    </message>
+    <message>
+        <source>Turn the beam</source>
+        <translation>Girare il fascio</translation>
+    </message>
+    <message>
+        <source>Two-stroke mixture</source>
+        <translation>Miscela per due tempi</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Tyre pressure in other weather or height</source>
+        <translation>Pressione pneumatico con altro clima o quota</translation>
+    </message>
+    <message>
+        <source>UK inspection</source>
+        <translation>revisione britannica</translation>
+    </message>
+    <message>
+        <source>Uncertainty</source>
+        <translation>Incertezza</translation>
+    </message>
+    <message>
+        <source>United Kingdom</source>
+        <translation>Regno Unito</translation>
+    </message>
+    <message>
+        <source>United States, federal</source>
+        <translation>Stati Uniti, federale</translation>
+    </message>
+    <message>
+        <source>Upper limit</source>
+        <translation>Limite superiore</translation>
+    </message>
+    <message>
+        <source>Upper limit of the manual</source>
+        <translation>Limite superiore del manuale</translation>
+    </message>
+    <message>
+        <source>Valid</source>
+        <translation>Valido</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valore</translation>
+    </message>
+    <message>
+        <source>Value in the unit wanted</source>
+        <translation>Valore nell&apos;unità voluta</translation>
+    </message>
+    <message>
+        <source>Valve shim</source>
+        <translation>Spessore valvola</translation>
+    </message>
+    <message>
+        <source>Voltage</source>
+        <translation>Tensione</translation>
+    </message>
+    <message>
+        <source>Voltage at rest</source>
+        <translation>Tensione a riposo</translation>
+    </message>
+    <message>
+        <source>Voltage drop</source>
+        <translation>Caduta di tensione</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volume</translation>
+    </message>
+    <message>
+        <source>Wear and what remains</source>
+        <translation>Usura e ciò che resta</translation>
+    </message>
+    <message>
+        <source>Week</source>
+        <translation>Settimana</translation>
+    </message>
+    <message>
+        <source>What a gauge will show when the tyre is warmer, colder, higher or lower.</source>
+        <translation>Che cosa segnerà lo strumento col pneumatico più caldo, freddo, in alto o in basso.</translation>
+    </message>
+    <message>
+        <source>What a torque does to a bolt: how near to its proof load.</source>
+        <translation>Che cosa fa una coppia a una vite: quanto è vicina al carico di prova.</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Che cos&apos;è</translation>
+    </message>
+    <message>
+        <source>What the compression gauge would have shown at sea level, to compare with the manual.</source>
+        <translation>Che cosa avrebbe segnato il provacompressione al mare, da confrontare col manuale.</translation>
+    </message>
+    <message>
+        <source>What to set on the wrench when a crowfoot or extension lengthens it.</source>
+        <translation>Che cosa impostare sulla chiave quando un attacco a zampa la allunga.</translation>
+    </message>
+    <message>
+        <source>When a tyre was made, from the date code on its wall.</source>
+        <translation>Quando è stato fatto un pneumatico, dal codice sul fianco.</translation>
+    </message>
+    <message>
+        <source>When it is due again</source>
+        <translation>Quando scade di nuovo</translation>
+    </message>
+    <message>
+        <source>Where the cut-off of the dipped beam belongs on a wall, and which way to turn the lamp.</source>
+        <translation>Dove deve stare sul muro il taglio dell&apos;anabbagliante, e da che parte girare il faro.</translation>
+    </message>
+    <message>
+        <source>Where to look, likeliest first</source>
+        <translation>Dove guardare, il più probabile per primo</translation>
+    </message>
+    <message>
+        <source>Whether a frame number was read rightly, and what years its code may mean.</source>
+        <translation>Se un numero di telaio è stato letto bene, e quali anni può indicare il suo codice.</translation>
+    </message>
+    <message>
+        <source>Whether a lead, switch or earth loses too much.</source>
+        <translation>Se un cavo, un interruttore o una massa perde troppo.</translation>
+    </message>
+    <message>
+        <source>Whether a new fluid may go onto what is in, and what it bears.</source>
+        <translation>Se un fluido nuovo può andare su quello che c&apos;è, e che cosa regge.</translation>
+    </message>
+    <message>
+        <source>Whether a part is within its service limit and how far it will go at the same rate.</source>
+        <translation>Se un pezzo è entro il limite d&apos;usura e quanta strada farà allo stesso ritmo.</translation>
+    </message>
+    <message>
+        <source>Whether the generator feeds all that is lit at once.</source>
+        <translation>Se il generatore alimenta tutto ciò che è acceso insieme.</translation>
+    </message>
+    <message>
+        <source>Whether the tread is deep enough for the law of a place.</source>
+        <translation>Se il battistrada è abbastanza profondo per la legge di un luogo.</translation>
+    </message>
+    <message>
+        <source>Which shim brings the clearance to what is wanted.</source>
+        <translation>Quale spessore porta il gioco a quello voluto.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Larghezza</translation>
+    </message>
+    <message>
+        <source>Wire and fuse</source>
+        <translation>Filo e fusibile</translation>
+    </message>
+    <message>
+        <source>Wrench length L</source>
+        <translation>Lunghezza chiave L</translation>
+    </message>
+    <message>
+        <source>Wrench setting</source>
+        <translation>Taratura della chiave</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Anno</translation>
+    </message>
+    <message>
+        <source>a crankcase&apos;s accepted drop is the service manual&apos;s figure</source>
+        <translation>il calo ammesso di un carter è quello del manuale d&apos;officina</translation>
+    </message>
+    <message>
+        <source>a date such as 2026-11-25 or a distance such as 12400 km</source>
+        <translation>una data come 2026-11-25 o una distanza come 12400 km</translation>
+    </message>
+    <message>
+        <source>a digital or sliding depth gauge without a better figure is taken to be good to 0.1 mm</source>
+        <translation>un profondimetro digitale o a cursore senza dato migliore si prende buono a 0,1 mm</translation>
+    </message>
+    <message>
+        <source>a drop means something only with the load current flowing</source>
+        <translation>una caduta dice qualcosa solo con la corrente di carico</translation>
+    </message>
+    <message>
+        <source>a fuse protects the wire, not the load: never fit a larger one</source>
+        <translation>un fusibile protegge il filo, non il carico: mai metterne uno più grande</translation>
+    </message>
+    <message>
+        <source>a generator gives its rating only at revs; ignition and charging need their share</source>
+        <translation>un generatore dà la sua potenza solo a regime; accensione e ricarica vogliono la loro parte</translation>
+    </message>
+    <message>
+        <source>a legal tyre can be worn out: the maker&apos;s limit is often higher</source>
+        <translation>un pneumatico a norma può essere finito: il limite del costruttore è spesso più alto</translation>
+    </message>
+    <message>
+        <source>a loss smaller than the gauge&apos;s error is none that was measured</source>
+        <translation>una perdita minore dell&apos;errore dello strumento non è misurata</translation>
+    </message>
+    <message>
+        <source>a metric thread such as M8 or M8x1.25: measure it, or read the parts list</source>
+        <translation>un filetto metrico come M8 o M8x1.25: misurarlo o leggere la lista ricambi</translation>
+    </message>
+    <message>
+        <source>a number with its unit, such as 25 lbf.ft</source>
+        <translation>un numero con la sua unità, per esempio 25 lbf.ft</translation>
+    </message>
+    <message>
+        <source>a pad at its backing plate, a cracked disc or a grooved drum is finished whatever the sum says</source>
+        <translation>una pastiglia al supporto, un disco crepato o un tamburo rigato è finito qualunque cosa dica il conto</translation>
+    </message>
+    <message>
+        <source>a skimmed head raises the ratio: fuel and timing must suit it</source>
+        <translation>una testa spianata alza il rapporto: benzina e anticipo devono adattarsi</translation>
+    </message>
+    <message>
+        <source>a starting point only: final jetting is by plug reading and the manual; a weak mixture seizes a two-stroke</source>
+        <translation>solo un punto di partenza: il getto definitivo si sceglie dalla candela e dal manuale; una miscela magra grippa un due tempi</translation>
+    </message>
+    <message>
+        <source>a tank filled to the mark holds finished mix</source>
+        <translation>un serbatoio pieno al segno contiene miscela finita</translation>
+    </message>
+    <message>
+        <source>a tape lies along the arc, calipers measure the chord</source>
+        <translation>un metro segue l&apos;arco, un calibro misura la corda</translation>
+    </message>
+    <message>
+        <source>a tyre stretches a little: the real change is slightly smaller</source>
+        <translation>un pneumatico si dilata un po&apos;: la variazione vera è un po&apos; minore</translation>
+    </message>
+    <message>
+        <source>a winding can pass cold and fail hot</source>
+        <translation>un avvolgimento può andare a freddo e cedere a caldo</translation>
+    </message>
+    <message>
+        <source>a young tyre can be cracked, hard or damaged: look at it</source>
+        <translation>un pneumatico giovane può essere crepato, duro o danneggiato: guardarlo</translation>
+    </message>
+    <message>
+        <source>above sea level</source>
+        <translation>sul mare</translation>
+    </message>
+    <message>
+        <source>above sea level; the standard pressure there is used</source>
+        <translation>sul mare; vale la pressione normale di lì</translation>
+    </message>
+    <message>
+        <source>acid burns and charging gas explodes: glasses, gloves, no sparks, negative lead off first</source>
+        <translation>l&apos;acido brucia e il gas di carica esplode: occhiali, guanti, niente scintille, prima via il negativo</translation>
+    </message>
+    <message>
+        <source>across, pair by pair</source>
+        <translation>a croce, coppia per coppia</translation>
+    </message>
+    <message>
+        <source>air bleeds, needle circuit and fuel change the result (common practice, no source)</source>
+        <translation>freni aria, spillo e carburante cambiano il risultato (pratica comune, senza fonte)</translation>
+    </message>
+    <message>
+        <source>all that is left at top dead centre, by filling with oil</source>
+        <translation>tutto ciò che resta al punto morto superiore, misurato con olio</translation>
+    </message>
+    <message>
+        <source>altitude as in the standard atmosphere; CIPM-2007 for 15 to 27 degC and 600 to 1100 hPa; dry and humid formula differ by 0.04 % at no humidity</source>
+        <translation>altitudine come nell&apos;atmosfera normale; CIPM-2007 per 15-27 degC e 600-1100 hPa; formula secca e umida differiscono dello 0,04 % senza umidità</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>alluminio</translation>
+    </message>
+    <message>
+        <source>an order printed in the manual or cast beside the bolts wins</source>
+        <translation>vale prima un ordine stampato nel manuale o fuso accanto alle viti</translation>
+    </message>
+    <message>
+        <source>as in the papers</source>
+        <translation>come da libretto</translation>
+    </message>
+    <message>
+        <source>as stamped in the frame, 17 characters or an older number</source>
+        <translation>come punzonato sul telaio, 17 caratteri o un numero più vecchio</translation>
+    </message>
+    <message>
+        <source>as the gauge shows it</source>
+        <translation>come segna lo strumento</translation>
+    </message>
+    <message>
+        <source>at the bolt, from the manual</source>
+        <translation>alla vite, dal manuale</translation>
+    </message>
+    <message>
+        <source>at the most worn place</source>
+        <translation>nel punto più consumato</translation>
+    </message>
+    <message>
+        <source>at the most worn place of the middle three quarters</source>
+        <translation>nel punto più consumato dei tre quarti centrali</translation>
+    </message>
+    <message>
+        <source>at the speed the manual names, often 4000 to 5000 rpm</source>
+        <translation>al regime detto dal manuale, spesso da 4000 a 5000 rpm</translation>
+    </message>
+    <message>
+        <source>battery charged and connected, warm engine</source>
+        <translation>batteria carica e collegata, motore caldo</translation>
+    </message>
+    <message>
+        <source>battery post to its clamp</source>
+        <translation>polo batteria al suo morsetto</translation>
+    </message>
+    <message>
+        <source>battery post to starter solenoid</source>
+        <translation>polo batteria al solenoide</translation>
+    </message>
+    <message>
+        <source>behind the pistons</source>
+        <translation>dietro i pistoncini</translation>
+    </message>
+    <message>
+        <source>between centres</source>
+        <translation>tra i centri</translation>
+    </message>
+    <message>
+        <source>between marks on the road</source>
+        <translation>tra cippi sulla strada</translation>
+    </message>
+    <message>
+        <source>between the two probes</source>
+        <translation>tra i due puntali</translation>
+    </message>
+    <message>
+        <source>bolts are numbered round the circle, or along the row, from 1</source>
+        <translation>le viti sono numerate in cerchio, o lungo la fila, da 1</translation>
+    </message>
+    <message>
+        <source>bore in hundredths of a millimetre</source>
+        <translation>foro in centesimi di millimetro</translation>
+    </message>
+    <message>
+        <source>brake fluid harms paint, skin and eyes; brakes are proved before the machine leaves the shop</source>
+        <translation>il liquido freni danneggia vernice, pelle e occhi; i freni si verificano prima che il mezzo lasci l&apos;officina</translation>
+    </message>
+    <message>
+        <source>bulb types or watts that burn together, separated by commas: H4, 2 x P21W, 5 W</source>
+        <translation>tipi di lampada o watt accesi insieme, separati da virgole: H4, 2 x P21W, 5 W</translation>
+    </message>
+    <message>
+        <source>by hydrometer; flooded batteries only</source>
+        <translation>col densimetro; solo batterie con tappi</translation>
+    </message>
+    <message>
+        <source>by satellite or by stop-watch</source>
+        <translation>col satellite o col cronometro</translation>
+    </message>
+    <message>
+        <source>centre of the lamp above the ground, rider on</source>
+        <translation>centro del faro da terra, con guidatore</translation>
+    </message>
+    <message>
+        <source>centred piston pin; dial gauge in line with the cylinder</source>
+        <translation>spinotto centrato; comparatore in asse col cilindro</translation>
+    </message>
+    <message>
+        <source>closed tyre, dry air, weather as in the standard atmosphere</source>
+        <translation>pneumatico chiuso, aria secca, clima come nell&apos;atmosfera normale</translation>
+    </message>
+    <message>
+        <source>coil or winding</source>
+        <translation>bobina o avvolgimento</translation>
+    </message>
+    <message>
+        <source>cold, with a feeler gauge</source>
+        <translation>a freddo, con lo spessimetro</translation>
+    </message>
+    <message>
+        <source>compare the frame with the papers: a number that fits its check digit can still be the wrong one</source>
+        <translation>confrontare il telaio coi documenti: un numero con cifra giusta può essere comunque quello sbagliato</translation>
+    </message>
+    <message>
+        <source>continuity</source>
+        <translation>continuità</translation>
+    </message>
+    <message>
+        <source>copper; class 5 areas from the table, others scaled by area</source>
+        <translation>rame; sezioni classe 5 dalla tabella, le altre in proporzione</translation>
+    </message>
+    <message>
+        <source>cut-off on the wall below the lamp&apos;s centre</source>
+        <translation>taglio sul muro sotto il centro del faro</translation>
+    </message>
+    <message>
+        <source>disconnect the part first: what lies beside it is measured too</source>
+        <translation>staccare prima il pezzo: si misura anche ciò che gli sta accanto</translation>
+    </message>
+    <message>
+        <source>drive square to middle of the nut</source>
+        <translation>dal quadro al centro del dado</translation>
+    </message>
+    <message>
+        <source>dry air without it</source>
+        <translation>senza, aria secca</translation>
+    </message>
+    <message>
+        <source>dynamo</source>
+        <translation>dinamo</translation>
+    </message>
+    <message>
+        <source>earth</source>
+        <translation>massa</translation>
+    </message>
+    <message>
+        <source>earth side of any load</source>
+        <translation>lato massa di un utilizzatore</translation>
+    </message>
+    <message>
+        <source>engine off, a while after riding</source>
+        <translation>motore spento, un po&apos; dopo la guida</translation>
+    </message>
+    <message>
+        <source>engine turns for one turn of the wheel, all stages multiplied</source>
+        <translation>giri motore per un giro di ruota, tutti gli stadi moltiplicati</translation>
+    </message>
+    <message>
+        <source>engine warm, lamps on</source>
+        <translation>motore caldo, luci accese</translation>
+    </message>
+    <message>
+        <source>expanded (k = 2), of the reading as measured; without it an ordinary meter is assumed</source>
+        <translation>estesa (k = 2), della lettura; senza si presume uno strumento comune</translation>
+    </message>
+    <message>
+        <source>expanded uncertainty (k = 2) of the instrument; without it an ordinary one is assumed</source>
+        <translation>incertezza estesa (k = 2) dello strumento; senza, se ne presume una comune</translation>
+    </message>
+    <message>
+        <source>fit only sizes that the machine&apos;s papers allow</source>
+        <translation>montare solo misure ammesse dal libretto del mezzo</translation>
+    </message>
+    <message>
+        <source>flooded, with caps</source>
+        <translation>con tappi</translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <translation>portata</translation>
+    </message>
+    <message>
+        <source>flush until it runs clear, whatever the sum says</source>
+        <translation>spurgare finché esce pulito, qualunque cosa dica il conto</translation>
+    </message>
+    <message>
+        <source>for the mean piston speed</source>
+        <translation>per la velocità media del pistone</translation>
+    </message>
+    <message>
+        <source>from the first to the second reading</source>
+        <translation>dalla prima alla seconda lettura</translation>
+    </message>
+    <message>
+        <source>from the lamp</source>
+        <translation>dal faro</translation>
+    </message>
+    <message>
+        <source>from the manual</source>
+        <translation>dal manuale</translation>
+    </message>
+    <message>
+        <source>from the manual or from a new part</source>
+        <translation>dal manuale o da un pezzo nuovo</translation>
+    </message>
+    <message>
+        <source>from the manual, at 20 degC</source>
+        <translation>dal manuale, a 20 degC</translation>
+    </message>
+    <message>
+        <source>from top dead centre; give this or the angle</source>
+        <translation>dal punto morto superiore; dare questa o l&apos;angolo</translation>
+    </message>
+    <message>
+        <source>from top dead centre; give this or the travel</source>
+        <translation>dal punto morto superiore; dare questo o la corsa</translation>
+    </message>
+    <message>
+        <source>fuel alone</source>
+        <translation>solo benzina</translation>
+    </message>
+    <message>
+        <source>fuel to oil by volume, from the manual: 50, 50:1 or 2 %</source>
+        <translation>benzina a olio in volume, dal manuale: 50, 50:1 o 2 %</translation>
+    </message>
+    <message>
+        <source>gauges and cranking speeds differ: compare with the manual&apos;s method, and cylinders with each other</source>
+        <translation>strumenti e regimi d&apos;avviamento differiscono: confrontare col metodo del manuale, e i cilindri tra loro</translation>
+    </message>
+    <message>
+        <source>give this or the power</source>
+        <translation>dare questa o la potenza</translation>
+    </message>
+    <message>
+        <source>glass fuses by IEC 60127 carry their speed in letters, FF F M T TT from very fast to very slow: renew like by like</source>
+        <translation>i fusibili in vetro IEC 60127 portano la velocità in lettere, FF F M T TT da molto rapido a molto lento: sostituire con uguale</translation>
+    </message>
+    <message>
+        <source>grip mark to middle of the drive square</source>
+        <translation>dal segno d&apos;impugnatura al centro del quadro</translation>
+    </message>
+    <message>
+        <source>half of washer face plus hole; an ordinary hexagon head over a medium hole is assumed</source>
+        <translation>metà di appoggio più foro; si presume una testa esagonale comune su foro medio</translation>
+    </message>
+    <message>
+        <source>hose and pipe together</source>
+        <translation>tubo flessibile e rigido insieme</translation>
+    </message>
+    <message>
+        <source>how far the bolt is to be used</source>
+        <translation>quanto si vuole sfruttare la vite</translation>
+    </message>
+    <message>
+        <source>how often the circuit&apos;s content is pushed through: two or more</source>
+        <translation>quante volte si spinge tutto il contenuto: due o più</translation>
+    </message>
+    <message>
+        <source>how the bolts lie</source>
+        <translation>come stanno le viti</translation>
+    </message>
+    <message>
+        <source>how the carburettor&apos;s maker numbers jets</source>
+        <translation>come il costruttore del carburatore numera i getti</translation>
+    </message>
+    <message>
+        <source>ignition off, meter in the negative lead</source>
+        <translation>accensione spenta, strumento sul cavo negativo</translation>
+    </message>
+    <message>
+        <source>ignition off, plug lead earthed, hands away from the kick-start</source>
+        <translation>accensione spenta, cavo candela a massa, mani lontane dalla pedivella</translation>
+    </message>
+    <message>
+        <source>ignition or kill switch, each contact</source>
+        <translation>blocchetto o interruttore d&apos;arresto, ogni contatto</translation>
+    </message>
+    <message>
+        <source>in how many equal steps</source>
+        <translation>in quanti passi uguali</translation>
+    </message>
+    <message>
+        <source>in thread and under the head; give this or nut_factor</source>
+        <translation>nel filetto e sotto testa; dare questo o nut_factor</translation>
+    </message>
+    <message>
+        <source>inside diameter, about 3 mm</source>
+        <translation>interno, circa 3 mm</translation>
+    </message>
+    <message>
+        <source>less the resistance of the leads held together</source>
+        <translation>meno la resistenza dei puntali uniti</translation>
+    </message>
+    <message>
+        <source>level ground, tyres at pressure, rider on, suspension bounced</source>
+        <translation>terreno piano, pneumatici a pressione, guidatore in sella, sospensioni assestate</translation>
+    </message>
+    <message>
+        <source>lighting feed plus return</source>
+        <translation>luci, andata e ritorno</translation>
+    </message>
+    <message>
+        <source>limits differ by country, class and day: the law of the place applies</source>
+        <translation>i limiti cambiano per paese, classe e data: vale la legge del luogo</translation>
+    </message>
+    <message>
+        <source>load index 30 to 80, speed symbols with a fixed speed</source>
+        <translation>indice di carico da 30 a 80, codici di velocità a velocità fissa</translation>
+    </message>
+    <message>
+        <source>loosen in the opposite order</source>
+        <translation>allentare nell&apos;ordine inverso</translation>
+    </message>
+    <message>
+        <source>magnetic switch</source>
+        <translation>interruttore magnetico</translation>
+    </message>
+    <message>
+        <source>measured while the load current flows</source>
+        <translation>misurata mentre passa la corrente di carico</translation>
+    </message>
+    <message>
+        <source>measured: the stamp may be worn off or wrong</source>
+        <translation>misurato: la stampigliatura può essere consumata o errata</translation>
+    </message>
+    <message>
+        <source>mechanical starter switch</source>
+        <translation>interruttore meccanico d&apos;avviamento</translation>
+    </message>
+    <message>
+        <source>moped</source>
+        <translation>ciclomotore</translation>
+    </message>
+    <message>
+        <source>motorcycle</source>
+        <translation>motociclo</translation>
+    </message>
+    <message>
+        <source>never bleed a hot tyre down to its cold pressure</source>
+        <translation>mai sgonfiare un pneumatico caldo alla sua pressione a freddo</translation>
+    </message>
+    <message>
+        <source>never let the reservoir run empty; never use again what came out</source>
+        <translation>mai lasciare vuoto il serbatoio; mai riusare ciò che è uscito</translation>
+    </message>
+    <message>
+        <source>never press the starter with the meter in the lead: its fuse blows</source>
+        <translation>mai premere l&apos;avviamento con lo strumento nel cavo: salta il suo fusibile</translation>
+    </message>
+    <message>
+        <source>never run an alternator with the battery off: the spike destroys regulator and lamps</source>
+        <translation>mai far girare un alternatore senza batteria: il picco distrugge regolatore e lampade</translation>
+    </message>
+    <message>
+        <source>no clearance at all means that the valve may not close: measure again with a thinner shim</source>
+        <translation>nessun gioco vuol dire che la valvola forse non chiude: rimisurare con uno spessore più sottile</translation>
+    </message>
+    <message>
+        <source>no slip of belt, clutch or tyre is allowed for</source>
+        <translation>senza slittamento di cinghia, frizione o pneumatico</translation>
+    </message>
+    <message>
+        <source>nominal</source>
+        <translation>nominale</translation>
+    </message>
+    <message>
+        <source>nominal sizes of an unloaded tyre: a loaded one rolls a few per cent shorter</source>
+        <translation>misure nominali di un pneumatico scarico: sotto carico rotola qualche per cento in meno</translation>
+    </message>
+    <message>
+        <source>of a barometer at the place, not reduced to sea level; replaces the altitude</source>
+        <translation>di un barometro sul posto, non ridotta al mare; sostituisce l&apos;altitudine</translation>
+    </message>
+    <message>
+        <source>of a headlamp&apos;s two filaments the larger counts; tail and stop count together</source>
+        <translation>dei due filamenti di un faro conta il maggiore; coda e stop contano insieme</translation>
+    </message>
+    <message>
+        <source>of one joint</source>
+        <translation>di un giunto</translation>
+    </message>
+    <message>
+        <source>of the acid</source>
+        <translation>dell&apos;acido</translation>
+    </message>
+    <message>
+        <source>of the air</source>
+        <translation>dell&apos;aria</translation>
+    </message>
+    <message>
+        <source>of the air in the tyre at that reading</source>
+        <translation>dell&apos;aria nel pneumatico a quella lettura</translation>
+    </message>
+    <message>
+        <source>of the air in the tyre now</source>
+        <translation>dell&apos;aria nel pneumatico adesso</translation>
+    </message>
+    <message>
+        <source>of the air inside</source>
+        <translation>dell&apos;aria dentro</translation>
+    </message>
+    <message>
+        <source>of the capacity</source>
+        <translation>della capacità</translation>
+    </message>
+    <message>
+        <source>of the copper; 18 AWG is read too</source>
+        <translation>del rame; si legge anche 18 AWG</translation>
+    </message>
+    <message>
+        <source>of the crankshaft</source>
+        <translation>dell&apos;albero motore</translation>
+    </message>
+    <message>
+        <source>of the cylinder</source>
+        <translation>del cilindro</translation>
+    </message>
+    <message>
+        <source>of the driven tyre, rolled out under load</source>
+        <translation>del pneumatico motore, misurata rotolando sotto carico</translation>
+    </message>
+    <message>
+        <source>of the machine</source>
+        <translation>del mezzo</translation>
+    </message>
+    <message>
+        <source>of the piston</source>
+        <translation>del pistone</translation>
+    </message>
+    <message>
+        <source>of the winding</source>
+        <translation>dell&apos;avvolgimento</translation>
+    </message>
+    <message>
+        <source>often 0.05 or 0.025</source>
+        <translation>spesso 0,05 o 0,025</translation>
+    </message>
+    <message>
+        <source>older and many European and Asian numbers have no check digit</source>
+        <translation>i numeri più vecchi e molti europei e asiatici non hanno cifra di controllo</translation>
+    </message>
+    <message>
+        <source>one connection</source>
+        <translation>una connessione</translation>
+    </message>
+    <message>
+        <source>one per cent line</source>
+        <translation>linea dell&apos;uno per cento</translation>
+    </message>
+    <message>
+        <source>one to two hours after charging, nothing switched on</source>
+        <translation>una o due ore dopo la carica, niente acceso</translation>
+    </message>
+    <message>
+        <source>one way</source>
+        <translation>solo andata</translation>
+    </message>
+    <message>
+        <source>only copper windings are corrected</source>
+        <translation>si correggono solo avvolgimenti di rame</translation>
+    </message>
+    <message>
+        <source>petrol before the oil goes in</source>
+        <translation>benzina prima dell&apos;olio</translation>
+    </message>
+    <message>
+        <source>petrol: no flame, fresh air, a can made for it</source>
+        <translation>benzina: niente fiamme, aria fresca, una tanica apposta</translation>
+    </message>
+    <message>
+        <source>printed on the battery</source>
+        <translation>scritta sulla batteria</translation>
+    </message>
+    <message>
+        <source>printed on the case</source>
+        <translation>scritta sulla cassa</translation>
+    </message>
+    <message>
+        <source>published limits differ and were made for heavier machines: the manual wins</source>
+        <translation>i limiti pubblicati differiscono e sono fatti per macchine più pesanti: vale prima il manuale</translation>
+    </message>
+    <message>
+        <source>published nut factors for the same words differ by up to half, and preload scatters by 25 to 35 % at one torque: a torque never proves a preload</source>
+        <translation>i fattori pubblicati per le stesse parole differiscono fino a metà, e il precarico varia del 25-35 % a pari coppia: una coppia non prova mai un precarico</translation>
+    </message>
+    <message>
+        <source>rated output at riding speed</source>
+        <translation>potenza nominale al regime di marcia</translation>
+    </message>
+    <message>
+        <source>rated watts at 12 V: at 13.5 V a bulb draws about a sixth more</source>
+        <translation>watt nominali a 12 V: a 13,5 V una lampada assorbe circa un sesto in più</translation>
+    </message>
+    <message>
+        <source>rated; give this or the current</source>
+        <translation>nominale; dare questa o la corrente</translation>
+    </message>
+    <message>
+        <source>refused where the torque would pass the bolt&apos;s proof load</source>
+        <translation>rifiutato dove la coppia supererebbe il carico di prova della vite</translation>
+    </message>
+    <message>
+        <source>regulator output to battery positive</source>
+        <translation>uscita regolatore al positivo batteria</translation>
+    </message>
+    <message>
+        <source>replaces the table</source>
+        <translation>sostituisce la tabella</translation>
+    </message>
+    <message>
+        <source>replaces the usual band</source>
+        <translation>sostituisce la banda usuale</translation>
+    </message>
+    <message>
+        <source>rested one to two hours; published tables differ by up to 0.09 V; voltage is not corrected for temperature for want of a second source</source>
+        <translation>riposata una o due ore; le tabelle pubblicate differiscono fino a 0,09 V; la tensione non è corretta per la temperatura, manca una seconda fonte</translation>
+    </message>
+    <message>
+        <source>round the circle</source>
+        <translation>in cerchio</translation>
+    </message>
+    <message>
+        <source>row, from the middle</source>
+        <translation>fila, dal centro</translation>
+    </message>
+    <message>
+        <source>running engine: exhaust gas, hot parts, loose clothing</source>
+        <translation>motore acceso: gas di scarico, parti calde, abiti larghi</translation>
+    </message>
+    <message>
+        <source>self-discharge comes on top, more so in the warm and in an old battery</source>
+        <translation>l&apos;autoscarica si aggiunge, di più al caldo e con batteria vecchia</translation>
+    </message>
+    <message>
+        <source>since the part was new</source>
+        <translation>da quando il pezzo era nuovo</translation>
+    </message>
+    <message>
+        <source>single-phase alternator</source>
+        <translation>alternatore monofase</translation>
+    </message>
+    <message>
+        <source>solenoid switch</source>
+        <translation>solenoide</translation>
+    </message>
+    <message>
+        <source>stamped on the head; no mark means unknown, not 8.8</source>
+        <translation>stampata sulla testa; senza segno è ignota, non 8.8</translation>
+    </message>
+    <message>
+        <source>starter body to battery negative</source>
+        <translation>corpo del motorino al negativo batteria</translation>
+    </message>
+    <message>
+        <source>starter control circuit, both windings on</source>
+        <translation>circuito di comando avviamento, due avvolgimenti inseriti</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>acciaio</translation>
+    </message>
+    <message>
+        <source>steel bolts in steel; soft threads, studs, seals and plastic need the manual&apos;s figure</source>
+        <translation>viti d&apos;acciaio in acciaio; filetti teneri, prigionieri, guarnizioni e plastica vogliono il valore del manuale</translation>
+    </message>
+    <message>
+        <source>such as 100/90-10 56J or 3.50-10 59J</source>
+        <translation>per esempio 100/90-10 56J o 3.50-10 59J</translation>
+    </message>
+    <message>
+        <source>taken as now for dates</source>
+        <translation>preso come adesso per le date</translation>
+    </message>
+    <message>
+        <source>that flowed</source>
+        <translation>che passava</translation>
+    </message>
+    <message>
+        <source>the age limit is the shop&apos;s: common practice, no source</source>
+        <translation>il limite d&apos;età è dell&apos;officina: pratica comune, senza fonte</translation>
+    </message>
+    <message>
+        <source>the cap and the manual name the grade: use that one</source>
+        <translation>il tappo e il manuale dicono il tipo: usare quello</translation>
+    </message>
+    <message>
+        <source>the date or the odometer now; today where dates are meant</source>
+        <translation>la data o i chilometri adesso; oggi dove si intendono date</translation>
+    </message>
+    <message>
+        <source>the day to count to</source>
+        <translation>il giorno fino a cui contare</translation>
+    </message>
+    <message>
+        <source>the figure itself is the manual&apos;s: too early holes the piston</source>
+        <translation>il valore è quello del manuale: troppo anticipo buca il pistone</translation>
+    </message>
+    <message>
+        <source>the finished mix</source>
+        <translation>la miscela finita</translation>
+    </message>
+    <message>
+        <source>the hand must pull at the grip mark: anywhere else the sum is wrong</source>
+        <translation>la mano deve tirare al segno d&apos;impugnatura: altrove il conto è sbagliato</translation>
+    </message>
+    <message>
+        <source>the last four digits of the DOT code, week and year, such as 2508; three before 2000</source>
+        <translation>le ultime quattro cifre del codice DOT, settimana e anno, per esempio 2508; tre prima del 2000</translation>
+    </message>
+    <message>
+        <source>the law of the place applies</source>
+        <translation>vale la legge del luogo</translation>
+    </message>
+    <message>
+        <source>the load holds at the tyre&apos;s reference pressure</source>
+        <translation>il carico vale alla pressione di riferimento del pneumatico</translation>
+    </message>
+    <message>
+        <source>the loss is taken as even over time; days are counted from the second reading</source>
+        <translation>la perdita si prende uniforme nel tempo; i giorni contano dalla seconda lettura</translation>
+    </message>
+    <message>
+        <source>the machine&apos;s wiring diagram wins</source>
+        <translation>vale prima lo schema elettrico del mezzo</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s figure for a soft thread</source>
+        <translation>il valore del manuale per un filetto tenero</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s interval wins; whichever of time and distance comes first counts</source>
+        <translation>vale l&apos;intervallo del manuale; tra tempo e distanza conta ciò che viene prima</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s ratio and kind of oil win; too little oil seizes the engine</source>
+        <translation>valgono rapporto e tipo d&apos;olio del manuale; troppo poco olio grippa il motore</translation>
+    </message>
+    <message>
+        <source>the manual&apos;s service limit</source>
+        <translation>il limite d&apos;usura del manuale</translation>
+    </message>
+    <message>
+        <source>the number stamped on it</source>
+        <translation>il numero stampato</translation>
+    </message>
+    <message>
+        <source>the power correction is for four-stroke petrol engines without supercharger</source>
+        <translation>la correzione di potenza vale per motori a benzina a quattro tempi senza compressore</translation>
+    </message>
+    <message>
+        <source>the pressure at which something has to be done</source>
+        <translation>la pressione a cui bisogna fare qualcosa</translation>
+    </message>
+    <message>
+        <source>the setting must lie in the wrench&apos;s range</source>
+        <translation>la taratura deve stare nel campo della chiave</translation>
+    </message>
+    <message>
+        <source>the torque that is or was applied</source>
+        <translation>la coppia applicata o da applicare</translation>
+    </message>
+    <message>
+        <source>the unit wanted, such as N.m</source>
+        <translation>l&apos;unità voluta, per esempio N.m</translation>
+    </message>
+    <message>
+        <source>the usual band is worked out here: the manual wins</source>
+        <translation>la banda usuale è calcolata qui: vale prima il manuale</translation>
+    </message>
+    <message>
+        <source>three-phase alternator</source>
+        <translation>alternatore trifase</translation>
+    </message>
+    <message>
+        <source>throttle open, engine warm</source>
+        <translation>gas aperto, motore caldo</translation>
+    </message>
+    <message>
+        <source>torque and energy, gauge and absolute pressure are not converted into each other</source>
+        <translation>coppia ed energia, pressione relativa e assoluta non si convertono tra loro</translation>
+    </message>
+    <message>
+        <source>torque factor of the surface, about 0.2 dry steel, 0.15 oiled; give this or friction</source>
+        <translation>fattore di coppia della superficie, circa 0,2 acciaio a secco, 0,15 oliato; dare questo o l&apos;attrito</translation>
+    </message>
+    <message>
+        <source>turn the engine by hand and measure again afterwards</source>
+        <translation>poi girare il motore a mano e rimisurare</translation>
+    </message>
+    <message>
+        <source>two or three wires from the alternator; brushes: a dynamo</source>
+        <translation>due o tre fili dall&apos;alternatore; spazzole: una dinamo</translation>
+    </message>
+    <message>
+        <source>two-stroke makers may quote the ratio from exhaust closing: say which</source>
+        <translation>i costruttori di due tempi spesso danno il rapporto dalla chiusura dello scarico: dire quale</translation>
+    </message>
+    <message>
+        <source>tyre size and pressure change it; the law of the place sets what is allowed</source>
+        <translation>misura e pressione del pneumatico lo cambiano; la legge del luogo dice che cosa è ammesso</translation>
+    </message>
+    <message>
+        <source>until the next ride</source>
+        <translation>fino alla prossima uscita</translation>
+    </message>
+    <message>
+        <source>up to the upper mark</source>
+        <translation>fino al segno superiore</translation>
+    </message>
+    <message>
+        <source>upper edge above bottom dead centre; for two-strokes counted from exhaust closing</source>
+        <translation>bordo superiore sopra il punto morto inferiore; nei due tempi conta dalla chiusura dello scarico</translation>
+    </message>
+    <message>
+        <source>venturi carburettor, same engine speed and throttle, same fuel</source>
+        <translation>carburatore a venturi, stesso regime e gas, stesso carburante</translation>
+    </message>
+    <message>
+        <source>voltage alone does not prove a battery: a worn one rests high and falls under load</source>
+        <translation>la sola tensione non prova una batteria: una finita sta alta a riposo e crolla sotto carico</translation>
+    </message>
+    <message>
+        <source>warm beside an engine</source>
+        <translation>caldo accanto a un motore</translation>
+    </message>
+    <message>
+        <source>wear is seldom even: look again well before</source>
+        <translation>l&apos;usura è di rado uniforme: riguardare ben prima</translation>
+    </message>
+    <message>
+        <source>what the bolt screws into</source>
+        <translation>in che cosa si avvita</translation>
+    </message>
+    <message>
+        <source>what the dial shows, a speed or a distance</source>
+        <translation>ciò che segna il quadrante, velocità o distanza</translation>
+    </message>
+    <message>
+        <source>what the machine will carry</source>
+        <translation>che cosa porterà il mezzo</translation>
+    </message>
+    <message>
+        <source>what the shop has decided; there is no general law</source>
+        <translation>ciò che l&apos;officina ha deciso; non c&apos;è una legge generale</translation>
+    </message>
+    <message>
+        <source>where it differs from the thread&apos;s</source>
+        <translation>dove differisce da quello del filetto</translation>
+    </message>
+    <message>
+        <source>where it will run</source>
+        <translation>dove girerà</translation>
+    </message>
+    <message>
+        <source>where the jet is right</source>
+        <translation>dove il getto va bene</translation>
+    </message>
+    <message>
+        <source>where the mark is to go</source>
+        <translation>dove va il segno</translation>
+    </message>
+    <message>
+        <source>whole positive side of the starter</source>
+        <translation>tutto il lato positivo dell&apos;avviamento</translation>
+    </message>
+    <message>
+        <source>whose law applies</source>
+        <translation>quale legge vale</translation>
+    </message>
+    <message>
+        <source>whose limits apply</source>
+        <translation>di chi valgono i limiti</translation>
+    </message>
+    <message>
+        <source>worked out here: the manual wins</source>
+        <translation>calcolato qui: vale prima il manuale</translation>
+    </message>
+    <message>
+        <source>years that have not come are left out</source>
+        <translation>gli anni futuri si tralasciano</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 = %2; factor from %3</source>
+        <translation>%1 = %2; fattore da %3</translation>
+    </message>
+    <message>
+        <source>%1: lamp centre %2 850 mm: %3 to %4 % down (%5 to %6 deg)</source>
+        <translation>%1: centro del faro %2 850 mm: da %3 a %4 % in giù (da %5 a %6 gradi)</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>sopra</translation>
+    </message>
+    <message>
+        <source>up to</source>
+        <translation>fino a</translation>
+    </message>
+</context>
+<context>
     <name>CostPage</name>
     <message>
         <source>Cost</source>
@@ -1019,6 +6286,10 @@
     <message>
         <source>What the owner will read</source>
         <translation>Che cosa leggerà il proprietario</translation>
+    </message>
+    <message>
+        <source>Language of the record</source>
+        <translation>Lingua del rapporto</translation>
     </message>
 </context>
 <context>
@@ -2505,6 +7776,681 @@
     </message>
 </context>
 <context>
+    <name>Record</name>
+    <message>
+        <source>%1 of %2 back together</source>
+        <translation>%1 su %2 rimontati</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>da %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2, unit side</source>
+        <translation>da %1 a %2, lato utenza</translation>
+    </message>
+    <message>
+        <source>%1 waits for: %2.</source>
+        <translation>%1 aspetta: %2.</translation>
+    </message>
+    <message>
+        <source>%1, also %2</source>
+        <translation>%1, anche %2</translation>
+    </message>
+    <message>
+        <source>%1, at: %2</source>
+        <translation>%1, a: %2</translation>
+    </message>
+    <message>
+        <source>%1, mean of %2 (%3)</source>
+        <translation>%1, media di %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1, second wire</source>
+        <translation>%1, secondo filo</translation>
+    </message>
+    <message>
+        <source>%1, unit side</source>
+        <translation>%1, lato utenza</translation>
+    </message>
+    <message>
+        <source>%1, unit side, second wire</source>
+        <translation>%1, lato utenza, secondo filo</translation>
+    </message>
+    <message>
+        <source>%1, within %2</source>
+        <translation>%1, entro %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 places</source>
+        <translation>%1: %2, %3 vie</translation>
+    </message>
+    <message>
+        <source>%1: connector with %2 places, numbered as seen from the %3</source>
+        <translation>%1: connettore a %2 vie, numerate viste dal %3</translation>
+    </message>
+    <message>
+        <source>%1: connector with %2 places, numbered as seen from the %3; latch: %4</source>
+        <translation>%1: connettore a %2 vie, numerate viste dal %3; fermo: %4</translation>
+    </message>
+    <message>
+        <source>A wheel or its axle was worked on: have its fastening checked again after the first rides.</source>
+        <translation>Si è lavorato a una ruota o al suo perno: far ricontrollare il serraggio dopo le prime uscite.</translation>
+    </message>
+    <message>
+        <source>A wire was found that does not match the map: %1, place %2.</source>
+        <translation>Si è trovato un filo che non corrisponde allo schema: %1, via %2.</translation>
+    </message>
+    <message>
+        <source>Agreed before: %1</source>
+        <translation>Concordato prima: %1</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation>Prima e dopo</translation>
+    </message>
+    <message>
+        <source>Before you ride</source>
+        <translation>Prima di guidare</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Di</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Controllo</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>Sigla</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Colore</translation>
+    </message>
+    <message>
+        <source>Colours are those seen on this machine, by IEC 60757 letters (LBU, LGN: light blue and light green).</source>
+        <translation>I colori sono quelli visti su questo mezzo, in sigle IEC 60757 (LBU, LGN: azzurro e verde chiaro).</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Costo</translation>
+    </message>
+    <message>
+        <source>Did not work</source>
+        <translation>Non funzionava</translation>
+    </message>
+    <message>
+        <source>Do not ride it: %1 is not on again.</source>
+        <translation>Non guidarlo: %1 non è rimontato.</translation>
+    </message>
+    <message>
+        <source>Do not start it: %1 is not on again.</source>
+        <translation>Non avviarlo: %1 non è rimontato.</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Capo</translation>
+    </message>
+    <message>
+        <source>Expected: %1 minutes; it took %2.</source>
+        <translation>Previsti: %1 minuti; ne sono serviti %2.</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Per</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>Trovato</translation>
+    </message>
+    <message>
+        <source>Frame number</source>
+        <translation>Numero di telaio</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation>Funzione</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Consegnato</translation>
+    </message>
+    <message>
+        <source>How serious</source>
+        <translation>Gravità</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Strumento</translation>
+    </message>
+    <message>
+        <source>Keys and papers received</source>
+        <translation>Chiavi e documenti ricevuti</translation>
+    </message>
+    <message>
+        <source>Left out, do not ride before it is done: %1 (%2).</source>
+        <translation>Tralasciato, non guidare prima che sia fatto: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Limit from</source>
+        <translation>Limite da</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carico</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Mezzo</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Misurato</translation>
+    </message>
+    <message>
+        <source>Measured outside its limit: %1, %2.</source>
+        <translation>Misurato fuori dal limite: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Measured values hold for the day on which they were measured.</source>
+        <translation>I valori misurati valgono per il giorno della misura.</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minuti</translation>
+    </message>
+    <message>
+        <source>No supplier chosen</source>
+        <translation>Nessun fornitore scelto</translation>
+    </message>
+    <message>
+        <source>No unsafe finding is open.</source>
+        <translation>Nessun pericolo in sospeso.</translation>
+    </message>
+    <message>
+        <source>Not back together: %1 (bag %2).</source>
+        <translation>Non rimontato: %1 (sacchetto %2).</translation>
+    </message>
+    <message>
+        <source>Not back together: %1.</source>
+        <translation>Non rimontato: %1.</translation>
+    </message>
+    <message>
+        <source>Not done yet, do not ride before it is: %1.</source>
+        <translation>Non ancora fatto, non guidare prima: %1.</translation>
+    </message>
+    <message>
+        <source>Note at hand-over</source>
+        <translation>Nota alla consegna</translation>
+    </message>
+    <message>
+        <source>Nothing that was taken apart was left apart.</source>
+        <translation>Niente di smontato è rimasto smontato.</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Adesso</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Numero</translation>
+    </message>
+    <message>
+        <source>Odometer when taken in</source>
+        <translation>Contachilometri all&apos;arrivo</translation>
+    </message>
+    <message>
+        <source>Old parts: %1</source>
+        <translation>Pezzi vecchi: %1</translation>
+    </message>
+    <message>
+        <source>On refit</source>
+        <translation>Al rimontaggio</translation>
+    </message>
+    <message>
+        <source>Other steps</source>
+        <translation>Altri passi</translation>
+    </message>
+    <message>
+        <source>Other work</source>
+        <translation>Altro lavoro</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Proprietario</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Ricambio</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1 (%2).</source>
+        <translation>Ricambio non montato: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Ricambi</translation>
+    </message>
+    <message>
+        <source>Parts to order, %1</source>
+        <translation>Ricambi da ordinare, %1</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Via</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, but it should be %3 (%4).</source>
+        <translation>Via %1: trovata con %2, ma dovrebbe essere %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, but it should be %3.</source>
+        <translation>Via %1: trovata con %2, ma dovrebbe essere %3.</translation>
+    </message>
+    <message>
+        <source>Place %1: found with %2, refitted with %3.</source>
+        <translation>Via %1: trovata con %2, rimontata con %3.</translation>
+    </message>
+    <message>
+        <source>Please note</source>
+        <translation>Da notare</translation>
+    </message>
+    <message>
+        <source>Price without tax</source>
+        <translation>Prezzo senza IVA</translation>
+    </message>
+    <message>
+        <source>Record of work</source>
+        <translation>Rapporto di lavoro</translation>
+    </message>
+    <message>
+        <source>Record of work %1</source>
+        <translation>Rapporto di lavoro %1</translation>
+    </message>
+    <message>
+        <source>Ridden at</source>
+        <translation>Si guida a</translation>
+    </message>
+    <message>
+        <source>Road test, %1</source>
+        <translation>Prova su strada, %1</translation>
+    </message>
+    <message>
+        <source>Road test, %1: %2</source>
+        <translation>Prova su strada, %1: %2</translation>
+    </message>
+    <message>
+        <source>Road test: %1</source>
+        <translation>Prova su strada: %1</translation>
+    </message>
+    <message>
+        <source>Second pair of eyes</source>
+        <translation>Un secondo sguardo</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Stato</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Passi</translation>
+    </message>
+    <message>
+        <source>Sum</source>
+        <translation>Somma</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Accettato</translation>
+    </message>
+    <message>
+        <source>Tax, %1 %</source>
+        <translation>IVA, %1 %</translation>
+    </message>
+    <message>
+        <source>The brakes were worked on: try them at walking pace before you ride among others.</source>
+        <translation>Si è lavorato ai freni: provarli a passo d&apos;uomo prima di guidare nel traffico.</translation>
+    </message>
+    <message>
+        <source>The machine</source>
+        <translation>Il mezzo</translation>
+    </message>
+    <message>
+        <source>The machine&apos;s manual, local law and licensed practice come before anything on this page.</source>
+        <translation>Il manuale del mezzo, la legge locale e la buona regola d&apos;arte vengono prima di quanto sta su questa pagina.</translation>
+    </message>
+    <message>
+        <source>The work is not finished: %1 of %2 steps are not back together. Do not ride it.</source>
+        <translation>Il lavoro non è finito: %1 passi su %2 non sono rimontati. Non guidarlo.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Totale</translation>
+    </message>
+    <message>
+        <source>Together: %1</source>
+        <translation>Totale: %1</translation>
+    </message>
+    <message>
+        <source>Too close to its limit to call: %1, %2.</source>
+        <translation>Troppo vicino al limite per decidere: %1, %2.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not put right: %1. You were told, and on %2 %3 did not want it put right. Do not ride it.</source>
+        <translation>Pericolo non riparato: %1. Siete stati avvisati, e il %2 %3 non ha voluto la riparazione. Non guidarlo.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not yet put right: %1.</source>
+        <translation>Pericolo non ancora riparato: %1.</translation>
+    </message>
+    <message>
+        <source>Unsafe and not yet put right: %1. To do: %2.</source>
+        <translation>Pericolo non ancora riparato: %1. Da fare: %2.</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valore</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Giudizio</translation>
+    </message>
+    <message>
+        <source>Waste taken: %1</source>
+        <translation>Rifiuti ritirati: %1</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Che ne è stato</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Che cosa scade</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Che cosa si è fatto</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Che cosa si è trovato</translation>
+    </message>
+    <message>
+        <source>What was left</source>
+        <translation>Che cosa è rimasto</translation>
+    </message>
+    <message>
+        <source>What was measured</source>
+        <translation>Che cosa si è misurato</translation>
+    </message>
+    <message>
+        <source>What was proved</source>
+        <translation>Che cosa si è verificato</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quando</translation>
+    </message>
+    <message>
+        <source>When it came in</source>
+        <translation>All&apos;arrivo</translation>
+    </message>
+    <message>
+        <source>Why it came in</source>
+        <translation>Perché è venuto</translation>
+    </message>
+    <message>
+        <source>Wiring that was read</source>
+        <translation>Fili letti</translation>
+    </message>
+    <message>
+        <source>Without a price: %1</source>
+        <translation>Senza prezzo: %1</translation>
+    </message>
+    <message>
+        <source>Without tax</source>
+        <translation>Senza IVA</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Lavoro</translation>
+    </message>
+    <message>
+        <source>Work done by</source>
+        <translation>Lavoro fatto da</translation>
+    </message>
+    <message>
+        <source>Worked when taken in</source>
+        <translation>Funzionava all&apos;arrivo</translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation>dopo %1</translation>
+    </message>
+    <message>
+        <source>after %1, or by %2, whichever comes first</source>
+        <translation>dopo %1, o entro il %2, quel che viene prima</translation>
+    </message>
+    <message>
+        <source>after refitting, %1</source>
+        <translation>dopo il rimontaggio, %1</translation>
+    </message>
+    <message>
+        <source>after, %1</source>
+        <translation>dopo, %1</translation>
+    </message>
+    <message>
+        <source>all %1 back together</source>
+        <translation>tutti i %1 rimontati</translation>
+    </message>
+    <message>
+        <source>also %1</source>
+        <translation>anche %1</translation>
+    </message>
+    <message>
+        <source>and %1 more steps.</source>
+        <translation>e altri %1 passi.</translation>
+    </message>
+    <message>
+        <source>as found, %1</source>
+        <translation>come trovato, %1</translation>
+    </message>
+    <message>
+        <source>asked for</source>
+        <translation>chiesto</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>almeno %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>al massimo %1</translation>
+    </message>
+    <message>
+        <source>at the next visit</source>
+        <translation>alla prossima visita</translation>
+    </message>
+    <message>
+        <source>before, %1</source>
+        <translation>prima, %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>entro il %1</translation>
+    </message>
+    <message>
+        <source>finding, %1</source>
+        <translation>rilievo, %1</translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <translation>montato</translation>
+    </message>
+    <message>
+        <source>here, not fitted</source>
+        <translation>arrivato, non montato</translation>
+    </message>
+    <message>
+        <source>no limit known</source>
+        <translation>nessun limite noto</translation>
+    </message>
+    <message>
+        <source>no verdict</source>
+        <translation>nessun giudizio</translation>
+    </message>
+    <message>
+        <source>not begun</source>
+        <translation>non cominciato</translation>
+    </message>
+    <message>
+        <source>not checked</source>
+        <translation>non controllato</translation>
+    </message>
+    <message>
+        <source>not named, taken to be within %1</source>
+        <translation>non indicato, preso entro %1</translation>
+    </message>
+    <message>
+        <source>not read: look at the machine</source>
+        <translation>non letto: guardare sul mezzo</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>non provato</translation>
+    </message>
+    <message>
+        <source>not yet: this page shows how far the work has got</source>
+        <translation>non ancora: questa pagina mostra a che punto è il lavoro</translation>
+    </message>
+    <message>
+        <source>on order</source>
+        <translation>ordinato</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>riparato</translation>
+    </message>
+    <message>
+        <source>put right: %1</source>
+        <translation>riparato: %1</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>firmato da %1, %2</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>presto</translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation>ancora in sospeso</translation>
+    </message>
+    <message>
+        <source>still open; %1 does not want it put right</source>
+        <translation>ancora in sospeso; %1 non vuole la riparazione</translation>
+    </message>
+    <message>
+        <source>still open; to do: %1</source>
+        <translation>ancora in sospeso; da fare: %1</translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation>aspetta: %1</translation>
+    </message>
+    <message>
+        <source>waits for: %1; %2 of %3 back together</source>
+        <translation>aspetta: %1; %2 su %3 rimontati</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>voluto</translation>
+    </message>
+    <message>
+        <source>while stripping, %1</source>
+        <translation>allo smontaggio, %1</translation>
+    </message>
+    <message>
+        <source>wiring, %1</source>
+        <translation>fili, %1</translation>
+    </message>
+    <message>
+        <source>wrong part</source>
+        <translation>ricambio sbagliato</translation>
+    </message>
+    <message>
+        <source>■ unsafe</source>
+        <translation>■ pericolo</translation>
+    </message>
+    <message>
+        <source>□ note</source>
+        <translation>□ nota</translation>
+    </message>
+    <message>
+        <source>◇ not on again</source>
+        <translation>◇ non rimontato</translation>
+    </message>
+    <message>
+        <source>◇ not yet</source>
+        <translation>◇ non ancora</translation>
+    </message>
+    <message>
+        <source>◇ too close to call</source>
+        <translation>◇ troppo vicino per decidere</translation>
+    </message>
+    <message>
+        <source>◧ soon</source>
+        <translation>◧ presto</translation>
+    </message>
+    <message>
+        <source>☒ does not</source>
+        <translation>☒ non funziona</translation>
+    </message>
+    <message>
+        <source>☒ does not match</source>
+        <translation>☒ non corrisponde</translation>
+    </message>
+    <message>
+        <source>☒ left out: %1</source>
+        <translation>☒ tralasciato: %1</translation>
+    </message>
+    <message>
+        <source>☒ outside</source>
+        <translation>☒ fuori</translation>
+    </message>
+    <message>
+        <source>✓ matches</source>
+        <translation>✓ corrisponde</translation>
+    </message>
+    <message>
+        <source>✓ proved</source>
+        <translation>✓ verificato</translation>
+    </message>
+    <message>
+        <source>✓ proved: %1</source>
+        <translation>✓ verificato: %1</translation>
+    </message>
+    <message>
+        <source>✓ within</source>
+        <translation>✓ entro</translation>
+    </message>
+    <message>
+        <source>✓ works</source>
+        <translation>✓ funziona</translation>
+    </message>
+</context>
+<context>
     <name>RefitPage</name>
     <message>
         <source>Refit</source>
@@ -3962,7 +9908,7 @@
     </message>
     <message>
         <source>pin</source>
-        <translation>spina</translation>
+        <translation>pin</translation>
     </message>
     <message>
         <source>socket</source>

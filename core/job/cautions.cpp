@@ -77,7 +77,7 @@ std::string_view englishCaution(std::string_view key) {
 }
 
 std::vector<std::string> cautionsFor(std::string_view title) {
-    const std::string small = lowered(title);
+    const std::string small = inTradeWords(title);
     std::vector<std::string> keys;
     for (const Caution& caution : texts)
         if (std::any_of(triggers.begin(), triggers.end(), [&](const Trigger& trigger) {

@@ -19,7 +19,8 @@ struct Caution {
 [[nodiscard]] std::string_view englishCaution(std::string_view key); // empty for an unknown key
 
 // Keys of the cautions that belong before a step with this title, found by the words in it (brake, fuel,
-// battery, wheel, coil ...). English words only; a shell lets the mechanic add others by touch.
+// battery, wheel, coil ...). English words and the commonest of four other languages; a shell lets the
+// mechanic add others by touch.
 [[nodiscard]] std::vector<std::string> cautionsFor(std::string_view title);
 
 } // namespace undercowl::job

@@ -88,6 +88,13 @@ std::string_view englishPattern(std::string_view key) {
     return pattern != nullptr ? pattern->english : std::string_view{};
 }
 
+std::vector<std::string_view> englishPatterns() {
+    std::vector<std::string_view> all;
+    for (const Pattern& pattern : patterns)
+        all.push_back(pattern.english);
+    return all;
+}
+
 std::string_view knownKey(std::string_view key) {
     const Pattern* pattern = patternOf(key);
     return pattern != nullptr ? pattern->key : std::string_view{};

@@ -24,6 +24,9 @@ struct Message {
 // unknown key.
 [[nodiscard]] std::string_view englishPattern(std::string_view key);
 
+// All of them.
+[[nodiscard]] std::vector<std::string_view> englishPatterns();
+
 // The key itself, for as long as the program runs; empty for an unknown one. For messages read from a file.
 [[nodiscard]] std::string_view knownKey(std::string_view key);
 

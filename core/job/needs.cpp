@@ -108,7 +108,7 @@ void addBan(std::vector<Banned>& found, const StripStep& step, const RefitNeeds&
 } // namespace
 
 RefitNeeds suggestedNeeds(std::string_view title, const std::vector<Hardware>& hardware) {
-    const std::string small = lowered(title);
+    const std::string small = inTradeWords(title);
     RefitNeeds needs;
     for (const Rule& rule : rules) {
         if (!saysWord(small, rule.word))
@@ -122,9 +122,18 @@ RefitNeeds suggestedNeeds(std::string_view title, const std::vector<Hardware>& h
     }
     for (const Hardware& piece : hardware)
         for (const std::string_view single : newEveryTime)
-            if (lowered(piece.what).find(single) != std::string::npos)
+            if (inTradeWords(piece.what).find(single) != std::string::npos)
                 addOnce(needs.renew, piece.thread.empty() ? piece.what : piece.what + " " + piece.thread);
     return needs;
+}
+
+std::vector<std::string_view> suggestions() {
+    std::vector<std::string_view> all;
+    for (const Rule& rule : rules)
+        for (const std::string_view text : {rule.renew, rule.apply, rule.afterwards})
+            if (!text.empty() && std::find(all.begin(), all.end(), text) == all.end())
+                all.push_back(text);
+    return all;
 }
 
 RefitNeeds needsOf(const StripStep& step) {

@@ -13,10 +13,13 @@
 
 namespace undercowl::job {
 
-// Found by the words of the title and of the hardware ("caliper", "split pin"). English words only; the
-// mechanic changes them by touch. Says nothing about words that it does not know: an empty answer is not a
-// promise that nothing is needed.
+// Found by the words of the title and of the hardware ("caliper", "split pin"). English words and the
+// commonest of four other languages; the mechanic changes them by touch. Says nothing about words that it
+// does not know: an empty answer is not a promise that nothing is needed.
 [[nodiscard]] RefitNeeds suggestedNeeds(std::string_view title, const std::vector<Hardware>& hardware);
+
+// Everything that is ever suggested: to be translated.
+[[nodiscard]] std::vector<std::string_view> suggestions();
 
 // What the mechanic said; otherwise what is suggested.
 [[nodiscard]] RefitNeeds needsOf(const StripStep& step);

@@ -72,7 +72,7 @@ public:
     explicit Collector(const Job& job) : job_(job) {}
 
     void addStep(const StripStep& step) {
-        const std::string title = lowered(step.title);
+        const std::string title = inTradeWords(step.title);
         const std::size_t before = found_.size();
         for (const std::string& what : needsOf(step).afterwards)
             add(step, ProofKind::Afterwards, {"prove.afterwards", {what, step.title}}, what);
@@ -120,7 +120,7 @@ private:
         proof.title = step.title;
         proof.words = std::move(words);
         proof.what = what.empty() ? std::string(code(kind)) : std::move(what);
-        proof.secondEyes = saysAny(lowered(step.title), forSecondEyes);
+        proof.secondEyes = saysAny(inTradeWords(step.title), forSecondEyes);
         proof.apart = !step.refitted.has_value();
         if (kind == ProofKind::Afterwards) {
             if (const SeenTo* seen = seenTo(step, proof.what)) {

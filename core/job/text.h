@@ -14,4 +14,8 @@ namespace undercowl::job {
 // The text holds the word at the beginning of one of its own: "wheels" says "wheel", "flywheel" does not.
 [[nodiscard]] bool saysWord(std::string_view text, std::string_view word);
 
+// Lowered, and behind it the English words of the trade for those of it that are German, Italian, French or
+// Spanish: what the rules look into that know English words. A word that is not known says nothing.
+[[nodiscard]] std::string inTradeWords(std::string_view text);
+
 } // namespace undercowl::job

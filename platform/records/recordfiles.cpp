@@ -61,7 +61,7 @@ QString safeName(const std::string& number) {
 } // namespace
 
 store::Result<RecordFiles> RecordsPlugin::write(const std::filesystem::path& folderOfStore, const job::Id& id,
-                                                const QString& folder, const handover::Words& words,
+                                                const QString& folder, const RecordLanguage& language,
                                                 const std::function<bool(double)>& told) const {
     const auto stop = [] { return tl::unexpected(store::Problem{store::Fault::Refused, cancelled}); };
     auto store = store::Store::open(folderOfStore);
@@ -84,7 +84,7 @@ store::Result<RecordFiles> RecordsPlugin::write(const std::filesystem::path& fol
     const auto mediaFile = [&](const std::string& media) {
         return store->media(media).value_or(std::filesystem::path{});
     };
-    const auto paper = pdf(document, words, mediaFile);
+    const auto paper = pdf(document, language.words, mediaFile);
     if (!paper)
         return tl::unexpected(store::Problem{store::Fault::InputOutput, paper.error()});
     if (!told(0.6))
@@ -97,8 +97,8 @@ store::Result<RecordFiles> RecordsPlugin::write(const std::filesystem::path& fol
     };
     if (const auto done = keep(stem + QStringLiteral(".pdf"), *paper); !done)
         return tl::unexpected(done.error());
-    const std::string page =
-        handover::html(document, words, [&](const std::string& m) { return dataUri(*store, m); });
+    const std::string page = handover::html(
+        document, language.words, [&](const std::string& m) { return dataUri(*store, m); }, language.code);
     if (const auto done = keep(stem + QStringLiteral(".html"), std::as_bytes(std::span(page))); !done)
         return tl::unexpected(done.error());
     if (!told(0.8))

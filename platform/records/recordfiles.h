@@ -23,6 +23,12 @@ struct RecordFiles {
     QStringList names; // what was written, in the order written
 };
 
+// In which words a record is written, and the code of their language, which its page names.
+struct RecordLanguage {
+    handover::Words words;
+    std::string code;
+};
+
 // The plugin "records".
 class RecordWriter {
 public:
@@ -33,7 +39,7 @@ public:
     // were whole by then stay.
     [[nodiscard]] virtual store::Result<RecordFiles> write(const std::filesystem::path& store,
                                                            const job::Id& job, const QString& folder,
-                                                           const handover::Words& words,
+                                                           const RecordLanguage& language,
                                                            const std::function<bool(double)>& told) const = 0;
 
     // The document as STEM.pdf in the folder, which is made, and beside it texts by their suffix: {"csv",

@@ -13,7 +13,7 @@ class RecordsPlugin : public QObject, public RecordWriter {
 
 public:
     [[nodiscard]] store::Result<RecordFiles> write(const std::filesystem::path& store, const job::Id& job,
-                                                   const QString& folder, const handover::Words& words,
+                                                   const QString& folder, const RecordLanguage& language,
                                                    const std::function<bool(double)>& told) const override;
     [[nodiscard]] store::Result<RecordFiles>
     writeDocument(const handover::Document& document, const QString& folder, const QString& stem,

@@ -175,7 +175,7 @@ void BackupView::ended(const store::Result<store::BackupMade>& made, const QStri
                       .arg(QDir::toNativeSeparators(file),
                            QLocale().formattedDataSize(static_cast<qint64>(made->bytes)));
         for (const std::string& fault : made->faults)
-            result_ += u'\n' + tr("Not in it: %1").arg(text(fault));
+            result_ += u'\n' + tr("Not in it: %1").arg(coreWords(fault));
         lookThere();
     } else if (!cancelled_->load()) {
         session_->report(made.error());

@@ -140,7 +140,7 @@ void CalcView::work() {
         else if (one.kind == Kind::Quantity && !words.empty())
             line.aside = withUnit(draft_->text(line.id), unitWords(symbol(one).toStdString()));
         else if (one.kind == Kind::Quantity && !stands.empty())
-            line.aside = withUnit(text(stands), unitWords(one.unit));
+            line.aside = withUnit(numberText(stands), unitWords(one.unit));
         else if (const auto* choice = chosen(one, stands))
             line.aside = calcWords(choice->label);
         else
@@ -158,7 +158,7 @@ void CalcView::work() {
         const trade::Problem& wrong = outcome.error();
         if (given.contains(wrong.field) || missing.isEmpty()) {
             faultKey_ = text(wrong.field);
-            fault_ = tr("%1; possible: %2").arg(calcWords(wrong.reason), text(wrong.possible));
+            fault_ = tr("%1; possible: %2").arg(calcWords(wrong.reason), coreWords(wrong.possible));
             if (missing.isEmpty()) {
                 const auto* field = declaration()->input(wrong.field);
                 problem_ = tr("%1: %2").arg(field == nullptr ? faultKey_ : calcWords(field->label), fault_);
@@ -189,8 +189,8 @@ void CalcView::showResult(const trade::Result& result) {
         if (const auto* list = std::get_if<std::vector<std::string>>(&value.value); list && !list->empty())
             shown = calcWords(*list).join(u'\n');
         else if (std::holds_alternative<std::vector<trade::Step>>(value.value))
-            shown = text(value.text).replace(QStringLiteral(", "), QStringLiteral("\n"));
-        told += label + QStringLiteral(" ") + text(value.text);
+            shown = calcWords(value.text).replace(QStringLiteral(", "), QStringLiteral("\n"));
+        told += label + QStringLiteral(" ") + calcWords(value.text);
         lines.push_back({.id = text(key), .title = label, .aside = shown});
     }
     results_.setLines(std::move(lines));
@@ -199,7 +199,8 @@ void CalcView::showResult(const trade::Result& result) {
         verdict_ = *result.answer == verdict::Answer::TooClose ? QStringLiteral("undecided") : text(word);
         told += tr("verdict: %1").arg(calcWords(word));
         if (result.verdict)
-            reason_ = tr("%1 sure to be within").arg(text(verdict::percentText(result.verdict->probability)));
+            reason_ =
+                tr("%1 sure to be within").arg(coreWords(verdict::percentText(result.verdict->probability)));
     }
     working_ = calcWords(result.working);
     cautions_ = calcWords(result.cautions);
@@ -222,10 +223,10 @@ QString CalcView::hint() const {
     QStringList words;
     if (one->kind == Kind::Quantity && std::isfinite(one->least) && std::isfinite(one->most))
         words += tr("from %1 to %2")
-                     .arg(text(units::formatSignificant(one->least, 6)),
-                          withUnit(text(units::formatSignificant(one->most, 6)), unitWords(one->unit)));
+                     .arg(numberText(units::formatSignificant(one->least, 6)),
+                          withUnit(numberText(units::formatSignificant(one->most, 6)), unitWords(one->unit)));
     if (!one->byDefault.empty() && one->kind != Kind::Choice)
-        words += tr("%1 if left empty").arg(text(one->byDefault));
+        words += tr("%1 if left empty").arg(knownWords(one->byDefault));
     else if (!one->required)
         words += tr("may stay empty");
     return words.join(QStringLiteral("; "));

@@ -3,7 +3,6 @@
 
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 #include <string>
@@ -12,7 +11,7 @@
 namespace undercowl::ui {
 
 [[nodiscard]] inline QString calcWords(const std::string& english) {
-    return QCoreApplication::translate("Calculations", english.c_str());
+    return coreWords(english);
 }
 
 [[nodiscard]] inline QStringList calcWords(const std::vector<std::string>& english) {

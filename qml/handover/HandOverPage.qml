@@ -173,6 +173,15 @@ ShopPage {
         width: parent.width
     }
 
+    Choice {
+        current: view.language
+        label: qsTr("Language of the record")
+        options: view.languages
+        width: parent.width
+
+        onChosen: index => view.language = index
+    }
+
     SectionHeader {
         text: qsTr("What the owner will read")
         width: parent.width

@@ -42,22 +42,22 @@ void CostView::show(const Snapshot& snapshot) {
             rows.push_back({.id = QString::number(rows.size()),
                             .title = rowTitle(row),
                             .detail = row.minutes > 0 ? minuteWords(row.minutes) : QString(),
-                            .aside = text(job::money(row.net, cost->currency))});
+                            .aside = numberText(job::money(row.net, cost->currency))});
         for (const job::CostLine& line : snapshot.job.costTerms->lines)
             lines.push_back(
                 {.id = QString::number(lines.size()), .title = text(line.what), .aside = text(line.sum)});
-        net_ = text(job::money(cost->net, cost->currency));
-        tax_ =
-            cost->taxPercent.empty()
-                ? QString()
-                : tr("%1 % tax: %2").arg(text(cost->taxPercent), text(job::money(cost->tax, cost->currency)));
-        gross_ = text(job::money(cost->gross, cost->currency));
+        net_ = numberText(job::money(cost->net, cost->currency));
+        tax_ = cost->taxPercent.empty()
+                   ? QString()
+                   : tr("%1 % tax: %2")
+                         .arg(text(cost->taxPercent), numberText(job::money(cost->tax, cost->currency)));
+        gross_ = numberText(job::money(cost->gross, cost->currency));
         spent_ = minuteWords(cost->minutes);
         QStringList expected;
         if (cost->minutesExpected > 0)
             expected += minuteWords(cost->minutesExpected);
         for (const job::TypedValue& sum : cost->approved)
-            expected += text(sum.digits) + QChar(QChar::Nbsp) + text(sum.unit);
+            expected += numberText(sum.digits) + QChar(QChar::Nbsp) + text(sum.unit);
         expected_ = expected.isEmpty() ? tr("nothing") : expected.join(QStringLiteral(", "));
         for (const job::Message& doubt : cost->doubts)
             doubts_ += words(doubt);

@@ -25,11 +25,11 @@ QString weightCode(handover::Weight weight) {
     return {};
 }
 
-void addRows(std::vector<Line>& lines, const handover::Table& table) {
+void addRows(std::vector<Line>& lines, const handover::Table& table, const handover::Words& spoken) {
     for (const auto& row : table.rows) {
         QStringList cells;
         for (const auto& cell : row.cells)
-            cells << QString::fromStdString(recordWords(cell));
+            cells << QString::fromStdString(spoken(cell));
         cells.removeAll(QString());
         lines.push_back({.id = QString::number(lines.size()),
                          .title = cells.join(QStringLiteral(", ")),
@@ -89,9 +89,10 @@ void HandOverView::showRecord(const Snapshot& snapshot) {
     const auto document =
         handover::ownersRecord(snapshot.job, snapshot.machine, snapshot.owner, session()->mechanics());
     std::vector<Line> lines;
+    const handover::Words spoken = recordWordsIn(languageCode());
     const auto add = [&](const handover::Text& said, const QString& mark) {
         lines.push_back({.id = QString::number(lines.size()),
-                         .title = QString::fromStdString(recordWords(said)),
+                         .title = QString::fromStdString(spoken(said)),
                          .mark = mark});
     };
     for (const auto& section : document.sections) {
@@ -100,10 +101,31 @@ void HandOverView::showRecord(const Snapshot& snapshot) {
             if (const auto* paragraph = std::get_if<handover::Paragraph>(&block))
                 add(paragraph->text, weightCode(paragraph->weight));
             else if (const auto* table = std::get_if<handover::Table>(&block))
-                addRows(lines, *table);
+                addRows(lines, *table, spoken);
         }
     }
     record_.setLines(std::move(lines));
+}
+
+QStringList HandOverView::languages() {
+    return languageNames();
+}
+
+QString HandOverView::languageCode() const {
+    return language_.isEmpty() ? Catalogue::shown()->code() : language_;
+}
+
+int HandOverView::language() const {
+    return static_cast<int>(languageCodes().indexOf(languageCode()));
+}
+
+void HandOverView::setLanguage(int language) {
+    language_ = languageCodes().value(language);
+    files_.clear(); // they speak another one
+    if (const auto now = snapshot())
+        showRecord(*now);
+    emit languageChanged();
+    emit progressed();
 }
 
 void HandOverView::writeFiles() {
@@ -120,35 +142,37 @@ void HandOverView::writeFiles() {
     const auto post = [](auto work) {
         QMetaObject::invokeMethod(QCoreApplication::instance(), std::move(work));
     };
-    QThreadPool::globalInstance()->start([=, this, store = session()->folder(), job = jobId(),
-                                          cancelled = cancelled_] {
-        const auto told = [=, this](double share) {
-            post([=, this] {
-                if (self != nullptr) {
-                    progress_ = share;
-                    emit progressed();
+    QThreadPool::globalInstance()->start(
+        [=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_,
+         language = platform::RecordLanguage{recordWordsIn(languageCode()), languageCode().toStdString()}] {
+            const auto told = [=, this](double share) {
+                post([=, this] {
+                    if (self != nullptr) {
+                        progress_ = share;
+                        emit progressed();
+                    }
+                });
+                return !cancelled->load();
+            };
+            QString missing;
+            const auto* writer =
+                platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
+            auto result = writer != nullptr
+                              ? writer->write(store, job, folder, language, told)
+                              : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
+            post([=, this, result = std::move(result)] {
+                if (self == nullptr)
+                    return;
+                writing_ = false;
+                if (result) {
+                    folder_ = result->folder;
+                    files_ = result->names;
+                } else if (!cancelled->load()) {
+                    session()->report(result.error());
                 }
+                emit progressed();
             });
-            return !cancelled->load();
-        };
-        QString missing;
-        const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
-        auto result = writer != nullptr
-                          ? writer->write(store, job, folder, recordWords, told)
-                          : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
-        post([=, this, result = std::move(result)] {
-            if (self == nullptr)
-                return;
-            writing_ = false;
-            if (result) {
-                folder_ = result->folder;
-                files_ = result->names;
-            } else if (!cancelled->load()) {
-                session()->report(result.error());
-            }
-            emit progressed();
         });
-    });
 }
 
 void HandOverView::cancel() {

@@ -21,6 +21,8 @@ class HandOverView : public undercowl::ui::JobScreen {
     Q_PROPERTY(undercowl::ui::LineModel* record READ record CONSTANT)
     Q_PROPERTY(bool stopped READ stopped NOTIFY changed)
     Q_PROPERTY(bool handedOver READ handedOver NOTIFY changed)
+    Q_PROPERTY(QStringList languages READ languages CONSTANT)
+    Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY languageChanged)
     Q_PROPERTY(bool writing READ writing NOTIFY progressed)
     Q_PROPERTY(double progress READ progress NOTIFY progressed)
     Q_PROPERTY(QString folder READ folder NOTIFY progressed)
@@ -34,6 +36,10 @@ public:
     [[nodiscard]] LineModel* record() { return &record_; }
     [[nodiscard]] bool stopped() const { return stopped_; } // job::mayLeave() says no
     [[nodiscard]] bool handedOver() const { return handedOver_; }
+    // Of the record, for its owner: an index into languages(), each in its own words; the app's until chosen.
+    [[nodiscard]] static QStringList languages();
+    [[nodiscard]] int language() const;
+    void setLanguage(int language);
     [[nodiscard]] bool writing() const { return writing_; }
     [[nodiscard]] double progress() const { return progress_; } // 0 to 1
     [[nodiscard]] QString folder() const { return folder_; }    // where the files lie, once they do
@@ -45,6 +51,7 @@ public:
     Q_INVOKABLE void handOver(const QString& note, const QString& oldParts = {}, const QString& waste = {});
 
 signals:
+    void languageChanged();
     void progressed();
     void done(); // handed over; the sync has returned
 
@@ -55,7 +62,10 @@ private:
     void showWarnings(const job::Job& job);
     void showRecord(const Snapshot& snapshot);
 
+    [[nodiscard]] QString languageCode() const;
+
     LineModel warnings_, record_;
+    QString language_; // empty: the app's
     bool stopped_{};
     bool handedOver_{};
     bool writing_{};

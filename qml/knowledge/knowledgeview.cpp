@@ -29,7 +29,7 @@ Line lineOf(const job::Fact& fact, std::size_t place) {
     more += KnowledgeView::tr("held in jobs: %1").arg(fact.seen.size());
     return {.id = QString::number(place),
             .title = text(fact.what),
-            .detail = text(fact.says),
+            .detail = coreWords(fact.says),
             .more = more.join(QStringLiteral(" · ")),
             .mark = text(job::code(fact.kind))};
 }

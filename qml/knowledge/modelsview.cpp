@@ -98,7 +98,7 @@ void ModelsView::learn(const QString& path) {
     }
     const auto known = journal::readKnowledgeFile(file.readAll().toStdString());
     if (!known) {
-        error_ = text(known.error());
+        error_ = coreWords(known.error());
         emit changed();
         return;
     }

@@ -53,9 +53,17 @@ std::shared_ptr<const Catalogue> Catalogue::shown() {
     return current();
 }
 
+bool Catalogue::isEnglish() const {
+    return code_ == languageCodes().front();
+}
+
+QString Catalogue::found(const char* context, const char* source) const {
+    return translator_.translate(context, source);
+}
+
 QString Catalogue::translated(const char* context, const char* source) const {
-    const QString found = translator_.translate(context, source);
-    return found.isEmpty() ? QString::fromUtf8(source) : found;
+    const QString known = found(context, source);
+    return known.isEmpty() ? QString::fromUtf8(source) : known;
 }
 
 bool speak(const QString& code) {

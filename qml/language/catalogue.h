@@ -33,7 +33,10 @@ public:
     // Decimal mark and months: those of the device where it speaks this language, else of the language's own
     // country.
     [[nodiscard]] const QLocale& locale() const { return locale_; }
-    // The sentence in this language; the English one where it has none. CONTEXT and SOURCE as lupdate wrote
+    [[nodiscard]] bool isEnglish() const;
+    // The sentence in this language; empty where it has none.
+    [[nodiscard]] QString found(const char* context, const char* source) const;
+    // The same; the English one where it has none. CONTEXT and SOURCE as lupdate wrote
     // them.
     [[nodiscard]] QString translated(const char* context, const char* source) const;
 

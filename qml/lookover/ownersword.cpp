@@ -74,7 +74,7 @@ void OwnersWord::show(const Snapshot& snapshot) {
              .title = approval.given ? text(approval.what) : tr("Not wanted: %1").arg(text(approval.what)),
              .detail = detail.join(QStringLiteral(", ")),
              .aside = approval.sum
-                          ? text(approval.sum->digits) + QChar(QChar::Nbsp) + text(approval.sum->unit)
+                          ? numberText(approval.sum->digits) + QChar(QChar::Nbsp) + text(approval.sum->unit)
                           : QString(),
              .mark = approval.given ? QString() : QStringLiteral("refused"),
              .on = approval.given});

@@ -41,11 +41,12 @@ void Band::set(const std::optional<verdict::Verdict>& verdict) {
     value_ = place(value);
     half_ = half / (to - from + 2 * air);
     if (verdict->low)
-        lowText_ = text(units::format(*verdict->low));
+        lowText_ = numberText(units::format(*verdict->low));
     if (verdict->high)
-        highText_ = text(units::format(*verdict->high));
+        highText_ = numberText(units::format(*verdict->high));
     valueText_ = tr("%1 \u00b1 %2")
-                     .arg(text(units::format(verdict->measured)), text(units::format(verdict->expanded, 2)));
+                     .arg(numberText(units::format(verdict->measured)),
+                          numberText(units::format(verdict->expanded, 2)));
     emit changed();
 }
 

@@ -35,7 +35,7 @@ void Curve::set(const std::optional<trade::Plot>& plot) {
         }
     const double air = top > bottom ? (top - bottom) * 0.1 : 1;
     const auto height = [&](double value) { return (value - bottom + air) / (top - bottom + 2 * air); };
-    const auto told = [&](double value) { return text(units::format({value, plot->unit}, 4)); };
+    const auto told = [&](double value) { return numberText(units::format({value, plot->unit}, 4)); };
     for (const trade::Plot::Point& point : plot->points) {
         across_ += right > left ? (point.across - left) / (right - left) : 0.5;
         up_ += height(point.up);

@@ -58,9 +58,8 @@ Line lineOf(const KeptInstrument& kept, units::Date today) {
     line.title = text(one.name);
     line.aside =
         InstrumentsView::tr("%1, %2 to %3, %4")
-            .arg(QCoreApplication::translate("Instruments", std::string(englishName(one.kind)).c_str()),
-                 text(units::formatSignificant(one.rangeLow)), text(units::format({one.rangeHigh, one.unit})),
-                 text(verdict::errorText(one)));
+            .arg(coreWords(englishName(one.kind)), numberText(units::formatSignificant(one.rangeLow)),
+                 numberText(units::format({one.rangeHigh, one.unit})), coreWords(verdict::errorText(one)));
     line.detail = dueText(one, today, caution);
     if (caution)
         line.mark = QStringLiteral("caution");
@@ -104,8 +103,7 @@ void InstrumentsView::show() {
 QStringList InstrumentsView::kinds() const {
     QStringList all;
     for (int i = 0; i < kindCount; ++i)
-        all += QCoreApplication::translate(
-            "Instruments", std::string(englishName(static_cast<verdict::InstrumentKind>(i))).c_str());
+        all += coreWords(englishName(static_cast<verdict::InstrumentKind>(i)));
     return all;
 }
 
@@ -133,8 +131,7 @@ bool InstrumentsView::isRetired(const QString& instrument) const {
 QString InstrumentsView::advice(int kind) const {
     return kind < 0 || kind >= kindCount
                ? QString()
-               : QCoreApplication::translate(
-                     "Instruments", verdict::testAdvice(static_cast<verdict::InstrumentKind>(kind)).c_str());
+               : coreWords(verdict::testAdvice(static_cast<verdict::InstrumentKind>(kind)));
 }
 
 void InstrumentsView::keep(FormDraft* draft, const QString& instrument) {
@@ -154,7 +151,7 @@ void InstrumentsView::keep(FormDraft* draft, const QString& instrument) {
         sheet.wrench.clear();
     auto made = verdict::instrumentFrom(sheet);
     if (!made) {
-        setErrors({{text(made.error().field), text(made.error().message)}});
+        setErrors({{text(made.error().field), coreWords(made.error().message)}});
         return;
     }
     for (const KeptInstrument& other : kept_)

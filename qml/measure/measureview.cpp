@@ -18,7 +18,7 @@ namespace undercowl::ui {
 namespace {
 
 QString quantityName(int unitIndex) {
-    return text(units::englishName(measuredUnit(unitIndex).dimension()));
+    return coreWords(units::englishName(measuredUnit(unitIndex).dimension()));
 }
 
 QJsonObject memory(const ShopSession* session) {
@@ -114,8 +114,8 @@ QString MeasureView::instrumentName() const {
 QStringList MeasureView::instruments() const {
     QStringList all{tr("none named")};
     for (const Fitting& one : fitting())
-        all += one.ours ? tr("%1, of the shop").arg(text(one.instrument.name))
-                        : QCoreApplication::translate("Instruments", one.instrument.name.c_str());
+        all +=
+            one.ours ? tr("%1, of the shop").arg(text(one.instrument.name)) : coreWords(one.instrument.name);
     return all;
 }
 
@@ -133,9 +133,10 @@ QString MeasureView::instrumentText() const {
     if (index == 0)
         return tr("no instrument named");
     const Fitting& one = all[static_cast<std::size_t>(index) - 1];
-    return one.ours ? tr("%1: %2").arg(text(one.instrument.name), text(verdict::errorText(one.instrument)))
-                    : tr("%1: %2, assumed")
-                          .arg(text(one.instrument.name), text(verdict::errorText(one.instrument)));
+    return one.ours
+               ? tr("%1: %2").arg(text(one.instrument.name), coreWords(verdict::errorText(one.instrument)))
+               : tr("%1: %2, assumed")
+                     .arg(coreWords(one.instrument.name), coreWords(verdict::errorText(one.instrument)));
 }
 
 QStringList MeasureView::trusts() const {
@@ -239,7 +240,7 @@ void MeasureView::judge() {
     }
     const auto judgement = ui::judged(now, dayOf(session()->now()));
     if (!judgement) {
-        reason_ = text(judgement.error());
+        reason_ = coreWords(judgement.error());
         showCourse(text(now.reading.what), {});
         emit judged();
         return;
@@ -254,7 +255,7 @@ void MeasureView::judge() {
     if (judgement->repeated)
         mean_ = tr("mean of %1: %2, spread %3")
                     .arg(QString::number(judgement->repeated->count), withUnit(now.reading.value),
-                         text(units::format(
+                         numberText(units::format(
                              {judgement->repeated->spread,
                               units::baseUnit(units::intervalOf(judgement->value.unit.dimension()))},
                              2)));
@@ -263,26 +264,26 @@ void MeasureView::judge() {
         reason_ = tr("%1 % sure to be within: %2")
                       .arg(QLocale().toString(judgement->verdict->probability * 100, 'f', 1),
                            now.reading.limitSource.empty() ? tr("source of the limits not named")
-                                                           : text(now.reading.limitSource));
+                                                           : knownWords(now.reading.limitSource));
     } else if (!now.reading.low && !now.reading.high) {
         reason_ = tr("No limits given: the value is kept without a verdict.");
     } else if (now.reading.instrument.empty()) {
         reason_ =
             tr("No instrument named, so its uncertainty is not known: the value is kept without a verdict.");
     } else {
-        reason_ = text(judgement->noVerdict);
+        reason_ = coreWords(judgement->noVerdict);
     }
     band_.set(judgement->verdict);
     for (const std::string& line : judgement->working)
-        working_ += text(line);
+        working_ += coreWords(line);
     for (const std::string& line : judgement->settle)
-        cautions_ += tr("What would settle it: %1").arg(text(line));
+        cautions_ += tr("What would settle it: %1").arg(coreWords(line));
     // Until a source is named nothing can be said of how far the limits are to be trusted.
     if (now.errors.contains(QStringLiteral("trust")))
         cautions_ += now.errors[QStringLiteral("trust")].toString();
     else
         for (const std::string& caution : judgement->cautions)
-            cautions_ += QCoreApplication::translate("Verdicts", caution.c_str());
+            cautions_ += coreWords(caution);
     emit judged();
 }
 
@@ -320,7 +321,7 @@ void MeasureView::keep() {
     if (!now.errors.isEmpty())
         return;
     if (const auto judgement = ui::judged(now, dayOf(session()->now())); !judgement) {
-        setErrors({{QStringLiteral("value"), text(judgement.error())}});
+        setErrors({{QStringLiteral("value"), coreWords(judgement.error())}});
         return;
     }
     now.reading.id = session()->newId();
@@ -340,7 +341,7 @@ void MeasureView::keep() {
 void MeasureView::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
     for (auto reading = snapshot.job.readings.rbegin(); reading != snapshot.job.readings.rend(); ++reading) {
-        QStringList detail{limitsText(*reading), text(reading->instrument)};
+        QStringList detail{limitsText(*reading), knownWords(reading->instrument)};
         if (reading->repeated.size() > 1)
             detail.prepend(tr("mean of %1").arg(repeatedText(*reading)));
         detail.removeAll(QString());

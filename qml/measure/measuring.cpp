@@ -46,7 +46,7 @@ std::optional<units::Typed> number(const QString& words, const char* field, QVar
     if (read)
         return *read;
     errors[QLatin1String(field)] =
-        words.isEmpty() ? Said::tr("Type the value on the keypad.") : text(read.error().message);
+        words.isEmpty() ? Said::tr("Type the value on the keypad.") : coreWords(read.error().message);
     return std::nullopt;
 }
 
@@ -273,14 +273,14 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
 }
 
 QString withUnit(const job::TypedValue& value) {
-    return value.unit.empty() ? text(value.digits)
-                              : text(value.digits) + QChar(QChar::Nbsp) + text(value.unit);
+    return value.unit.empty() ? numberText(value.digits)
+                              : numberText(value.digits) + QChar(QChar::Nbsp) + text(value.unit);
 }
 
 QString repeatedText(const job::Reading& reading) {
     QStringList all;
     for (const std::string& digits : reading.repeated)
-        all += text(digits);
+        all += numberText(digits);
     return all.join(QStringLiteral(", "));
 }
 
@@ -291,7 +291,7 @@ QString limitsText(const job::Reading& reading) {
     if (reading.high)
         limits += Said::tr("at most %1").arg(withUnit(*reading.high));
     if (!reading.limitSource.empty())
-        limits += text(reading.limitSource);
+        limits += knownWords(reading.limitSource);
     return limits.join(QStringLiteral(", "));
 }
 

@@ -52,7 +52,7 @@ void OrdersView::show(std::vector<handover::OrderGroup> groups) {
     for (const handover::OrderGroup& group : groups_) {
         QStringList sums;
         for (const job::TypedValue& sum : group.sums)
-            sums += text(sum.digits) + QChar(QChar::Nbsp) + text(sum.unit);
+            sums += numberText(sum.digits) + QChar(QChar::Nbsp) + text(sum.unit);
         lines.push_back({.id = QString::number(lines.size()),
                          .title = group.supplier.empty() ? tr("No supplier chosen") : text(group.supplier),
                          .detail = sums.join(QStringLiteral(" + ")),
@@ -63,7 +63,7 @@ void OrdersView::show(std::vector<handover::OrderGroup> groups) {
             detail.removeAll(QString());
             QStringList more{text(wanted.machine)};
             if (part.price)
-                more += text(part.price->digits) + QChar(QChar::Nbsp) + text(part.price->unit);
+                more += numberText(part.price->digits) + QChar(QChar::Nbsp) + text(part.price->unit);
             more.removeAll(QString());
             lines.push_back({.id = QString::number(lines.size()),
                              .title = text(part.name),
@@ -89,15 +89,16 @@ void OrdersView::write() {
     writing_ = true;
     const std::string day = units::formatDate(dayOf(session_->now()));
     const QString folder = text(session_->folder().string()) + QStringLiteral("-orders");
-    QThreadPool::globalInstance()->start([self = QPointer(this), folder, day, groups = groups_] {
+    QThreadPool::globalInstance()->start([self = QPointer(this), folder, day, groups = groups_,
+                                          spoken = recordWordsIn(Catalogue::shown()->code())] {
         QString missing;
         const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
         auto result =
             writer != nullptr
                 ? writer->writeDocument(handover::orderDocument(groups, day), folder,
-                                        QStringLiteral("orders-") + text(day), recordWords,
+                                        QStringLiteral("orders-") + text(day), spoken,
                                         {{QStringLiteral("csv"), handover::orderCsv(groups)},
-                                         {QStringLiteral("txt"), handover::orderText(groups, recordWords)}})
+                                         {QStringLiteral("txt"), handover::orderText(groups, spoken)}})
                 : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
         QMetaObject::invokeMethod(QCoreApplication::instance(), [self, result = std::move(result)] {
             if (self == nullptr)

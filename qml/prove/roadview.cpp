@@ -29,7 +29,8 @@ std::optional<job::TypedValue> distance(const std::string& digits, const std::st
 QString dueWords(const job::Job& job, const job::Recheck& recheck) {
     QStringList words;
     if (recheck.after)
-        words += RoadView::tr("after %1 %2").arg(text(recheck.after->digits), text(recheck.after->unit));
+        words +=
+            RoadView::tr("after %1 %2").arg(numberText(recheck.after->digits), text(recheck.after->unit));
     if (const auto due = job::dueAt(job, recheck))
         words += RoadView::tr("by %1").arg(text(units::formatDate(dayOf(*due))));
     if (recheck.seen)
@@ -43,7 +44,7 @@ void RoadView::show(const Snapshot& snapshot) {
     std::vector<Line> tests;
     for (const job::RoadTest& test : snapshot.job.roadTests)
         tests.push_back({.id = text(test.id),
-                         .title = test.distance ? text(test.distance->digits) + QChar(QChar::Nbsp) +
+                         .title = test.distance ? numberText(test.distance->digits) + QChar(QChar::Nbsp) +
                                                       text(test.distance->unit)
                                                 : tr("Road test"),
                          .detail = text(test.note),

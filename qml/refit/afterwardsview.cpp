@@ -19,8 +19,8 @@ QStringList banWords(const job::Job& job) {
         if (banned.apart)
             list += AfterwardsView::tr("%1 is not on again").arg(text(banned.step->title));
         for (const std::string& what : banned.missing)
-            if (!banned.apart && !list.contains(text(what)))
-                list += text(what);
+            if (!banned.apart && !list.contains(knownWords(what)))
+                list += knownWords(what);
     }
     QStringList words;
     if (!start.isEmpty())
@@ -42,7 +42,7 @@ void AfterwardsView::show(const Snapshot& snapshot) {
             if (seen != nullptr && !seen->leftOut)
                 continue;
             Line line{.id = text(step.id) + u'|' + text(what),
-                      .title = text(what),
+                      .title = knownWords(what),
                       .detail = tr("after: %1").arg(text(step.title)),
                       .more = text(step.id)};
             if (needs.doNotStart)
@@ -67,9 +67,19 @@ void AfterwardsView::say(journal::Draft draft, const QString& undoText) {
                    });
 }
 
+std::string AfterwardsView::keptAs(const QString& step, const QString& shown) const {
+    const auto now = snapshot();
+    const auto* known = now == nullptr ? nullptr : job::findStep(now->job, step.toStdString());
+    if (known != nullptr)
+        for (const std::string& what : job::needsOf(*known).afterwards)
+            if (knownWords(what) == shown)
+                return what;
+    return shown.toStdString();
+}
+
 void AfterwardsView::done(const QString& step, const QString& what) {
     setErrors({});
-    say(journal::refitSeenTo(jobId(), step.toStdString(), what.toStdString()), tr("Done: %1").arg(what));
+    say(journal::refitSeenTo(jobId(), step.toStdString(), keptAs(step, what)), tr("Done: %1").arg(what));
 }
 
 void AfterwardsView::leaveOut(const QString& step, const QString& what, const QString& reason) {
@@ -79,7 +89,7 @@ void AfterwardsView::leaveOut(const QString& step, const QString& what, const QS
         return;
     }
     setErrors({});
-    say(journal::refitSeenTo(jobId(), step.toStdString(), what.toStdString(), true, utf8(reason)),
+    say(journal::refitSeenTo(jobId(), step.toStdString(), keptAs(step, what), true, utf8(reason)),
         tr("Left out: %1").arg(what));
 }
 

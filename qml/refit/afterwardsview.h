@@ -40,6 +40,8 @@ protected:
 
 private:
     void say(journal::Draft draft, const QString& undoText);
+    // What the step keeps the work as that is shown in these words.
+    [[nodiscard]] std::string keptAs(const QString& step, const QString& shown) const;
 
     LineModel open_, left_;
     QStringList bans_;

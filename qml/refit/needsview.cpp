@@ -13,7 +13,7 @@ namespace {
 QStringList listOf(const std::vector<std::string>& texts) {
     QStringList list;
     for (const std::string& each : texts)
-        list += text(each);
+        list += knownWords(each);
     return list;
 }
 
@@ -44,7 +44,7 @@ void NeedsView::show(const Snapshot& snapshot) {
     title_ = step == nullptr ? QString() : text(step->title);
     suggested_ = step != nullptr && !step->needs;
     renew_ = listOf(needs.renew);
-    apply_ = text(needs.apply);
+    apply_ = knownWords(needs.apply);
     afterwards_ = listOf(needs.afterwards);
     noStart_ = needs.doNotStart;
     noRide_ = needs.doNotRide;

@@ -81,11 +81,10 @@ void RefitView::show(const Snapshot& snapshot) {
         for (const job::Hardware& hardware : strip.hardware)
             if (hardware.torque)
                 step_.torques += tr("%1: %2").arg(text(hardware.what) + u' ' + text(hardware.thread),
-                                                  text(hardware.torque->digits) + QChar(QChar::Nbsp) +
+                                                  numberText(hardware.torque->digits) + QChar(QChar::Nbsp) +
                                                       text(hardware.torque->unit));
         for (const std::string& key : strip.cautions)
-            step_.cautions +=
-                QCoreApplication::translate("Cautions", std::string(job::englishCaution(key)).c_str());
+            step_.cautions += coreWords(job::englishCaution(key));
         if (!at->photos.empty())
             step_.photo = session()->mediaUrl(text(at->photos.back()->media));
         QStringList behind;

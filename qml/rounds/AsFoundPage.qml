@@ -28,7 +28,7 @@ ShopPage {
             text: walk.finished ? qsTr("Another photo") : qsTr("Photo")
             width: parent.width
 
-            onTriggered: root.photograph(walk.check, !walk.finished)
+            onTriggered: root.photograph(walk.key, !walk.finished)
         },
         ActionButton {
             lift: true

@@ -42,7 +42,7 @@ ShopPage {
 
                 onTriggered: root.opens("FindingPage", {
                     "round": root.round,
-                    "check": walk.check,
+                    "check": walk.key,
                     "suggestion": walk.check
                 })
             }

@@ -1,8 +1,17 @@
 #include "qml/rounds/checkwalk.h"
 
+#include "qml/shell/words.h"
+
 #include <algorithm>
 
 namespace undercowl::ui {
+
+QString roundTitle(const std::string& title) {
+    QStringList parts = text(title).split(QStringLiteral(", "));
+    for (QString& part : parts)
+        part = knownWords(part.toStdString());
+    return parts.join(QStringLiteral(", "));
+}
 
 int CheckWalk::open() const {
     return static_cast<int>(
@@ -15,6 +24,10 @@ QString CheckWalk::group() const {
 
 QString CheckWalk::check() const {
     return finished() ? QString() : checks_[static_cast<std::size_t>(place_)].text;
+}
+
+QString CheckWalk::key() const {
+    return finished() ? QString() : QString::fromStdString(checks_[static_cast<std::size_t>(place_)].key);
 }
 
 QString CheckWalk::answered() const {

@@ -16,9 +16,13 @@ namespace undercowl::ui {
 struct WalkedCheck {
     QString group;
     QString text;
-    QString answer{}; // in words; empty: not come to yet
-    QString mark{};   // its code
+    QString answer{};  // in words; empty: not come to yet
+    QString mark{};    // its code
+    std::string key{}; // as the job keeps it; 'text' is what the language makes of it
 };
+
+// The title of a round: of the lists that it was put together from.
+[[nodiscard]] QString roundTitle(const std::string& title);
 
 // lines: all checks: id its place, title, detail group, more answer, mark the answer's code.
 class CheckWalk : public undercowl::ui::JobScreen {
@@ -31,6 +35,7 @@ class CheckWalk : public undercowl::ui::JobScreen {
     Q_PROPERTY(bool finished READ finished NOTIFY changed)
     Q_PROPERTY(QString group READ group NOTIFY changed)
     Q_PROPERTY(QString check READ check NOTIFY changed)
+    Q_PROPERTY(QString key READ key NOTIFY changed)
     Q_PROPERTY(QString answered READ answered NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* lines READ lines CONSTANT)
 
@@ -43,6 +48,7 @@ public:
     [[nodiscard]] bool finished() const { return place_ < 0; }
     [[nodiscard]] QString group() const;
     [[nodiscard]] QString check() const;
+    [[nodiscard]] QString key() const;      // what the job keeps the check as
     [[nodiscard]] QString answered() const; // the answer that it has already
     [[nodiscard]] LineModel* lines() { return &lines_; }
 

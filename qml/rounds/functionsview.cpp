@@ -39,7 +39,7 @@ void FunctionsView::show(const Snapshot& snapshot) {
         }
     std::vector<WalkedCheck> checks;
     for (const job::RoundCheck& check : tries) {
-        WalkedCheck walked{text(check.group), text(check.text)};
+        WalkedCheck walked{knownWords(check.group), knownWords(check.text), {}, {}, check.text};
         const auto before = std::ranges::find(snapshot.job.functions, check.text, &job::FunctionCheck::what);
         if (after_ && before != snapshot.job.functions.end())
             walked.group = tr("when it came in: %1").arg(answerWords(*before));
@@ -57,7 +57,7 @@ void FunctionsView::answer(int index, const QString& remark) {
     if (finished() || index < 0 || index > 2)
         return;
     job::FunctionCheck check;
-    check.what = this->check().toStdString();
+    check.what = key().toStdString();
     check.answer = static_cast<job::FunctionAnswer>(index);
     check.note = utf8(remark);
     session()->say(

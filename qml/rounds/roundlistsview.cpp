@@ -43,7 +43,7 @@ const journal::RoundList* RoundListsView::chosen() const {
 
 QString RoundListsView::title() const {
     const auto* list = chosen();
-    return list == nullptr ? QString() : text(list->title);
+    return list == nullptr ? QString() : knownWords(list->title);
 }
 
 void RoundListsView::show(std::vector<journal::RoundList> lists) {
@@ -53,7 +53,7 @@ void RoundListsView::show(std::vector<journal::RoundList> lists) {
     for (const journal::RoundList& list : all_)
         lines.push_back(
             {.id = text(list.key),
-             .title = text(list.title),
+             .title = knownWords(list.title),
              .detail =
                  tr("checks: %1, %2").arg(checksIn(list)).arg(uses.at(static_cast<std::size_t>(list.use)))});
     lists_.setLines(std::move(lines));
@@ -61,8 +61,9 @@ void RoundListsView::show(std::vector<journal::RoundList> lists) {
     if (const auto* list = chosen())
         for (const journal::RoundGroup& group : list->groups)
             for (const std::string& check : group.checks)
-                lines.push_back(
-                    {.id = QString::number(lines.size()), .title = text(check), .detail = text(group.name)});
+                lines.push_back({.id = QString::number(lines.size()),
+                                 .title = knownWords(check),
+                                 .detail = knownWords(group.name)});
     checks_.setLines(std::move(lines));
     emit changed();
 }
@@ -88,7 +89,7 @@ void RoundListsView::add(const QString& group, const QString& check) {
     const auto* list = chosen();
     if (list == nullptr)
         return;
-    const std::string name = utf8(group);
+    std::string name = utf8(group);
     const std::string words = utf8(check);
     if (words.empty() || name.empty()) {
         error_ = tr("Type the check and the part of the machine that it belongs to.");
@@ -96,10 +97,13 @@ void RoundListsView::add(const QString& group, const QString& check) {
         return;
     }
     journal::RoundList with = *list;
-    auto into = std::ranges::find(with.groups, name, &journal::RoundGroup::name);
+    const auto shownAs = [](const QString& typed) {
+        return [typed = typed.trimmed()](const std::string& kept) { return knownWords(kept) == typed; };
+    };
+    auto into = std::ranges::find_if(with.groups, shownAs(group), &journal::RoundGroup::name);
     if (into == with.groups.end())
-        into = with.groups.insert(with.groups.end(), {name, {}});
-    if (std::ranges::find(into->checks, words) != into->checks.end()) {
+        into = with.groups.insert(with.groups.end(), {std::move(name), {}});
+    if (std::ranges::any_of(into->checks, shownAs(check))) {
         error_ = tr("This check stands in the list already.");
         emit changed();
         return;
@@ -123,7 +127,7 @@ void RoundListsView::change(int place, const QString& check) {
         const std::string words = utf8(check);
         if (words.empty())
             group.checks.erase(at);
-        else
+        else if (check.trimmed() != knownWords(*at)) // else it was not changed
             *at = words;
         std::erase_if(with.groups, [](const journal::RoundGroup& each) { return each.checks.empty(); });
         return keep(with, words.empty() ? tr("Check taken out") : tr("Check changed"));

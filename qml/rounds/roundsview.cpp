@@ -2,6 +2,7 @@
 
 #include "core/journal/rounds.h"
 #include "core/journal/saywork.h"
+#include "qml/rounds/checkwalk.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -28,7 +29,7 @@ void RoundsView::show(const Snapshot& snapshot) {
         if (detail.isEmpty())
             detail += tr("all fine");
         lines.push_back({.id = text(round.id),
-                         .title = text(round.title),
+                         .title = roundTitle(round.title),
                          .detail = detail.join(QStringLiteral(" · ")),
                          .aside = when(round.said.at, session()->now()),
                          .on = open == 0});

@@ -26,10 +26,10 @@ void RoundView::show(const Snapshot& snapshot) {
     const auto round = std::ranges::find(snapshot.job.rounds, round_.toStdString(), &job::Round::id);
     if (round == snapshot.job.rounds.end())
         return walk({});
-    title_ = text(round->title);
+    title_ = roundTitle(round->title);
     std::vector<WalkedCheck> checks;
     for (const job::RoundCheck& check : round->checks) {
-        WalkedCheck walked{text(check.group), text(check.text)};
+        WalkedCheck walked{knownWords(check.group), knownWords(check.text), {}, {}, check.text};
         if (check.answer) {
             walked.answer = answerWords(snapshot.job, check);
             walked.mark = text(job::code(*check.answer));
@@ -42,7 +42,7 @@ void RoundView::show(const Snapshot& snapshot) {
 void RoundView::answer(job::CheckAnswer answer, const QString& undoText) {
     if (finished())
         return;
-    session()->say({journal::checkAnswered(jobId(), round_.toStdString(), check().toStdString(), answer)},
+    session()->say({journal::checkAnswered(jobId(), round_.toStdString(), key().toStdString(), answer)},
                    {.undoText = undoText, .form = {}});
 }
 

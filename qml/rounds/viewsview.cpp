@@ -14,14 +14,14 @@ void ViewsView::componentComplete() {
 void ViewsView::show(const Snapshot& snapshot) {
     std::vector<WalkedCheck> checks;
     for (const job::RoundCheck& view : list()) {
-        WalkedCheck walked{text(view.group), text(view.text)};
+        WalkedCheck walked{knownWords(view.group), knownWords(view.text), {}, {}, view.text};
         const auto taken = std::ranges::count_if(snapshot.job.photos, [&](const job::Photo& photo) {
             return photo.purpose == job::PhotoPurpose::AsFound && photo.note == view.text;
         });
         if (taken > 0) {
             walked.answer = tr("photos: %1").arg(taken);
             walked.mark = QStringLiteral("done");
-        } else if (skipped_.contains(walked.text)) {
+        } else if (skipped_.contains(text(walked.key))) {
             walked.answer = tr("passed over");
         }
         checks.push_back(std::move(walked));
@@ -30,7 +30,7 @@ void ViewsView::show(const Snapshot& snapshot) {
 }
 
 void ViewsView::skip() {
-    skipped_.insert(check());
+    skipped_.insert(key());
     if (const auto now = snapshot())
         show(*now);
     emit changed();

@@ -63,12 +63,12 @@ void SheetsView::show(const journal::SheetPlan& plan) {
     for (const journal::SheetLine& line : plan.lines) {
         QStringList problems;
         for (const std::string& problem : line.problems)
-            problems += text(problem);
+            problems += coreWords(problem);
         lines.push_back(
             {.id = QString::number(line.line),
              .title = tr("Line %1: %2")
                           .arg(line.line)
-                          .arg(line.problems.empty() ? text(line.says) : tr("cannot be brought in")),
+                          .arg(line.problems.empty() ? coreWords(line.says) : tr("cannot be brought in")),
              .detail = problems.join(u'\n'),
              .mark = !line.problems.empty() ? QStringLiteral("wrong")
                      : line.drafts.empty()  ? QStringLiteral("passed")
@@ -109,7 +109,7 @@ void SheetsView::look(const QString& path) {
         [this](const Result<journal::SheetPlan>& plan) {
             if (plan)
                 return show(*plan);
-            error_ = text(plan.error().message);
+            error_ = coreWords(plan.error().message);
             emit changed();
         });
 }

@@ -83,7 +83,7 @@ void ShopSession::opened(const Opened& opened) {
     emit draftsChanged();
     readOnly_ = !opened.readOnly.empty();
     if (readOnly_) {
-        problem_ = text(opened.readOnly);
+        problem_ = coreWords(opened.readOnly);
         emit problemChanged();
     }
     setState(mechanic_.empty() && !readOnly_ ? State::NoMechanic : State::Ready);

@@ -20,10 +20,10 @@ std::string utf8(const QString& text) {
 
 QString words(const job::Message& message) {
     const std::string pattern(job::englishPattern(message.key));
-    return filled(QCoreApplication::translate("Messages", pattern.c_str()), message.values);
+    return filled(Catalogue::shown()->translated("Core", pattern.c_str()), message.values);
 }
 
-QString filled(const QString& pattern, const std::vector<std::string>& values) {
+QString filled(const QString& pattern, const std::vector<std::string>& values, const Catalogue& in) {
     // Not QString::arg: a value that holds "%2" must stay as it was typed.
     QString result;
     for (qsizetype i = 0; i < pattern.size(); ++i) {
@@ -34,13 +34,13 @@ QString filled(const QString& pattern, const std::vector<std::string>& values) {
         }
         ++i;
         if (static_cast<std::size_t>(place) <= values.size())
-            result += text(values[static_cast<std::size_t>(place) - 1]);
+            result += knownWords(values[static_cast<std::size_t>(place) - 1], in);
     }
     return result;
 }
 
 QString words(const store::Problem& problem) {
-    const QString detail = text(problem.message);
+    const QString detail = coreWords(problem.message);
     switch (problem.fault) {
     case store::Fault::DiskFull:
         return Words::tr(

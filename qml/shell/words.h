@@ -5,6 +5,7 @@
 #include "core/job/model.h"
 #include "core/store/problem.h"
 #include "core/units/date.h"
+#include "qml/language/corewords.h"
 
 #include <QString>
 
@@ -19,11 +20,18 @@ namespace undercowl::ui {
 }
 [[nodiscard]] std::string utf8(const QString& text); // trimmed
 
-// The message in the language of the screen; context "Messages", the English pattern is the source text.
+// The message in the language of the screen; its English pattern is the key.
 [[nodiscard]] QString words(const job::Message& message);
 
-// %1, %2 ... of the pattern replaced; one that has no value is left out.
-[[nodiscard]] QString filled(const QString& pattern, const std::vector<std::string>& values);
+// %1, %2 ... of the pattern replaced, values of the core's own in the language; one that has no value is left
+// out.
+[[nodiscard]] QString filled(const QString& pattern, const std::vector<std::string>& values,
+                             const Catalogue& in = *Catalogue::shown());
+
+// "12.5" with the decimal mark of the language; what else there is stays as it was typed.
+[[nodiscard]] inline QString numberText(const std::string& written) {
+    return localNumber(text(written));
+}
 
 // What went wrong, with the remedy.
 [[nodiscard]] QString words(const store::Problem& problem);

@@ -17,7 +17,7 @@ namespace {
 
 QString cautionWords(std::string_view key) {
     const std::string english(job::englishCaution(key));
-    return QCoreApplication::translate("Cautions", english.c_str());
+    return coreWords(english);
 }
 
 bool names(const std::vector<std::string>& keys, std::string_view key) {
@@ -83,11 +83,11 @@ void StripView::showDraft() {
     std::vector<Line> hardware;
     for (std::size_t i = 0; i < draft_.step.hardware.size(); ++i) {
         const job::Hardware& one = draft_.step.hardware[i];
-        hardware.push_back(
-            {.id = QString::number(i),
-             .title = hardwareText(one),
-             .detail = one.torque ? text(one.torque->digits) + QChar(QChar::Nbsp) + text(one.torque->unit)
-                                  : QString()});
+        hardware.push_back({.id = QString::number(i),
+                            .title = hardwareText(one),
+                            .detail = one.torque ? numberText(one.torque->digits) + QChar(QChar::Nbsp) +
+                                                       text(one.torque->unit)
+                                                 : QString()});
     }
     hardware_.setLines(std::move(hardware));
     std::vector<Line> photos;
@@ -231,7 +231,7 @@ void StripView::addHardware(int count, const QString& what, const QString& threa
             units::parseQuantity(utf8(torque), units::Dimension::Torque,
                                  units::unit(units::Dimension::Torque, "N.m"), units::Comma::Decimal);
         if (!typed)
-            errors[QStringLiteral("torque")] = text(typed.error().message);
+            errors[QStringLiteral("torque")] = coreWords(typed.error().message);
         else
             hardware.torque =
                 job::TypedValue{QString::fromStdString(typed->number.text).replace(u',', u'.').toStdString(),

@@ -80,7 +80,7 @@ bool TakeIn::read(Entered& entered) {
         const std::string unit = chosen.empty() ? fallback : chosen;
         const auto typed = units::parseQuantity(digits + ' ' + unit, dimension);
         if (!typed)
-            errors[QString::fromLatin1(name)] = text(typed.error().message);
+            errors[QString::fromLatin1(name)] = coreWords(typed.error().message);
         else if (typed->number.value < 0)
             errors[QString::fromLatin1(name)] = tr("A number that is not below 0.");
         else
@@ -142,7 +142,8 @@ QString TakeIn::frameHint(const QString& number) const {
         return {};
     const auto outcome = trade::run(*vin, {{"number", typed}}, dayOf(session_->now()));
     if (!outcome)
-        return tr("%1; possible: %2").arg(calcWords(outcome.error().reason), text(outcome.error().possible));
+        return tr("%1; possible: %2")
+            .arg(calcWords(outcome.error().reason), coreWords(outcome.error().possible));
     const auto* valid = outcome->find("valid");
     if (valid == nullptr)
         return {};

@@ -158,8 +158,7 @@ QStringList PlaceView::terminals() const {
 QStringList PlaceView::designations() const {
     QStringList all;
     for (const auto& [number, meaning] : wiring::din72552())
-        all += QStringLiteral("%1: %2").arg(
-            text(number), QCoreApplication::translate("Designations", std::string(meaning).c_str()));
+        all += QStringLiteral("%1: %2").arg(text(number), coreWords(meaning));
     return all;
 }
 

@@ -71,7 +71,7 @@ def main():
         language = file.stem.removeprefix("undercowl_")
         kept = messages(file)
         with tempfile.TemporaryDirectory() as folder:
-            now = wanted(root, lupdate, more, file, folder, ["-pluralonly"] if language == "en" else [])
+            now = wanted(root, lupdate, [] if language == "en" else more, file, folder, ["-pluralonly"] if language == "en" else [])
         if language != "en" and len(now) < 1000:
             sys.exit(f"only {len(now)} sentences in the sources: the check would prove nothing")
         for key in now.keys() - kept.keys():

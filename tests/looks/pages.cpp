@@ -29,7 +29,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"rounds", "RoundsPage", {}, {}},
         {"round", "RoundsPage", {}, {"Begin the round"}},
         {"round-lists", "RoundListsPage", {}, {}},
-        {"round-list", "RoundListPage", {{"list", "front-disc"}}, {"front disc brake: pads"}},
+        {"round-list", "RoundListPage", {{"list", "front-disc"}}, {"front disc brake: pads, both sides"}},
         {"refusal", "RefusalPage", {{"finding", text(shop.finding)}}, {}},
         {"approval", "ApprovalPage", {}, {}},
         {"task", "TaskPage", {{"task", text(shop.task)}}, {}},

@@ -1,0 +1,238 @@
+// Words of the trade in the other languages that mechanics type, for the rules that look for English ones: a
+// step called "Bremssattel abnehmen" has the cautions and the bans of a caliper. Common words of each trade,
+// from memory.
+#include "core/job/text.h"
+
+#include <array>
+
+namespace undercowl::job {
+namespace {
+
+struct TradeWord {
+    std::string_view stem; // lowered; found anywhere, since German joins words
+    std::string_view english;
+};
+
+constexpr std::array german{
+    TradeWord{"bremsschl", "brake hose"},
+    TradeWord{"bremsleitung", "brake hose"},
+    TradeWord{"bremssattel", "caliper"},
+    TradeWord{"bremszange", "caliper"},
+    TradeWord{"bremszylinder", "master cylinder"},
+    TradeWord{"bremspumpe", "master cylinder"},
+    TradeWord{"bremszug", "brake cable"},
+    TradeWord{"bremsseil", "brake cable"},
+    TradeWord{"bremsback", "brake shoe"},
+    TradeWord{"bremstrommel", "brake drum"},
+    TradeWord{"brems", "brake"},
+    TradeWord{"vorderrad", "wheel"},
+    TradeWord{"hinterrad", "wheel"},
+    TradeWord{"räder", "wheel"},
+    TradeWord{"achse", "axle"},
+    TradeWord{"reifen", "tyre"},
+    TradeWord{"gabel", "fork"},
+    TradeWord{"lenkkopf", "steering"},
+    TradeWord{"lenkung", "steering"},
+    TradeWord{"lenker", "handlebar clamp"},
+    TradeWord{"federbein", "shock"},
+    TradeWord{"stoßdämpfer", "shock"},
+    TradeWord{"schwinge", "swing arm"},
+    TradeWord{"kette", "chain"},
+    TradeWord{"gaszug", "throttle cable"},
+    TradeWord{"bowdenzug", "cable"},
+    TradeWord{"vergaser", "carburettor"},
+    TradeWord{"kraftstoff", "fuel"},
+    TradeWord{"benzinschl", "fuel line"},
+    TradeWord{"benzin", "fuel"},
+    TradeWord{"kupplungszug", "clutch cable"},
+    TradeWord{"kupplung", "clutch"},
+    TradeWord{"ablassschraube", "drain plug"},
+    TradeWord{"ölpumpe", "oil pump"},
+    TradeWord{"kühler", "radiator"},
+    TradeWord{"wasserpumpe", "water pump"},
+    TradeWord{"zylinderkopf", "cylinder head"},
+    TradeWord{"zylinder ", "barrel"},
+    TradeWord{"kolben", "piston"},
+    TradeWord{"kurbelgehäuse", "crankcase"},
+    TradeWord{"simmerring", "oil seal"},
+    TradeWord{"auspuff", "exhaust"},
+    TradeWord{"zündkerze", "spark plug"},
+    TradeWord{"zündspule", "ignition coil"},
+    TradeWord{"batterie", "battery"},
+    TradeWord{"stecker", "connector"},
+    TradeWord{"kabelbaum", "loom"},
+    TradeWord{"schalter", "switch"},
+    TradeWord{"anlasser", "starter"},
+    TradeWord{"scheinwerfer", "lamp"},
+    TradeWord{"leuchte", "lamp"},
+    TradeWord{"schlauch", "hose"},
+    TradeWord{"motor aus", "engine"},
+    TradeWord{"motor heraus", "engine"},
+    TradeWord{"ständerfeder", "stand spring"},
+    TradeWord{"splint", "split pin"},
+    TradeWord{"dichtring", "sealing washer"},
+    TradeWord{"selbstsichernd", "self-locking nut"},
+    TradeWord{"dichtung", "gasket"},
+    TradeWord{"kabelbinder", "cable tie"},
+};
+
+constexpr std::array italian{
+    TradeWord{"tubo freno", "brake hose"},
+    TradeWord{"tubo del freno", "brake hose"},
+    TradeWord{"pinza", "caliper"},
+    TradeWord{"pompa freno", "master cylinder"},
+    TradeWord{"pompa del freno", "master cylinder"},
+    TradeWord{"cavo freno", "brake cable"},
+    TradeWord{"ganasc", "brake shoe"},
+    TradeWord{"tamburo", "brake drum"},
+    TradeWord{"freno", "brake"},
+    TradeWord{"freni", "brake"},
+    TradeWord{"ruota", "wheel"},
+    TradeWord{"ruote", "wheel"},
+    TradeWord{"perno ruota", "axle"},
+    TradeWord{"pneumatico", "tyre"},
+    TradeWord{"gomma", "tyre"},
+    TradeWord{"forcell", "fork"},
+    TradeWord{"sterzo", "steering"},
+    TradeWord{"manubrio", "handlebar clamp"},
+    TradeWord{"ammortizzatore", "shock"},
+    TradeWord{"forcellone", "swing arm"},
+    TradeWord{"catena", "chain"},
+    TradeWord{"cavo gas", "throttle cable"},
+    TradeWord{"cavo frizione", "clutch cable"},
+    TradeWord{"frizione", "clutch"},
+    TradeWord{"carburatore", "carburettor"},
+    TradeWord{"benzina", "fuel"},
+    TradeWord{"serbatoio", "tank"},
+    TradeWord{"tappo di scarico", "drain plug"},
+    TradeWord{"pompa dell'olio", "oil pump"},
+    TradeWord{"pompa olio", "oil pump"},
+    TradeWord{"radiatore", "radiator"},
+    TradeWord{"pompa acqua", "water pump"},
+    TradeWord{"testata", "cylinder head"},
+    TradeWord{"pistone", "piston"},
+    TradeWord{"paraolio", "oil seal"},
+    TradeWord{"scarico", "exhaust"},
+    TradeWord{"marmitta", "exhaust"},
+    TradeWord{"candela", "spark plug"},
+    TradeWord{"bobina", "ignition coil"},
+    TradeWord{"batteria", "battery"},
+    TradeWord{"connettore", "connector"},
+    TradeWord{"cablaggio", "loom"},
+    TradeWord{"interruttore", "switch"},
+    TradeWord{"blocchetto", "switch"},
+    TradeWord{"motorino d'avviamento", "starter"},
+    TradeWord{"faro", "lamp"},
+    TradeWord{"motore", "engine"},
+    TradeWord{"copiglia", "split pin"},
+    TradeWord{"autobloccante", "self-locking nut"},
+    TradeWord{"guarnizione", "gasket"},
+};
+
+constexpr std::array french{
+    TradeWord{"durite de frein", "brake hose"},
+    TradeWord{"étrier", "caliper"},
+    TradeWord{"maître-cylindre", "master cylinder"},
+    TradeWord{"câble de frein", "brake cable"},
+    TradeWord{"mâchoire", "brake shoe"},
+    TradeWord{"tambour", "brake drum"},
+    TradeWord{"frein", "brake"},
+    TradeWord{"roue", "wheel"},
+    TradeWord{"axe de roue", "axle"},
+    TradeWord{"pneu", "tyre"},
+    TradeWord{"fourche", "fork"},
+    TradeWord{"colonne de direction", "steering"},
+    TradeWord{"guidon", "handlebar clamp"},
+    TradeWord{"amortisseur", "shock"},
+    TradeWord{"bras oscillant", "swing arm"},
+    TradeWord{"chaîne", "chain"},
+    TradeWord{"câble de gaz", "throttle cable"},
+    TradeWord{"câble d'embrayage", "clutch cable"},
+    TradeWord{"câble", "cable"},
+    TradeWord{"embrayage", "clutch"},
+    TradeWord{"carburateur", "carburettor"},
+    TradeWord{"essence", "fuel"},
+    TradeWord{"réservoir", "tank"},
+    TradeWord{"bouchon de vidange", "drain plug"},
+    TradeWord{"pompe à huile", "oil pump"},
+    TradeWord{"radiateur", "radiator"},
+    TradeWord{"pompe à eau", "water pump"},
+    TradeWord{"culasse", "cylinder head"},
+    TradeWord{"joint spi", "oil seal"},
+    TradeWord{"échappement", "exhaust"},
+    TradeWord{"bougie", "spark plug"},
+    TradeWord{"bobine", "ignition coil"},
+    TradeWord{"connecteur", "connector"},
+    TradeWord{"faisceau", "loom"},
+    TradeWord{"commodo", "switch"},
+    TradeWord{"contacteur", "switch"},
+    TradeWord{"démarreur", "starter"},
+    TradeWord{"phare", "lamp"},
+    TradeWord{"durite", "hose"},
+    TradeWord{"moteur", "engine"},
+    TradeWord{"goupille", "split pin"},
+    TradeWord{"autofrein", "self-locking nut"},
+};
+
+constexpr std::array spanish{
+    TradeWord{"latiguillo", "brake hose"},
+    TradeWord{"pinza", "caliper"},
+    TradeWord{"bomba de freno", "master cylinder"},
+    TradeWord{"cable de freno", "brake cable"},
+    TradeWord{"zapata", "brake shoe"},
+    TradeWord{"tambor", "brake drum"},
+    TradeWord{"rueda", "wheel"},
+    TradeWord{"eje ", "axle"},
+    TradeWord{"neumático", "tyre"},
+    TradeWord{"horquilla", "fork"},
+    TradeWord{"dirección", "steering"},
+    TradeWord{"manillar", "handlebar clamp"},
+    TradeWord{"amortiguador", "shock"},
+    TradeWord{"basculante", "swing arm"},
+    TradeWord{"cadena", "chain"},
+    TradeWord{"cable de gas", "throttle cable"},
+    TradeWord{"cable de embrague", "clutch cable"},
+    TradeWord{"embrague", "clutch"},
+    TradeWord{"carburador", "carburettor"},
+    TradeWord{"gasolina", "fuel"},
+    TradeWord{"depósito", "tank"},
+    TradeWord{"tapón de vaciado", "drain plug"},
+    TradeWord{"bomba de aceite", "oil pump"},
+    TradeWord{"radiador", "radiator"},
+    TradeWord{"bomba de agua", "water pump"},
+    TradeWord{"culata", "cylinder head"},
+    TradeWord{"pistón", "piston"},
+    TradeWord{"retén", "oil seal"},
+    TradeWord{"bujía", "spark plug"},
+    TradeWord{"batería", "battery"},
+    TradeWord{"conector", "connector"},
+    TradeWord{"mazo de cables", "loom"},
+    TradeWord{"interruptor", "switch"},
+    TradeWord{"piña", "switch"},
+    TradeWord{"motor de arranque", "starter"},
+    TradeWord{"luz de", "lamp"},
+    TradeWord{"el motor", "engine"},
+    TradeWord{"pasador de aletas", "split pin"},
+    TradeWord{"autoblocante", "self-locking nut"},
+};
+
+template<std::size_t N>
+void addWords(std::string& words, const std::string& typed, const std::array<TradeWord, N>& language) {
+    for (const TradeWord& word : language)
+        if (typed.find(word.stem) != std::string::npos)
+            words.append(" ").append(word.english);
+}
+
+} // namespace
+
+std::string inTradeWords(std::string_view text) {
+    const std::string typed = lowered(text);
+    std::string words = typed;
+    addWords(words, typed + " ", german);
+    addWords(words, typed + " ", italian);
+    addWords(words, typed + " ", french);
+    addWords(words, typed + " ", spanish);
+    return words;
+}
+
+} // namespace undercowl::job
