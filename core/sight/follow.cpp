@@ -17,9 +17,12 @@ struct Seen {
     double width{}; // pixels
 };
 
+enum class From { Near, Afar };
+
 class Map {
 public:
-    Map(Fields& fields, const cv::Mat& lab) : fields_(fields), lab_(lab) {}
+    Map(Fields& fields, const cv::Mat& lab, From from = From::Near)
+        : fields_(fields), lab_(lab), from_(from) {}
 
     // Five colours across the wire, its rims left out.
     using Section = std::array<cv::Vec3f, 5>;
@@ -37,17 +40,9 @@ public:
     [[nodiscard]] int columns() const { return fields_.columns(); }
     [[nodiscard]] int rows() const { return fields_.rows(); }
     static Point placeOf(int column, int row) { return {2.0 * column + 1.5, 2.0 * row + 1.5}; }
-    [[nodiscard]] double wireAt(int column, int row) const { return fields_.cell(column, row).wire; }
+    [[nodiscard]] double wireAt(int column, int row) const { return told(column, row).wire; }
 
-    [[nodiscard]] Seen cell(int column, int row) const {
-        const Fields::Cell& told = fields_.cell(column, row);
-        const double angle = 0.5 * std::atan2(double(told.sin2), double(told.cos2));
-        const Point place = placeOf(column, row);
-        return {told.wire,
-                {place.x + told.dx, place.y + told.dy},
-                {std::cos(angle), std::sin(angle)},
-                2.0 * told.halfWidth};
-    }
+    [[nodiscard]] Seen cell(int column, int row) const { return seen(told(column, row), column, row); }
 
     // The mean of the four cells around p, of those that speak of the same wire as the nearest.
     [[nodiscard]] Seen at(const Point& p) const {
@@ -65,7 +60,8 @@ public:
         for (int j = std::max(0, int(std::floor(v))); j <= std::min(rows() - 1, int(std::floor(v)) + 1); ++j)
             for (int i = std::max(0, int(std::floor(u)));
                  i <= std::min(columns() - 1, int(std::floor(u)) + 1); ++i) {
-                const Seen one = cell(i, j);
+                const Cell corner = told(i, j);
+                const Seen one = seen(corner, i, j);
                 if (std::hypot(one.centre.x - nearest.centre.x, one.centre.y - nearest.centre.y) >
                     0.35 * nearest.width + 2.0)
                     continue;
@@ -75,8 +71,8 @@ public:
                 wire += share * one.wire;
                 centre.x += share * one.centre.x;
                 centre.y += share * one.centre.y;
-                c += share * fields_.cell(i, j).cos2;
-                s += share * fields_.cell(i, j).sin2;
+                c += share * corner.cos2;
+                s += share * corner.sin2;
                 width += share * one.width;
             }
         if (weight <= 0.0)
@@ -93,8 +89,20 @@ public:
     }
 
 private:
+    [[nodiscard]] Cell told(int column, int row) const {
+        return from_ == From::Near ? fields_.cell(column, row) : fields_.cellFromAfar(column, row);
+    }
+    static Seen seen(const Cell& told, int column, int row) {
+        const double angle = 0.5 * std::atan2(double(told.sin2), double(told.cos2));
+        const Point place = placeOf(column, row);
+        return {told.wire,
+                {place.x + told.dx, place.y + told.dy},
+                {std::cos(angle), std::sin(angle)},
+                2.0 * told.halfWidth};
+    }
     Fields& fields_;
     const cv::Mat& lab_;
+    From from_;
 };
 
 // The colours that were seen on a wire so far. A tracer that winds out of sight changes what a section shows,
@@ -256,6 +264,11 @@ std::optional<Tube> findTube(Fields& fields, const cv::Mat& lab, const Point& p)
     constexpr double reach = 60.0; // pixels of the working picture
     const int column = int((p.x - 1.5) / 2.0);
     const int row = int((p.y - 1.5) / 2.0);
+    const Map afar(fields, lab, From::Afar);
+    const int c = std::clamp(column, 0, map.columns() - 1);
+    const int r = std::clamp(row, 0, map.rows() - 1);
+    if (map.wireAt(c, r) < onWire && afar.wireAt(c, r) >= onWire)
+        return follow(afar, afar.cell(c, r));
     const int cells = int(reach / 2.0) + 1;
     double best = reach;
     std::optional<Seen> start;
@@ -303,19 +316,22 @@ Underneath underneath(const Map& map, const Point& p, const Point& next) {
     return here;
 }
 
-} // namespace
+struct Met {
+    Tube tube;
+    Point centre;        // of the wire, where the stroke crosses it
+    std::size_t place{}; // on the stroke, pixels from its start
+};
 
-std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along) {
-    const Map map(fields, lab);
-    const Polyline stroke = pixelByPixel(along);
-    std::vector<Crossing> crossings;
-    const auto cross = [&](const Seen& seen, const Point& at) {
+// As findCrossings(), by one map; with the distance along the stroke that each lies at.
+std::vector<Met> crossingsOf(const Map& map, const Polyline& stroke) {
+    std::vector<Met> crossings;
+    const auto cross = [&](const Seen& seen, std::size_t place) {
         Tube tube = follow(map, seen);
-        const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Crossing& other) {
+        const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Met& other) {
             return distanceTo(other.tube.centre, seen.centre) < 0.3 * tube.width;
         });
         if (!again)
-            crossings.push_back({std::move(tube), at});
+            crossings.push_back({std::move(tube), seen.centre, place});
     };
     // A finger that is put down or lifted on a wire, not quite over its middle, means that wire too.
     constexpr double nearly = 0.25; // of the width
@@ -334,9 +350,31 @@ std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Po
         const bool last = i + 2 == stroke.size() && here.toCentre < nearly * here.seen.width;
         if (armed && (here.toCentre <= 0.0 || last)) {
             armed = false;
-            cross(here.seen, stroke[i]);
+            cross(here.seen, i);
         }
     }
+    return crossings;
+}
+
+} // namespace
+
+std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along) {
+    const Polyline stroke = pixelByPixel(along);
+    std::vector<Met> met = crossingsOf(Map(fields, lab), stroke);
+    // From further away only what lies clear of all that was met.
+    const std::size_t plain = met.size();
+    for (Met& other : crossingsOf(Map(fields, lab, From::Afar), stroke)) {
+        const bool clear =
+            std::none_of(met.begin(), met.begin() + std::ptrdiff_t(plain), [&](const Met& one) {
+                return distanceTo(one.tube.centre, other.centre) < 0.4 * (one.tube.width + other.tube.width);
+            });
+        if (clear)
+            met.push_back(std::move(other));
+    }
+    std::stable_sort(met.begin(), met.end(), [](const Met& a, const Met& b) { return a.place < b.place; });
+    std::vector<Crossing> crossings;
+    for (Met& one : met)
+        crossings.push_back({std::move(one.tube), stroke[one.place]});
     return crossings;
 }
 

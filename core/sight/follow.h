@@ -1,7 +1,7 @@
 // Finds the wire nearest to a place and follows it both ways. Only core/sight includes this.
 #pragma once
 
-#include "core/sight/networks.h"
+#include "core/sight/fields.h"
 #include "core/sight/strip.h"
 
 #include <optional>

@@ -70,7 +70,7 @@ std::vector<Tube> piecesOf(Fields& fields, const cv::Mat& lab, const std::functi
         if (cancelled && cancelled())
             return {};
         for (int column = 0; column < fields.columns(); ++column) {
-            const Fields::Cell& cell = fields.cell(column, row);
+            const Cell cell = fields.cell(column, row);
             if (cell.wire < plainly || std::hypot(cell.dx, cell.dy) > 0.3 * cell.halfWidth + 0.7 ||
                 covered.at(column, row))
                 continue;

@@ -6,42 +6,13 @@
 
 #include <array>
 #include <cstddef>
-#include <functional>
-#include <vector>
 
 namespace undercowl::sight {
 
-// What is told of every second pixel of a picture. It is worked out piece by piece, where somebody looks: a
-// piece takes some tens of milliseconds. For one thread at a time.
-class Fields {
-public:
-    struct Cell {
-        float wire;       // probability of being on a wire, 0 to 1
-        float dx, dy;     // from there to the wire's centre line, pixels
-        float cos2, sin2; // of twice the wire's direction
-        float halfWidth;  // pixels
-    };
-
-    explicit Fields(const cv::Mat& rgb); // CV_8UC3
-
-    [[nodiscard]] int columns() const { return columns_; }
-    [[nodiscard]] int rows() const { return rows_; }
-    // Stands for the place (2 column + 1.5, 2 row + 1.5) of the picture.
-    [[nodiscard]] const Cell& cell(int column, int row);
-
-    // Works out all that is not known yet, until 'cancelled' answers true.
-    void workAll(const std::function<bool()>& cancelled);
-
-private:
-    void work(int pieceColumn, int pieceRow);
-
-    cv::Mat padded_; // the picture with its rims mirrored
-    int columns_;
-    int rows_;
-    int piecesAcross_;
-    std::vector<Cell> cells_;
-    std::vector<char> known_; // for each piece
-};
+// What the finder tells of every second pixel of a picture, CV_8UC3, its sides multiples of 16: 1 x 6 x rows
+// / 2 x columns / 2 of float: log odds of being on a wire, from there to its centre line (x, y) in eights of
+// pixels, cosine and sine of twice the wire's direction, log of half the width in eights of pixels.
+[[nodiscard]] cv::Mat fieldsOf(const cv::Mat& rgb);
 
 // A wire pulled straight: rows across it, columns along it.
 inline constexpr int stripAcross = 20;

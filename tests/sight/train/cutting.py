@@ -163,8 +163,13 @@ def crop(o, k, x, y, size):
     beside = cell + .5 - place
     wire, dx, dy, tx, ty, half, stripe = (o[name][k, y:y + size, x:x + size][cell][:, cell] for name in (*KEYS, "stripe"))
     dx, dy = (dx + beside[None]) * scale, (dy + beside[:, None]) * scale
-    # A tracer is part of its wire: what is most easily forgotten counts more.
-    lab = torch.stack([(wire >= 0).float(), dx / 8, dy / 8, tx * tx - ty * ty, 2 * tx * ty, (half * scale).clamp_min(0.5).div(8).log(), 1 + 4.0 * stripe.float()])
+    # What is most easily mistaken counts more: a tracer for background, the gap between wires for a wire, a black wire
+    # for its neighbour's shadow.
+    on = (wire >= 0).float()
+    gap = F.max_pool2d(on[None], 13, 1, 6)[0] * (1 - on)
+    dark = on * (rgb[:, 1::2, 1::2].amax(0) < 45)
+    weight = 1 + 4.0 * stripe.float() + gap + dark
+    lab = torch.stack([on, dx / 8, dy / 8, tx * tx - ty * ty, 2 * tx * ty, (half * scale).clamp_min(0.5).div(8).log(), weight])
     return rgb, lab.half()
 
 

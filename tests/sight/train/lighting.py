@@ -44,9 +44,14 @@ def lit(rng, scene, size):
     nx, ny, nz = nx / norm, ny / norm, nz / norm
     first = lights_of(rng, n)
     ambient = first if rng.random() < 0.5 else lights_of(rng, n)
+    if rng.random() < .3:  # lamp and sky differ much in colour: shadows are tinted as plainly as a wire
+        tilt = np.exp(rng.normal(0, .45, (n, 1)))
+        ambient = ambient * np.concatenate([1 / tilt, np.ones_like(tilt), tilt], 1)
     far = max(2.0, size * 1.2)
-    ao = torch.exp(-rng.uniform(.3, 1.0) * (blur(height, far) - height).clamp_min(0) / far)
-    total = (each(lambda: rng.uniform(0.25, 0.9) if rng.random() < .7 else rng.uniform(0.06, 0.3)) * ao * (0.55 + 0.45 * nz))[:, None] * colour3(ambient)
+    # Under an overcast sky or a large window wires look flat: hardly shaded across, hardly a shadow.
+    flatly = rng.random() < .4
+    ao = torch.exp(-rng.uniform(.3, 1.0) * (rng.uniform(0, .5) if flatly else 1) * (blur(height, far) - height).clamp_min(0) / far)
+    total = (each(lambda: rng.uniform(0.25, 0.9) if rng.random() < .7 else rng.uniform(0.06, 0.3)) * ao * ((0.8 + 0.2 * nz) * 1.5 if flatly else 0.55 + 0.45 * nz))[:, None] * colour3(ambient)
     gloss = torch.zeros((n, 3, h, w), device=dev)
     y, x = torch.meshgrid(torch.linspace(0, 1, h, device=dev), torch.linspace(0, w / h, w, device=dev), indexing="ij")
     lights = [first] + [lights_of(rng, n) for _ in range(int(rng.choice([0, 0, 1, 1, 2])))]
@@ -62,7 +67,7 @@ def lit(rng, scene, size):
             rise = k * step * math.tan(elevation)
             shade = torch.minimum(shade, 1 - ((over - height - rise) / (0.15 * size + 0.1 * rise)).clamp(0, 1))
         shade = blur(shade, rng.uniform(0.6, 0.35 * size + 1))
-        power = each(lambda: math.exp(rng.normal(0, 0.4)))
+        power = each(lambda: math.exp(rng.normal(0, 0.4)) * (rng.uniform(.03, .3) if flatly else 1))
         fall = power * shade
         if rng.random() < 0.5:  # a near lamp: brighter on one side
             px, py, reach = each(lambda: rng.uniform(0, w / h)), each(lambda: rng.uniform(0, 1)), each(lambda: rng.uniform(0.35, 1.5))
@@ -163,7 +168,7 @@ def camera(rng, radiance, mean, scene):
     if rng.random() < .4:
         c = each(lambda: rng.uniform(0, .35))
         v = v * (1 - c) + c * (v * v * (3 - 2 * v))
-    if rng.random() < .12:  # darks crushed
+    if rng.random() < .25:  # darks crushed
         b = each(lambda: rng.uniform(0, .12))
         v = ((v - b) / (1 - b)).clamp(0, 1)
     if rng.random() < .3:  # smeared by noise reduction: colour more than light

@@ -48,12 +48,14 @@ class Light(nn.Module):
 
 
 class Colours(nn.Module):
-    """strip Nx4xACROSSxALONG (rgb 0..1 and whether it is seen), light Nx20x1x1 -> Nx29: base, then tracer or none"""
+    """strip Nx4xACROSSxALONG (rgb 0..1 and whether it is seen), light Nx20x1x1 -> Nx29: base, then tracer or none
+
+    The light is the same everywhere, so the first layer needs it only as an offset."""
 
     def __init__(self, width=1.0):
         super().__init__()
         c = lambda n: int(n * width)
-        self.c0 = conv(24, c(32))
+        self.first, self.tint, self.even = nn.Conv2d(4, c(32), 3, 1, 1, bias=False), nn.Conv2d(20, c(32), 1, bias=False), nn.BatchNorm2d(c(32))
         self.c1 = nn.Sequential(conv(c(32), c(48), 2), conv(c(48), c(48)))
         self.c2 = nn.Sequential(conv(c(48), c(64), 2), conv(c(64), c(64)))
         self.c3 = nn.Sequential(conv(c(64), c(96), 2), conv(c(96), c(96)))
@@ -62,11 +64,7 @@ class Colours(nn.Module):
         self.f1 = nn.Conv2d(96, 29, 1)
 
     def forward(self, strip, light):
-        return self.rest(torch.cat([strip, light.expand(-1, -1, ACROSS, ALONG)], 1), light)
-
-    def rest(self, planes, light):
-        """as it is shipped: 'planes' Nx24xACROSSxALONG holds the strip and the light, spread out"""
-        x = self.c3(self.c2(self.c1(self.c0(planes))))
+        x = self.c3(self.c2(self.c1(F.relu(self.even(self.first(strip) + self.tint(light))))))
         near = x[..., 5:11]  # three widths to either side of the tap: further on it may be another wire
         pooled = torch.cat([F.adaptive_avg_pool2d(x, 1), F.adaptive_max_pool2d(x, 1), F.adaptive_avg_pool2d(near, 1), F.adaptive_max_pool2d(near, 1), light], 1)
         return self.f1(self.drop(self.f0(pooled))).flatten(1)

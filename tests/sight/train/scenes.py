@@ -23,7 +23,7 @@ import numpy as np
 import torch
 
 from lighting import camera, lit
-from materials import BASES, CODES, SURFACES, TRACERS, fractal, grid_noise, insulation, linear
+from materials import BASES, BENCHES, CODES, SURFACES, TRACERS, fractal, grid_noise, insulation, linear
 
 
 def smooth_curve(points, n):
@@ -42,7 +42,7 @@ def smooth_curve(points, n):
 
 def layout(rng, h, w, size):
     """curves as Nx3 (x, y, height of the centre line), with radii; and where a connector might be"""
-    kind = rng.choice(["row", "row", "row", "fan", "ribbon", "ribbon", "bundle", "bundle", "twisted", "random", "spread", "heap"])
+    kind = rng.choice(["row", "row", "row", "fan", "ribbon", "ribbon", "ribbon", "bundle", "bundle", "twisted", "random", "spread", "heap"])
     n = int(rng.integers(3, 13))
     turn = rng.uniform(0, 2 * math.pi)
     u, v = np.array([math.cos(turn), math.sin(turn)]), np.array([-math.sin(turn), math.cos(turn)])
@@ -304,7 +304,8 @@ def ground(rng, n, h, w, device):
     """albedo of the surface, Nx3xHxW, and its texture"""
     row = lambda c: torch.tensor(np.asarray(c, np.float32), device=device)[:, :, None, None]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
-    pick = lambda: linear(SURFACES[int(rng.integers(len(SURFACES)))])
+    of = lambda colours: linear(colours[int(rng.integers(len(colours)))])
+    pick = lambda: of(BENCHES if rng.random() < .15 else SURFACES)
     surface = [pick() * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .08, 3)) if rng.random() < .75 else linear(rng.uniform(10, 245, 3)) for _ in range(n)]
     texture = fractal(rng, n, h, w, rng.uniform(3, 30), device, 5, rng.uniform(.4, .8), rng.choice([1, 1, 8, 25]))
     if rng.random() < .5:
