@@ -11457,10 +11457,6 @@
         <translation>Auf diesem Foto ließ sich kein Kabel verfolgen. Quer über die Kabel streichen.</translation>
     </message>
     <message>
-        <source>Followed: %1. Touch each that belongs here.</source>
-        <translation>Verfolgt: %1. Jedes antippen, das hierher gehört.</translation>
-    </message>
-    <message>
         <source>Where ? stands no wire could be followed: if one belongs here, stroke instead.</source>
         <translation>Wo ? steht, ließ sich kein Kabel verfolgen: gehört dort eines her, selbst streichen.</translation>
     </message>
@@ -11518,6 +11514,18 @@
     <message>
         <source>%1 places read, only %2 in all: take out what is no wire of it</source>
         <translation>%1 Plätze gelesen, nur %2 insgesamt: herausnehmen, was kein Kabel davon ist</translation>
+    </message>
+    <message>
+        <source>No wire could be followed from there. Stroke across the wires instead.</source>
+        <translation>Von dort ließ sich kein Kabel verfolgen. Stattdessen quer über die Kabel streichen.</translation>
+    </message>
+    <message>
+        <source>Followed from the connector: %1, in their order. Touch each that belongs here.</source>
+        <translation>Vom Stecker aus verfolgt: %1, in ihrer Reihenfolge. Jedes antippen, das hierher gehört.</translation>
+    </message>
+    <message>
+        <source>Followed: %1. Touch each that belongs here, or draw a line across the connector&apos;s mouth: then only its wires are left.</source>
+        <translation>Verfolgt: %1. Jedes antippen, das hierher gehört, oder eine Linie quer über die Öffnung des Steckers ziehen: dann bleiben nur seine Kabel.</translation>
     </message>
 </context>
 <context>

@@ -11457,10 +11457,6 @@
         <translation>En esta foto no se pudo seguir ningún cable. Pasar el dedo por los cables.</translation>
     </message>
     <message>
-        <source>Followed: %1. Touch each that belongs here.</source>
-        <translation>Seguidos: %1. Tocar cada uno que sea de aquí.</translation>
-    </message>
-    <message>
         <source>Where ? stands no wire could be followed: if one belongs here, stroke instead.</source>
         <translation>Donde está ? no se pudo seguir un cable: si hay uno, hacer un trazo.</translation>
     </message>
@@ -11518,6 +11514,18 @@
     <message>
         <source>%1 places read, only %2 in all: take out what is no wire of it</source>
         <translation>%1 vías leídas, solo %2 en total: quitar lo que no es cable suyo</translation>
+    </message>
+    <message>
+        <source>No wire could be followed from there. Stroke across the wires instead.</source>
+        <translation>Desde ahí no se pudo seguir ningún cable. Pasar mejor el dedo por los cables.</translation>
+    </message>
+    <message>
+        <source>Followed from the connector: %1, in their order. Touch each that belongs here.</source>
+        <translation>Seguidos desde el conector: %1, en su orden. Tocar los que van aquí.</translation>
+    </message>
+    <message>
+        <source>Followed: %1. Touch each that belongs here, or draw a line across the connector&apos;s mouth: then only its wires are left.</source>
+        <translation>Seguidos: %1. Tocar los que van aquí, o trazar una línea por la boca del conector: quedan solo sus cables.</translation>
     </message>
 </context>
 <context>

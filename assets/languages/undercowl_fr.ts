@@ -11457,10 +11457,6 @@
         <translation>Aucun fil n&apos;a pu être suivi sur cette photo. Passer le doigt en travers des fils.</translation>
     </message>
     <message>
-        <source>Followed: %1. Touch each that belongs here.</source>
-        <translation>Suivis&#xa0;: %1. Toucher chacun de ceux d&apos;ici.</translation>
-    </message>
-    <message>
         <source>Where ? stands no wire could be followed: if one belongs here, stroke instead.</source>
         <translation>Là où est ?, aucun fil n&apos;a pu être suivi&#xa0;: s&apos;il y en a un, faire un trait.</translation>
     </message>
@@ -11518,6 +11514,18 @@
     <message>
         <source>%1 places read, only %2 in all: take out what is no wire of it</source>
         <translation>%1 voies lues, seulement %2 en tout&#xa0;: retirer ce qui n&apos;est pas un de ses fils</translation>
+    </message>
+    <message>
+        <source>No wire could be followed from there. Stroke across the wires instead.</source>
+        <translation>Aucun fil n&apos;a pu être suivi de là. Passer plutôt le doigt en travers des fils.</translation>
+    </message>
+    <message>
+        <source>Followed from the connector: %1, in their order. Touch each that belongs here.</source>
+        <translation>Suivis depuis le connecteur&#xa0;: %1, dans leur ordre. Toucher ceux qui vont ici.</translation>
+    </message>
+    <message>
+        <source>Followed: %1. Touch each that belongs here, or draw a line across the connector&apos;s mouth: then only its wires are left.</source>
+        <translation>Suivis&#xa0;: %1. Toucher ceux qui vont ici, ou tracer une ligne en travers de l&apos;entrée du connecteur&#xa0;: seuls ses fils restent.</translation>
     </message>
 </context>
 <context>

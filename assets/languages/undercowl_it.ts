@@ -11457,10 +11457,6 @@
         <translation>Su questa foto non si è potuto seguire nessun filo. Passare il dito sui fili.</translation>
     </message>
     <message>
-        <source>Followed: %1. Touch each that belongs here.</source>
-        <translation>Seguiti: %1. Toccare ognuno che è di qui.</translation>
-    </message>
-    <message>
         <source>Where ? stands no wire could be followed: if one belongs here, stroke instead.</source>
         <translation>Dove sta ? non si è potuto seguire un filo: se ce n&apos;è uno, fare un tratto.</translation>
     </message>
@@ -11518,6 +11514,18 @@
     <message>
         <source>%1 places read, only %2 in all: take out what is no wire of it</source>
         <translation>%1 vie lette, solo %2 in tutto: togliere ciò che non è un suo filo</translation>
+    </message>
+    <message>
+        <source>No wire could be followed from there. Stroke across the wires instead.</source>
+        <translation>Da lì non si è potuto seguire nessun filo. Passare invece il dito sui fili.</translation>
+    </message>
+    <message>
+        <source>Followed from the connector: %1, in their order. Touch each that belongs here.</source>
+        <translation>Seguiti dal connettore: %1, nel loro ordine. Toccare quelli che vanno qui.</translation>
+    </message>
+    <message>
+        <source>Followed: %1. Touch each that belongs here, or draw a line across the connector&apos;s mouth: then only its wires are left.</source>
+        <translation>Seguiti: %1. Toccare quelli che vanno qui, o tracciare una linea sull&apos;imbocco del connettore: restano solo i suoi fili.</translation>
     </message>
 </context>
 <context>

@@ -9,11 +9,15 @@
 
 namespace undercowl::sight {
 
-// 'views' as from straighten(); 'further' gives what straightenFurther() does, and is asked only when it
-// matters. Fills candidates, sure and doubts. 'widthPx' is in pixels of the photo, 'strength' how surely the
-// tube is a wire, 0 to 1.
-void judge(const std::vector<Strip>& views, const std::function<std::vector<Strip>()>& further,
-           double widthPx, double strength, const LightCodes& light, const White& white,
+// A wire as it can be looked at. Each view costs some milliseconds, so they are made when they matter.
+struct Views {
+    std::function<Strip(double share)> atTap;    // as from straighten()
+    std::function<std::vector<Strip>()> further; // as from straightenFurther()
+};
+
+// Fills candidates, sure and doubts. 'widthPx' is in pixels of the photo, 'strength' how surely the tube is a
+// wire, 0 to 1.
+void judge(const Views& views, double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading);
 
 } // namespace undercowl::sight

@@ -86,9 +86,9 @@ struct Reader::State {
         reading.plainness = tube.strength;
         for (const Point& p : tube.centre)
             reading.path.push_back(inPhoto(p));
-        judge(
-            straighten(rgb, tube), [&] { return straightenFurther(rgb, tube); }, tube.width / scale(),
-            tube.strength, light, white, reading);
+        judge({[&](double share) { return straighten(rgb, tube, share); },
+               [&] { return straightenFurther(rgb, tube); }},
+              tube.width / scale(), tube.strength, light, white, reading);
         return reading;
     }
 

@@ -70,16 +70,10 @@ Strip straightened(const cv::Mat& rgb, const Tube& tube, const Measured& line, d
 
 } // namespace
 
-std::vector<Strip> straighten(const cv::Mat& rgb, const Tube& tube) {
-    constexpr double narrower = 0.93;
+Strip straighten(const cv::Mat& rgb, Tube tube, double share) {
+    tube.width *= share;
     const Measured line(tube.centre);
-    std::vector<Strip> views;
-    for (const double part : {1.0, narrower}) {
-        Tube cut = tube;
-        cut.width *= part;
-        views.push_back(straightened(rgb, cut, line, line.distanceOf(tube.anchor)));
-    }
-    return views;
+    return straightened(rgb, tube, line, line.distanceOf(tube.anchor));
 }
 
 std::vector<Strip> straightenFurther(const cv::Mat& rgb, const Tube& tube) {

@@ -22,10 +22,10 @@ struct Tube {
 // A wire is followed by this many widths to either side.
 inline constexpr double followedWidths = 24.0;
 
-// The wire around the anchor, eight widths to either side, as the networks have learned to read it, and the
-// same cut a little narrower: each errs in its own way, a shadow beside the wire passes for a stripe in one
-// of them.
-[[nodiscard]] std::vector<Strip> straighten(const cv::Mat& rgb, const Tube& tube);
+// The wire around the anchor, eight widths to either side, as the networks have learned to read it; 'share'
+// of its width is taken for the whole. Cut a little narrower the networks err in another way: a shadow beside
+// the wire passes for a stripe in one of them.
+[[nodiscard]] Strip straighten(const cv::Mat& rgb, Tube tube, double share);
 
 // The same beyond that, on either side where enough was followed; none, one or two.
 [[nodiscard]] std::vector<Strip> straightenFurther(const cv::Mat& rgb, const Tube& tube);

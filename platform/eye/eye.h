@@ -42,7 +42,7 @@ public:
     [[nodiscard]] virtual std::optional<sight::WireReading> beside(const sight::WireReading& from,
                                                                    sight::Side side) = 0;
     [[nodiscard]] virtual tl::expected<sight::Proposal, std::string>
-    propose(const sight::Cancelled& cancelled) = 0;
+    propose(const sight::Polyline& mouth, const sight::Cancelled& cancelled) = 0;
 };
 
 class Eye {

@@ -29,8 +29,8 @@ public:
         return reader().beside(from, side);
     }
     [[nodiscard]] tl::expected<sight::Proposal, std::string>
-    propose(const sight::Cancelled& cancelled) override {
-        return reader().propose({}, cancelled);
+    propose(const sight::Polyline& mouth, const sight::Cancelled& cancelled) override {
+        return reader().propose(mouth, cancelled);
     }
 
 private:

@@ -111,6 +111,13 @@ sight::Point PhotoReader::pixel(QPointF relative) const {
     return {within(relative.x(), size_.width()), within(relative.y(), size_.height())};
 }
 
+sight::Polyline PhotoReader::pixels(const QList<QPointF>& relative) const {
+    sight::Polyline line;
+    for (const QPointF point : relative)
+        line.push_back(pixel(point));
+    return line;
+}
+
 QPointF PhotoReader::relative(sight::Point point) const {
     return size_.isEmpty() ? QPointF{} : QPointF{point.x / size_.width(), point.y / size_.height()};
 }
@@ -141,12 +148,8 @@ void PhotoReader::sweep(const QList<QPointF>& along) {
     if (size_.isEmpty()) {
         return;
     }
-    sight::Polyline stroke;
-    for (const QPointF point : along) {
-        stroke.push_back(pixel(point));
-    }
     ask(
-        [stroke = std::move(stroke)](platform::SeenPhoto& photo, const sight::Cancelled& cancelled) {
+        [stroke = pixels(along)](platform::SeenPhoto& photo, const sight::Cancelled& cancelled) {
             return photo.sweep(stroke, cancelled);
         },
         [this](const std::vector<sight::WireReading>& wires) { emit swept(wires); });
@@ -182,12 +185,12 @@ void PhotoReader::beside(QPointF at, sight::Side side) {
     ask(next, [this](const sight::WireReading& wire) { emit tapped(wire); });
 }
 
-void PhotoReader::propose() {
+void PhotoReader::propose(const QList<QPointF>& mouth) {
     if (size_.isEmpty()) {
         return;
     }
-    ask([](platform::SeenPhoto& photo,
-           const sight::Cancelled& cancelled) { return photo.propose(cancelled); },
+    ask([line = pixels(mouth)](platform::SeenPhoto& photo,
+                               const sight::Cancelled& cancelled) { return photo.propose(line, cancelled); },
         [this](const sight::Proposal& proposal) { emit proposed(proposal); });
 }
 

@@ -56,8 +56,9 @@ public:
     // The next wire beside the one nearest to the point, to the right or below, or the other way: answered by
     // tapped(), or by a problem when there is none.
     void beside(QPointF at, sight::Side side);
-    // All wires that can be followed: answered by proposed().
-    void propose();
+    // All wires that can be followed: answered by proposed(). With the mouth of the connector, a line across
+    // its wires, only those that come from it, in their order.
+    void propose(const QList<QPointF>& mouth = {});
     // A colour that the mechanic has confirmed; it calibrates the light for later readings. Not answered.
     void confirm(QPointF at, const colour::WireColour& wire);
     // When opening is cancelled the state is Closed; open() tries again.
@@ -85,6 +86,7 @@ private:
     template<class Work, class Tell>
     void ask(Work work, Tell tell);
     [[nodiscard]] sight::Point pixel(QPointF relative) const;
+    [[nodiscard]] sight::Polyline pixels(const QList<QPointF>& relative) const;
 
     QThread thread_;
     std::unique_ptr<QObject> seat_; // lives in thread_; carries calls over

@@ -111,6 +111,7 @@ void StrokeView::step(bool forward) {
 
 void StrokeView::findAll() {
     firstTap_.reset();
+    fromMouth_ = false;
     emit currentChanged();
     reader_.propose();
 }
@@ -143,8 +144,14 @@ QString StrokeView::findNote() const {
     if (!proposal_)
         return {};
     if (proposal_->wires.empty())
-        return tr("No wire could be followed on this photo. Stroke across the wires.");
-    QString note = tr("Followed: %1. Touch each that belongs here.").arg(proposal_->wires.size());
+        return fromMouth_ ? tr("No wire could be followed from there. Stroke across the wires instead.")
+                          : tr("No wire could be followed on this photo. Stroke across the wires.");
+    QString note =
+        fromMouth_ ? tr("Followed from the connector: %1, in their order. Touch each that belongs here.")
+                         .arg(proposal_->wires.size())
+                   : tr("Followed: %1. Touch each that belongs here, or draw a line across the connector's "
+                        "mouth: then only its wires are left.")
+                         .arg(proposal_->wires.size());
     if (!proposal_->unfollowed.empty())
         note += u' ' + tr("Where ? stands no wire could be followed: if one belongs here, stroke instead.");
     return note;

@@ -23,7 +23,11 @@ void StrokeView::stroke(const QVariantList& points) {
     for (const QVariant& point : points)
         along.append(point.toPointF());
     firstTap_.reset();
-    proposal_.reset();
+    if (proposal_) { // of all wires: the line is the mouth of the connector
+        fromMouth_ = true;
+        reader_.propose(along);
+        return;
+    }
     asksForLast_ = false;
     along_ = along;
     emit currentChanged();

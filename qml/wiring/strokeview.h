@@ -85,6 +85,7 @@ public:
     [[nodiscard]] bool canBringBack() const { return !previous_.empty(); }
 
     // Places are parts of the photo. A stroke across the wires, place 1 first.
+    // While wires are proposed: the mouth of the connector, whose wires alone are proposed then.
     Q_INVOKABLE void stroke(const QVariantList& points);
     // Before there are rows: the first and then the last wire. Later: this wire is looked at again.
     // While wires are proposed: accepts the one that is touched, or no longer.
@@ -155,6 +156,7 @@ private:
     WireRow first_;      // the wire that the first tap named
     bool asksForLast_{}; // the last tap is being looked at
     std::optional<sight::Proposal> proposal_;
+    bool fromMouth_ = false;     // it is of the wires that come from there alone
     std::vector<bool> accepted_; // of its wires
     QList<QPointF> along_;       // the last stroke
     bool asksForCard_{};

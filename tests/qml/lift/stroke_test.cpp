@@ -289,6 +289,27 @@ private slots:
         QVERIFY(found(shop.stored()).empty()); // proposed, not confirmed
     }
 
+    void aLineAcrossTheMouthLeavesTheConnectorsWiresInOrder() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto view = strokeOn(shop, *session);
+        view->findAll();
+        QTRY_VERIFY_WITH_TIMEOUT(view->finding(), patience);
+        const auto all = view->outlines().size();
+        const QString before = view->findNote();
+        view->stroke(strokeOf("before", view->reader()->size()));
+        QTRY_VERIFY_WITH_TIMEOUT(view->findNote() != before && !view->reader()->busy(), patience);
+        QVERIFY(view->finding()); // still to be accepted
+        QVERIFY(view->outlines().size() >= 7 && view->outlines().size() <= all);
+        view->acceptAll();
+        view->takeAccepted();
+        qreal last = -1;
+        for (const WireRow& row : view->rows()->rows()) {
+            QVERIFY(row.at->x() > last); // the stroke runs from left to right
+            last = row.at->x();
+        }
+    }
+
     void whitePaperOpensThePhotoAgainAndReadsAgain() {
         const LiftShop shop;
         const auto session = shop.session();

@@ -44,8 +44,8 @@ def lit(rng, scene, size):
     nx, ny, nz = nx / norm, ny / norm, nz / norm
     first = lights_of(rng, n)
     ambient = first if rng.random() < 0.5 else lights_of(rng, n)
-    if rng.random() < .3:  # lamp and sky differ much in colour: shadows are tinted as plainly as a wire
-        tilt = np.exp(rng.normal(0, .45, (n, 1)))
+    if rng.random() < .4:  # lamp and sky differ much in colour: shadows are tinted as plainly as a wire
+        tilt = np.exp(rng.normal(0, .6, (n, 1)))
         ambient = ambient * np.concatenate([1 / tilt, np.ones_like(tilt), tilt], 1)
     far = max(2.0, size * 1.2)
     # Under an overcast sky or a large window wires look flat: hardly shaded across, hardly a shadow.

@@ -12,13 +12,15 @@ from networks import Finder, Judge
 from samples import ACROSS, ALONG, THUMB
 
 
-class Rest(nn.Module):
-    def __init__(self, colours):
-        super().__init__()
-        self.colours = colours
-
-    def forward(self, planes, light):
-        return self.colours.rest(planes, light)
+def evened(colours):
+    """as 'colours', the first layer's evening out taken into its weights"""
+    scale = colours.even.weight / (colours.even.running_var + colours.even.eps).sqrt()
+    offset = colours.even.bias - colours.even.running_mean * scale
+    for part in (colours.first, colours.tint):
+        part.weight.data *= scale[:, None, None, None]
+    colours.first.bias = nn.Parameter(offset.detach().clone())
+    colours.even = nn.Identity()
+    return colours
 
 
 def write(net, inputs, names, output, file):
@@ -37,4 +39,5 @@ for i, state in enumerate(states[1:], 1):
     judge = Judge()
     judge.load_state_dict(state)
     write(judge.light, torch.zeros(1, 3, *THUMB), ["small"], "light", out / f"light{i}.onnx")
-    write(Rest(judge.colours), (torch.zeros(1, 24, ACROSS, ALONG), torch.zeros(1, 20, 1, 1)), ["planes", "light"], "colours", out / f"colours{i}.onnx")
+    colours = (torch.zeros(1, 4, ACROSS, ALONG), torch.zeros(1, 20, 1, 1))
+    write(evened(judge.colours.eval()), colours, ["strip", "light"], "colours", out / f"colours{i}.onnx")
