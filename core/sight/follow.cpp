@@ -373,6 +373,7 @@ std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Po
     }
     std::stable_sort(met.begin(), met.end(), [](const Met& a, const Met& b) { return a.place < b.place; });
     std::vector<Crossing> crossings;
+    crossings.reserve(met.size());
     for (Met& one : met)
         crossings.push_back({std::move(one.tube), stroke[one.place]});
     return crossings;
