@@ -16,6 +16,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include <algorithm>
+
 using namespace undercowl;
 using namespace undercowl::ui;
 
@@ -39,6 +41,24 @@ class ClosingTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void theRecordSpeaksTheLanguageOfItsOwner() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        const auto leaving = on<HandOverView>(*session);
+        const auto says = [&](const char* title) {
+            return std::ranges::any_of(leaving->record()->lines(), [&](const Line& line) {
+                return line.title == QString::fromUtf8(title);
+            });
+        };
+        QCOMPARE(leaving->language(), 0); // the app's
+        QVERIFY(says("Before you ride"));
+        leaving->setLanguage(static_cast<int>(leaving->languages().indexOf(QStringLiteral("Deutsch"))));
+        QVERIFY(says("Vor der Fahrt"));
+        QVERIFY(!says("Before you ride"));
+        leaving->setLanguage(static_cast<int>(leaving->languages().indexOf(QStringLiteral("Français"))));
+        QVERIFY(says("Avant de rouler"));
+    }
+
     void theHandOverWaitsForWhatWasDisturbed() {
         const LiftShop shop;
         const auto early = shop.session();
