@@ -5727,6 +5727,34 @@
         <source>up to</source>
         <translation>bis</translation>
     </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>idle</source>
+        <translation>Leerlauf</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>Ruhe</translation>
+    </message>
+    <message>
+        <source>revs</source>
+        <translation>Drehzahl</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>erster</translation>
+    </message>
+    <message>
+        <source>second, same temperature</source>
+        <translation>zweiter, gleiche Temperatur</translation>
+    </message>
+    <message>
+        <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
+        <translation>(Messwert + Umgebung)/Umgebung bleibt gleich: %1 kPa x 101.325/%2 = %3 kPa</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

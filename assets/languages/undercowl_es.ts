@@ -5727,6 +5727,34 @@
         <source>up to</source>
         <translation>hasta</translation>
     </message>
+    <message>
+        <source>battery</source>
+        <translation>batería</translation>
+    </message>
+    <message>
+        <source>idle</source>
+        <translation>ralentí</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>reposo</translation>
+    </message>
+    <message>
+        <source>revs</source>
+        <translation>régimen</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>primera</translation>
+    </message>
+    <message>
+        <source>second, same temperature</source>
+        <translation>segunda, misma temperatura</translation>
+    </message>
+    <message>
+        <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
+        <translation>(lectura + ambiente)/ambiente queda igual: %1 kPa x 101.325/%2 = %3 kPa</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

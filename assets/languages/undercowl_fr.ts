@@ -5727,6 +5727,34 @@
         <source>up to</source>
         <translation>jusqu&apos;à</translation>
     </message>
+    <message>
+        <source>battery</source>
+        <translation>batterie</translation>
+    </message>
+    <message>
+        <source>idle</source>
+        <translation>ralenti</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>repos</translation>
+    </message>
+    <message>
+        <source>revs</source>
+        <translation>régime</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>première</translation>
+    </message>
+    <message>
+        <source>second, same temperature</source>
+        <translation>seconde, même température</translation>
+    </message>
+    <message>
+        <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
+        <translation>(mesure + ambiante)/ambiante reste égal&#xa0;: %1 kPa x 101.325/%2 = %3 kPa</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

@@ -5727,6 +5727,34 @@
         <source>up to</source>
         <translation>fino a</translation>
     </message>
+    <message>
+        <source>battery</source>
+        <translation>batteria</translation>
+    </message>
+    <message>
+        <source>idle</source>
+        <translation>minimo</translation>
+    </message>
+    <message>
+        <source>rest</source>
+        <translation>riposo</translation>
+    </message>
+    <message>
+        <source>revs</source>
+        <translation>regime</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation>prima</translation>
+    </message>
+    <message>
+        <source>second, same temperature</source>
+        <translation>seconda, stessa temperatura</translation>
+    </message>
+    <message>
+        <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
+        <translation>(lettura + ambiente)/ambiente resta uguale: %1 kPa x 101.325/%2 = %3 kPa</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

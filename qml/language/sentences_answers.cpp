@@ -10,6 +10,13 @@ namespace undercowl::ui {
 namespace {
 
 constexpr std::array all{
+    QT_TRANSLATE_NOOP("Core", "battery"),
+    QT_TRANSLATE_NOOP("Core", "idle"),
+    QT_TRANSLATE_NOOP("Core", "rest"),
+    QT_TRANSLATE_NOOP("Core", "revs"),
+    QT_TRANSLATE_NOOP("Core", "first"),
+    QT_TRANSLATE_NOOP("Core", "second, same temperature"),
+    QT_TRANSLATE_NOOP("Core", "(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa"),
     QT_TRANSLATE_NOOP("Core", "Pa absolute"),
     QT_TRANSLATE_NOOP("Core", "pressure as given: %1 Pa absolute"),
     QT_TRANSLATE_NOOP("Core", "standard pressure at %1 m: %2 Pa"),
