@@ -18,7 +18,7 @@ Column {
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         currentIndex: root.view.current
-        height: Theme.touch + Theme.grid * 2
+        height: Theme.touch + Theme.asideSize + Theme.grid * 3
         model: root.view.rows
         orientation: ListView.Horizontal
         spacing: Theme.grid * 2
@@ -45,7 +45,7 @@ Column {
             padding: Theme.grid
             tapGuard: 0
             text: place
-            width: Theme.touch
+            width: Math.max(Theme.touch, letters.implicitWidth + 2 * padding)
 
             background: Rectangle {
                 border.color: cell.chosen ? Theme.act : cell.confirmed || cell.empty || cell.sure ? Theme.line : Theme.caution
@@ -86,6 +86,19 @@ Column {
                     tracer: cell.tracer
                     visible: cell.base !== ""
                     width: parent.width
+                }
+
+                // The letters for eyes that tell the colours apart less well.
+                Label {
+                    id: letters
+
+                    horizontalAlignment: Text.AlignHCenter
+                    kind: Label.Aside
+                    mono: true
+                    text: cell.tracer === "" ? cell.base : cell.base + "/" + cell.tracer
+                    visible: cell.base !== ""
+                    width: parent.width
+                    wrapMode: Text.NoWrap
                 }
             }
 
