@@ -21,7 +21,7 @@ qt6-qpa-plugins qt6-speech-flite-plugin libgl1-mesa-dri fonts-dejavu-core
 
 packages_test="
 catch2 clang clang-format clang-tidy python3 poppler-utils units
-qml6-module-qttest xvfb xauth xdotool imagemagick
+pulseaudio pulseaudio-utils qml6-module-qttest xvfb xauth xdotool imagemagick
 "
 
 # To cross-compile for 64-bit ARM and to run that here.

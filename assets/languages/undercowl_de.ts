@@ -291,6 +291,17 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>The photo before is still being saved. Say it again.</source>
+        <translation>Das Foto davor wird noch gespeichert. Noch einmal sagen.</translation>
+    </message>
+    <message>
+        <source>Take a photo first; then a memo to it can be kept.</source>
+        <translation>Erst ein Foto machen; dann lässt sich eine Notiz dazu speichern.</translation>
+    </message>
+</context>
+<context>
     <name>CaptureFooter</name>
     <message>
         <source>Saving</source>
@@ -6388,6 +6399,29 @@
     </message>
 </context>
 <context>
+    <name>HeardReading</name>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>front tyre, pressure</source>
+        <translation>Vorderreifen, Druck</translation>
+    </message>
+    <message>
+        <source>rear tyre, pressure</source>
+        <translation>Hinterreifen, Druck</translation>
+    </message>
+    <message>
+        <source>battery, voltage</source>
+        <translation>Batterie, Spannung</translation>
+    </message>
+    <message>
+        <source>tread, depth</source>
+        <translation>Profil, Tiefe</translation>
+    </message>
+</context>
+<context>
     <name>HomePage</name>
     <message>
         <source>In the shop</source>
@@ -7002,11 +7036,18 @@
     </message>
 </context>
 <context>
-    <name>MemoPage</name>
+    <name>MemoMeter</name>
     <message>
-        <source>Keep</source>
-        <translation>Speichern</translation>
+        <source>Recording, %1</source>
+        <translation>Nimmt auf, %1</translation>
     </message>
+    <message>
+        <source>marks: %1</source>
+        <translation>Marken: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MemoPage</name>
     <message>
         <source>Memo</source>
         <translation>Notiz</translation>
@@ -7026,6 +7067,21 @@
     <message>
         <source>Kept so far</source>
         <translation>Bisher gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>Memos</name>
+    <message>
+        <source>photo, %1</source>
+        <translation>Foto, %1</translation>
+    </message>
+    <message>
+        <source>Spoken memo</source>
+        <translation>Gesprochene Notiz</translation>
+    </message>
+    <message>
+        <source>Memo kept</source>
+        <translation>Notiz gespeichert</translation>
     </message>
 </context>
 <context>
@@ -7576,45 +7632,6 @@
     </message>
 </context>
 <context>
-    <name>ReadAloud</name>
-    <message>
-        <source>Say again</source>
-        <translation>Noch einmal sagen</translation>
-    </message>
-    <message>
-        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
-        <translation>Sagt es noch einmal, langsamer; nach dem langsamsten kommt das gewöhnliche Tempo</translation>
-    </message>
-    <message>
-        <source>Slower</source>
-        <translation>Langsamer</translation>
-    </message>
-    <message>
-        <source>Says its colour alone</source>
-        <translation>Sagt nur seine Farbe</translation>
-    </message>
-    <message>
-        <source>Wire only</source>
-        <translation>Nur Kabel</translation>
-    </message>
-    <message>
-        <source>Hearing</source>
-        <translation>Hört zu</translation>
-    </message>
-    <message>
-        <source>While it is held, say done, does not match, next, back, again, slower, undo or stop</source>
-        <translation>Solange gedrückt, auf Englisch sagen: done, does not match, next, back, again, slower, undo oder stop</translation>
-    </message>
-    <message>
-        <source>Listening</source>
-        <translation>Lauscht</translation>
-    </message>
-    <message>
-        <source>Hold and speak</source>
-        <translation>Halten und sprechen</translation>
-    </message>
-</context>
-<context>
     <name>ReadBackActions</name>
     <message>
         <source>Does not match</source>
@@ -7748,6 +7765,14 @@
     <message>
         <source>Each wire was seen in its place.</source>
         <translation>Jedes Kabel wurde an seinem Platz gesehen.</translation>
+    </message>
+    <message>
+        <source>Wire only</source>
+        <translation>Nur Kabel</translation>
+    </message>
+    <message>
+        <source>Says its colour alone</source>
+        <translation>Sagt nur seine Farbe</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8504,44 @@
     </message>
 </context>
 <context>
+    <name>RecordActions</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Aufnehmen</translation>
+    </message>
+    <message>
+        <source>Marks this place in the memo, to find it again</source>
+        <translation>Merkt sich diese Stelle der Notiz, um sie wiederzufinden</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Merken</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>RefitActions</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Kabel</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+</context>
+<context>
     <name>RefitPage</name>
     <message>
         <source>Refit</source>
@@ -8495,18 +8558,6 @@
     <message>
         <source>Refitted</source>
         <translation>Eingebaut</translation>
-    </message>
-    <message>
-        <source>Photo</source>
-        <translation>Foto</translation>
-    </message>
-    <message>
-        <source>Wires</source>
-        <translation>Kabel</translation>
-    </message>
-    <message>
-        <source>Measure</source>
-        <translation>Messen</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -8555,6 +8606,30 @@
     <message>
         <source>Afterwards: adjust, bleed, try</source>
         <translation>Danach: einstellen, entlüften, probieren</translation>
+    </message>
+    <message>
+        <source>Torques</source>
+        <translation>Momente</translation>
+    </message>
+    <message>
+        <source>Says its torques alone</source>
+        <translation>Sagt nur seine Drehmomente</translation>
+    </message>
+    <message>
+        <source>Nothing that is still to be refitted lies in bag %1.</source>
+        <translation>In Beutel %1 liegt nichts, was noch einzubauen ist.</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Still lesen</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Laut vorlesen</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
@@ -8806,6 +8881,53 @@
     </message>
 </context>
 <context>
+    <name>Said</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation>Beutel %1</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>front tyre</source>
+        <translation>Vorderreifen</translation>
+    </message>
+    <message>
+        <source>rear tyre</source>
+        <translation>Hinterreifen</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>Batterie</translation>
+    </message>
+    <message>
+        <source>tread</source>
+        <translation>Profil</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Hold, say it, then let go.</source>
+        <translation>Nichts gehört. Halten, sprechen, dann loslassen.</translation>
+    </message>
+    <message>
+        <source>Not sure what that was. Say it again.</source>
+        <translation>Nicht sicher, was das war. Noch einmal sagen.</translation>
+    </message>
+    <message>
+        <source>That is nothing that can be said here. Say it again.</source>
+        <translation>Das lässt sich hier nicht sagen. Noch einmal sagen.</translation>
+    </message>
+    <message>
+        <source>That number is not believed. Say it again.</source>
+        <translation>Diese Zahl ist unglaubwürdig. Noch einmal sagen.</translation>
+    </message>
+</context>
+<context>
     <name>SavedMark</name>
     <message>
         <source>Saving</source>
@@ -8980,6 +9102,62 @@
         <source>Work as %1</source>
         <translation>Arbeiten als %1</translation>
     </message>
+    <message>
+        <source>Button to hold for speaking, at the lift (English)</source>
+        <translation>Taste, die man zum Sprechen hält, an der Hebebühne (Englisch)</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Verborgen</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <source>Hands-free, after &quot;turquoise battery&quot; (English). The microphone is then open while a screen at the lift is shown.</source>
+        <translation>Freihändig, nach &quot;turquoise battery&quot; (Englisch). Das Mikrofon ist dann offen, solange ein Bild der Hebebühne zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Aus</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>Pace of the voice that reads aloud</source>
+        <translation>Tempo der Stimme, die vorliest</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Gewöhnlich</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Langsamer</translation>
+    </message>
+    <message>
+        <source>Slow</source>
+        <translation>Langsam</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Am langsamsten</translation>
+    </message>
+    <message>
+        <source>A spoken memo ends</source>
+        <translation>Eine gesprochene Notiz endet</translation>
+    </message>
+    <message>
+        <source>By a touch</source>
+        <translation>Durch Tippen</translation>
+    </message>
+    <message>
+        <source>By silence too</source>
+        <translation>Auch durch Stille</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9078,6 +9256,29 @@
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenMemo</name>
+    <message>
+        <source>Pause</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <source>How fast it is played</source>
+        <translation>Wie schnell sie abgespielt wird</translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation>Nächste Marke</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Merken</translation>
     </message>
 </context>
 <context>
@@ -9232,6 +9433,10 @@
     <message>
         <source>Which caution belongs before this step?</source>
         <translation>Welche Warnung gehört vor diesen Schritt?</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
@@ -9543,6 +9748,74 @@
     <message>
         <source>horn, all lamps</source>
         <translation>Hupe, alle Lampen</translation>
+    </message>
+</context>
+<context>
+    <name>TalkAloud</name>
+    <message>
+        <source>Say again</source>
+        <translation>Noch einmal sagen</translation>
+    </message>
+    <message>
+        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
+        <translation>Sagt es noch einmal, langsamer; nach dem langsamsten kommt das gewöhnliche Tempo</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Langsamer</translation>
+    </message>
+</context>
+<context>
+    <name>TalkBar</name>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>Lauscht: sprechen.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Mikrofon an. Erst &quot;%1&quot; sagen.</translation>
+    </message>
+    <message>
+        <source>Hearing</source>
+        <translation>Hört zu</translation>
+    </message>
+    <message>
+        <source>While it is held, say: %1</source>
+        <translation>Während sie gehalten wird, sagen: %1</translation>
+    </message>
+    <message>
+        <source>Listening</source>
+        <translation>Lauscht</translation>
+    </message>
+    <message>
+        <source>Hold and speak</source>
+        <translation>Halten und sprechen</translation>
+    </message>
+</context>
+<context>
+    <name>TalkHeard</name>
+    <message>
+        <source>Heard: %1</source>
+        <translation>Gehört: %1</translation>
+    </message>
+    <message>
+        <source>Takes back what was heard</source>
+        <translation>Nimmt Gehörtes zurück</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+</context>
+<context>
+    <name>TalkTool</name>
+    <message>
+        <source>Buttons only</source>
+        <translation>Nur Tasten</translation>
+    </message>
+    <message>
+        <source>Speak</source>
+        <translation>Sprechen</translation>
     </message>
 </context>
 <context>
@@ -9958,6 +10231,10 @@
         <source>DIN %1</source>
         <translation>DIN %1</translation>
     </message>
+    <message>
+        <source>heard</source>
+        <translation>gehört</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10117,6 +10394,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::LoudspeakerPlayer</name>
+    <message>
+        <source>This memo&apos;s sound cannot be read. Its text and its place in the job are kept.</source>
+        <translation>Der Ton dieser Notiz lässt sich nicht lesen. Ihr Text und ihr Platz im Auftrag bleiben.</translation>
+    </message>
+    <message>
+        <source>No loudspeaker answers. Connect one, or switch it on in the device&apos;s settings.</source>
+        <translation>Kein Lautsprecher antwortet. Einen anschließen oder in den Einstellungen des Geräts einschalten.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MicrophoneListener</name>
     <message>
         <source>No microphone answers. Allow it in the device&apos;s settings, or use the buttons.</source>
@@ -10128,6 +10416,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::MicrophoneRecorder</name>
+    <message>
+        <source>No microphone answers. Allow it in the device&apos;s settings, or type the memo.</source>
+        <translation>Kein Mikrofon antwortet. In den Einstellungen des Geräts erlauben oder die Notiz eintippen.</translation>
+    </message>
+    <message>
+        <source>The microphone does not open. Close other programs that use it, or type the memo.</source>
+        <translation>Das Mikrofon öffnet sich nicht. Andere Programme schließen, die es benutzen, oder die Notiz eintippen.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MultimediaCamera</name>
     <message>
         <source>The camera does not answer: %1. Close other programs that use it, or take the photo from a file.</source>
@@ -10136,6 +10435,13 @@
     <message>
         <source>The photo was not taken: %1. Try again.</source>
         <translation>Das Foto gelang nicht: %1. Noch einmal versuchen.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::platform::SoundRecorder</name>
+    <message>
+        <source>The memo cannot be written any further (%1). What was said until then is kept; make room, then go on in another one.</source>
+        <translation>Die Notiz lässt sich nicht weiter schreiben (%1). Was bis dahin gesagt wurde, bleibt; Platz schaffen, dann in einer neuen weitersprechen.</translation>
     </message>
 </context>
 <context>
@@ -10768,6 +11074,25 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::LiftEar</name>
+    <message>
+        <source>a reading</source>
+        <translation>einen Messwert</translation>
+    </message>
+    <message>
+        <source>the number of a bag</source>
+        <translation>die Nummer eines Beutels</translation>
+    </message>
+    <message>
+        <source>a wire</source>
+        <translation>ein Kabel</translation>
+    </message>
+    <message>
+        <source>Heard &quot;%1&quot;. Here say: %2.</source>
+        <translation>&quot;%1&quot; gehört. Hier sagen: %2.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::MeasureView</name>
     <message>
         <source>none named</source>
@@ -10840,6 +11165,17 @@
     <message>
         <source>mean of %1</source>
         <translation>Mittel aus %1</translation>
+    </message>
+    <message>
+        <source>That cannot be entered here: type it.</source>
+        <translation>Das lässt sich hier nicht eintragen: eintippen.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::MemoPlayback</name>
+    <message>
+        <source>Place marked</source>
+        <translation>Stelle gemerkt</translation>
     </message>
 </context>
 <context>
@@ -11068,6 +11404,10 @@
         <source>%1: nothing there</source>
         <translation>%1: nichts da</translation>
     </message>
+    <message>
+        <source>%1, heard: %2</source>
+        <translation>%1, gehört: %2</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::ProveView</name>
@@ -11110,29 +11450,6 @@
     <message>
         <source>Signed by %1</source>
         <translation>Abgezeichnet von %1</translation>
-    </message>
-</context>
-<context>
-    <name>undercowl::ui::ReadBackEar</name>
-    <message>
-        <source>Nothing was heard. Hold, say it, then let go.</source>
-        <translation>Nichts gehört. Halten, sprechen, dann loslassen.</translation>
-    </message>
-    <message>
-        <source>Not sure what that was. Say it again.</source>
-        <translation>Nicht sicher, was das war. Noch einmal sagen.</translation>
-    </message>
-    <message>
-        <source>That is nothing that can be said here. Say it again.</source>
-        <translation>Das lässt sich hier nicht sagen. Noch einmal sagen.</translation>
-    </message>
-    <message>
-        <source>That number is not believed. Say it again.</source>
-        <translation>Diese Zahl ist unglaubwürdig. Noch einmal sagen.</translation>
-    </message>
-    <message>
-        <source>Heard &quot;%1&quot;. Here say done, does not match, next, back, again, slower, undo or stop.</source>
-        <translation>Gehört: &quot;%1&quot;. Hier gelten done, does not match, next, back, again, slower, undo oder stop.</translation>
     </message>
 </context>
 <context>

@@ -291,6 +291,17 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>The photo before is still being saved. Say it again.</source>
+        <translation>La foto anterior aún se guarda. Repetirlo.</translation>
+    </message>
+    <message>
+        <source>Take a photo first; then a memo to it can be kept.</source>
+        <translation>Primero hacer una foto; luego se le puede guardar una nota.</translation>
+    </message>
+</context>
+<context>
     <name>CaptureFooter</name>
     <message>
         <source>Saving</source>
@@ -6388,6 +6399,29 @@
     </message>
 </context>
 <context>
+    <name>HeardReading</name>
+    <message>
+        <source>torque</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>front tyre, pressure</source>
+        <translation>neumático delantero, presión</translation>
+    </message>
+    <message>
+        <source>rear tyre, pressure</source>
+        <translation>neumático trasero, presión</translation>
+    </message>
+    <message>
+        <source>battery, voltage</source>
+        <translation>batería, tensión</translation>
+    </message>
+    <message>
+        <source>tread, depth</source>
+        <translation>dibujo, profundidad</translation>
+    </message>
+</context>
+<context>
     <name>HomePage</name>
     <message>
         <source>In the shop</source>
@@ -7002,11 +7036,18 @@
     </message>
 </context>
 <context>
-    <name>MemoPage</name>
+    <name>MemoMeter</name>
     <message>
-        <source>Keep</source>
-        <translation>Guardar</translation>
+        <source>Recording, %1</source>
+        <translation>Grabando, %1</translation>
     </message>
+    <message>
+        <source>marks: %1</source>
+        <translation>marcas: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MemoPage</name>
     <message>
         <source>Memo</source>
         <translation>Nota</translation>
@@ -7026,6 +7067,21 @@
     <message>
         <source>Kept so far</source>
         <translation>Guardadas hasta ahora</translation>
+    </message>
+</context>
+<context>
+    <name>Memos</name>
+    <message>
+        <source>photo, %1</source>
+        <translation>foto, %1</translation>
+    </message>
+    <message>
+        <source>Spoken memo</source>
+        <translation>Nota hablada</translation>
+    </message>
+    <message>
+        <source>Memo kept</source>
+        <translation>Nota guardada</translation>
     </message>
 </context>
 <context>
@@ -7576,45 +7632,6 @@
     </message>
 </context>
 <context>
-    <name>ReadAloud</name>
-    <message>
-        <source>Say again</source>
-        <translation>Repetir</translation>
-    </message>
-    <message>
-        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
-        <translation>Lo repite más despacio; tras lo más lento vuelve el paso normal</translation>
-    </message>
-    <message>
-        <source>Slower</source>
-        <translation>Más lento</translation>
-    </message>
-    <message>
-        <source>Says its colour alone</source>
-        <translation>Dice solo su color</translation>
-    </message>
-    <message>
-        <source>Wire only</source>
-        <translation>Solo el cable</translation>
-    </message>
-    <message>
-        <source>Hearing</source>
-        <translation>Oyendo</translation>
-    </message>
-    <message>
-        <source>While it is held, say done, does not match, next, back, again, slower, undo or stop</source>
-        <translation>Mientras se pulsa, decir en inglés done, does not match, next, back, again, slower, undo o stop</translation>
-    </message>
-    <message>
-        <source>Listening</source>
-        <translation>Escuchando</translation>
-    </message>
-    <message>
-        <source>Hold and speak</source>
-        <translation>Pulsar y hablar</translation>
-    </message>
-</context>
-<context>
     <name>ReadBackActions</name>
     <message>
         <source>Does not match</source>
@@ -7748,6 +7765,14 @@
     <message>
         <source>Each wire was seen in its place.</source>
         <translation>Cada cable se vio en su sitio.</translation>
+    </message>
+    <message>
+        <source>Wire only</source>
+        <translation>Solo el cable</translation>
+    </message>
+    <message>
+        <source>Says its colour alone</source>
+        <translation>Dice solo su color</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8504,44 @@
     </message>
 </context>
 <context>
+    <name>RecordActions</name>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Grabar</translation>
+    </message>
+    <message>
+        <source>Marks this place in the memo, to find it again</source>
+        <translation>Marca este punto de la nota, para encontrarlo</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marcar</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>RefitActions</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Cables</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+</context>
+<context>
     <name>RefitPage</name>
     <message>
         <source>Refit</source>
@@ -8495,18 +8558,6 @@
     <message>
         <source>Refitted</source>
         <translation>Montado</translation>
-    </message>
-    <message>
-        <source>Photo</source>
-        <translation>Foto</translation>
-    </message>
-    <message>
-        <source>Wires</source>
-        <translation>Cables</translation>
-    </message>
-    <message>
-        <source>Measure</source>
-        <translation>Medir</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -8555,6 +8606,30 @@
     <message>
         <source>Afterwards: adjust, bleed, try</source>
         <translation>Después: ajustar, purgar, probar</translation>
+    </message>
+    <message>
+        <source>Torques</source>
+        <translation>Pares</translation>
+    </message>
+    <message>
+        <source>Says its torques alone</source>
+        <translation>Dice solo sus pares</translation>
+    </message>
+    <message>
+        <source>Nothing that is still to be refitted lies in bag %1.</source>
+        <translation>En la bolsa %1 no hay nada que montar.</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Leer en silencio</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leer en voz alta</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
@@ -8806,6 +8881,53 @@
     </message>
 </context>
 <context>
+    <name>Said</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation>bolsa %1</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>front tyre</source>
+        <translation>neumático delantero</translation>
+    </message>
+    <message>
+        <source>rear tyre</source>
+        <translation>neumático trasero</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>batería</translation>
+    </message>
+    <message>
+        <source>tread</source>
+        <translation>dibujo</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Hold, say it, then let go.</source>
+        <translation>No se oyó nada. Pulsar, decirlo y soltar.</translation>
+    </message>
+    <message>
+        <source>Not sure what that was. Say it again.</source>
+        <translation>No está claro qué era. Repetir.</translation>
+    </message>
+    <message>
+        <source>That is nothing that can be said here. Say it again.</source>
+        <translation>Eso aquí no se puede decir. Repetir.</translation>
+    </message>
+    <message>
+        <source>That number is not believed. Say it again.</source>
+        <translation>Ese número no es creíble. Repetir.</translation>
+    </message>
+</context>
+<context>
     <name>SavedMark</name>
     <message>
         <source>Saving</source>
@@ -8980,6 +9102,62 @@
         <source>Work as %1</source>
         <translation>Trabajar como %1</translation>
     </message>
+    <message>
+        <source>Button to hold for speaking, at the lift (English)</source>
+        <translation>Botón de pulsar para hablar, en el elevador (inglés)</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Oculto</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Visible</translation>
+    </message>
+    <message>
+        <source>Hands-free, after &quot;turquoise battery&quot; (English). The microphone is then open while a screen at the lift is shown.</source>
+        <translation>Manos libres, tras &quot;turquoise battery&quot; (inglés). El micrófono queda entonces abierto mientras se ve una pantalla del elevador.</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Apagado</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Encendido</translation>
+    </message>
+    <message>
+        <source>Pace of the voice that reads aloud</source>
+        <translation>Ritmo de la voz que lee</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Más lento</translation>
+    </message>
+    <message>
+        <source>Slow</source>
+        <translation>Lento</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Muy lento</translation>
+    </message>
+    <message>
+        <source>A spoken memo ends</source>
+        <translation>Una nota hablada termina</translation>
+    </message>
+    <message>
+        <source>By a touch</source>
+        <translation>Con un toque</translation>
+    </message>
+    <message>
+        <source>By silence too</source>
+        <translation>También con silencio</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9078,6 +9256,29 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenMemo</name>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Oír</translation>
+    </message>
+    <message>
+        <source>How fast it is played</source>
+        <translation>A qué velocidad se oye</translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation>Marca siguiente</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marcar</translation>
     </message>
 </context>
 <context>
@@ -9232,6 +9433,10 @@
     <message>
         <source>Which caution belongs before this step?</source>
         <translation>¿Qué aviso va antes de este paso?</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
@@ -9543,6 +9748,74 @@
     <message>
         <source>horn, all lamps</source>
         <translation>claxon, todas las luces</translation>
+    </message>
+</context>
+<context>
+    <name>TalkAloud</name>
+    <message>
+        <source>Say again</source>
+        <translation>Repetir</translation>
+    </message>
+    <message>
+        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
+        <translation>Lo repite más despacio; tras lo más lento vuelve el paso normal</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Más lento</translation>
+    </message>
+</context>
+<context>
+    <name>TalkBar</name>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>Escuchando: hablar.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Micrófono encendido. Decir antes &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>Hearing</source>
+        <translation>Oyendo</translation>
+    </message>
+    <message>
+        <source>While it is held, say: %1</source>
+        <translation>Mientras se pulsa, decir: %1</translation>
+    </message>
+    <message>
+        <source>Listening</source>
+        <translation>Escuchando</translation>
+    </message>
+    <message>
+        <source>Hold and speak</source>
+        <translation>Pulsar y hablar</translation>
+    </message>
+</context>
+<context>
+    <name>TalkHeard</name>
+    <message>
+        <source>Heard: %1</source>
+        <translation>Oído: %1</translation>
+    </message>
+    <message>
+        <source>Takes back what was heard</source>
+        <translation>Retira lo oído</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>TalkTool</name>
+    <message>
+        <source>Buttons only</source>
+        <translation>Solo botones</translation>
+    </message>
+    <message>
+        <source>Speak</source>
+        <translation>Hablar</translation>
     </message>
 </context>
 <context>
@@ -9958,6 +10231,10 @@
         <source>DIN %1</source>
         <translation>DIN %1</translation>
     </message>
+    <message>
+        <source>heard</source>
+        <translation>oído</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10117,6 +10394,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::LoudspeakerPlayer</name>
+    <message>
+        <source>This memo&apos;s sound cannot be read. Its text and its place in the job are kept.</source>
+        <translation>El sonido de esta nota no se puede leer. Su texto y su sitio en el trabajo quedan.</translation>
+    </message>
+    <message>
+        <source>No loudspeaker answers. Connect one, or switch it on in the device&apos;s settings.</source>
+        <translation>Ningún altavoz responde. Conectar uno, o encenderlo en los ajustes del dispositivo.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MicrophoneListener</name>
     <message>
         <source>No microphone answers. Allow it in the device&apos;s settings, or use the buttons.</source>
@@ -10128,6 +10416,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::MicrophoneRecorder</name>
+    <message>
+        <source>No microphone answers. Allow it in the device&apos;s settings, or type the memo.</source>
+        <translation>Ningún micrófono responde. Permitirlo en los ajustes del dispositivo, o escribir la nota.</translation>
+    </message>
+    <message>
+        <source>The microphone does not open. Close other programs that use it, or type the memo.</source>
+        <translation>El micrófono no se abre. Cerrar otros programas que lo usan, o escribir la nota.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MultimediaCamera</name>
     <message>
         <source>The camera does not answer: %1. Close other programs that use it, or take the photo from a file.</source>
@@ -10136,6 +10435,13 @@
     <message>
         <source>The photo was not taken: %1. Try again.</source>
         <translation>La foto no salió: %1. Probar otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::platform::SoundRecorder</name>
+    <message>
+        <source>The memo cannot be written any further (%1). What was said until then is kept; make room, then go on in another one.</source>
+        <translation>La nota no se puede escribir más (%1). Lo dicho queda; hacer sitio y seguir en otra.</translation>
     </message>
 </context>
 <context>
@@ -10768,6 +11074,25 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::LiftEar</name>
+    <message>
+        <source>a reading</source>
+        <translation>una medida</translation>
+    </message>
+    <message>
+        <source>the number of a bag</source>
+        <translation>el número de una bolsa</translation>
+    </message>
+    <message>
+        <source>a wire</source>
+        <translation>un cable</translation>
+    </message>
+    <message>
+        <source>Heard &quot;%1&quot;. Here say: %2.</source>
+        <translation>Oído &quot;%1&quot;. Aquí decir: %2.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::MeasureView</name>
     <message>
         <source>none named</source>
@@ -10840,6 +11165,17 @@
     <message>
         <source>mean of %1</source>
         <translation>media de %1</translation>
+    </message>
+    <message>
+        <source>That cannot be entered here: type it.</source>
+        <translation>Aquí no se puede poner: escribirlo.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::MemoPlayback</name>
+    <message>
+        <source>Place marked</source>
+        <translation>Punto marcado</translation>
     </message>
 </context>
 <context>
@@ -11068,6 +11404,10 @@
         <source>%1: nothing there</source>
         <translation>%1: ahí no hay nada</translation>
     </message>
+    <message>
+        <source>%1, heard: %2</source>
+        <translation>%1, oído: %2</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::ProveView</name>
@@ -11110,29 +11450,6 @@
     <message>
         <source>Signed by %1</source>
         <translation>Firmado por %1</translation>
-    </message>
-</context>
-<context>
-    <name>undercowl::ui::ReadBackEar</name>
-    <message>
-        <source>Nothing was heard. Hold, say it, then let go.</source>
-        <translation>No se oyó nada. Pulsar, decirlo y soltar.</translation>
-    </message>
-    <message>
-        <source>Not sure what that was. Say it again.</source>
-        <translation>No está claro qué era. Repetir.</translation>
-    </message>
-    <message>
-        <source>That is nothing that can be said here. Say it again.</source>
-        <translation>Eso aquí no se puede decir. Repetir.</translation>
-    </message>
-    <message>
-        <source>That number is not believed. Say it again.</source>
-        <translation>Ese número no es creíble. Repetir.</translation>
-    </message>
-    <message>
-        <source>Heard &quot;%1&quot;. Here say done, does not match, next, back, again, slower, undo or stop.</source>
-        <translation>Oído &quot;%1&quot;. Aquí valen done, does not match, next, back, again, slower, undo o stop.</translation>
     </message>
 </context>
 <context>

@@ -291,6 +291,17 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>The photo before is still being saved. Say it again.</source>
+        <translation>La photo d&apos;avant s&apos;enregistre encore. Redire.</translation>
+    </message>
+    <message>
+        <source>Take a photo first; then a memo to it can be kept.</source>
+        <translation>D&apos;abord prendre une photo&#xa0;; une note peut alors s&apos;y garder.</translation>
+    </message>
+</context>
+<context>
     <name>CaptureFooter</name>
     <message>
         <source>Saving</source>
@@ -6388,6 +6399,29 @@
     </message>
 </context>
 <context>
+    <name>HeardReading</name>
+    <message>
+        <source>torque</source>
+        <translation>couple</translation>
+    </message>
+    <message>
+        <source>front tyre, pressure</source>
+        <translation>pneu avant, pression</translation>
+    </message>
+    <message>
+        <source>rear tyre, pressure</source>
+        <translation>pneu arrière, pression</translation>
+    </message>
+    <message>
+        <source>battery, voltage</source>
+        <translation>batterie, tension</translation>
+    </message>
+    <message>
+        <source>tread, depth</source>
+        <translation>sculpture, profondeur</translation>
+    </message>
+</context>
+<context>
     <name>HomePage</name>
     <message>
         <source>In the shop</source>
@@ -7002,11 +7036,18 @@
     </message>
 </context>
 <context>
-    <name>MemoPage</name>
+    <name>MemoMeter</name>
     <message>
-        <source>Keep</source>
-        <translation>Garder</translation>
+        <source>Recording, %1</source>
+        <translation>Enregistre, %1</translation>
     </message>
+    <message>
+        <source>marks: %1</source>
+        <translation>repères&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MemoPage</name>
     <message>
         <source>Memo</source>
         <translation>Note</translation>
@@ -7026,6 +7067,21 @@
     <message>
         <source>Kept so far</source>
         <translation>Gardées jusqu&apos;ici</translation>
+    </message>
+</context>
+<context>
+    <name>Memos</name>
+    <message>
+        <source>photo, %1</source>
+        <translation>photo&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Spoken memo</source>
+        <translation>Note parlée</translation>
+    </message>
+    <message>
+        <source>Memo kept</source>
+        <translation>Note gardée</translation>
     </message>
 </context>
 <context>
@@ -7576,45 +7632,6 @@
     </message>
 </context>
 <context>
-    <name>ReadAloud</name>
-    <message>
-        <source>Say again</source>
-        <translation>Redire</translation>
-    </message>
-    <message>
-        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
-        <translation>Le redit, plus lentement&#xa0;; après le plus lent revient l&apos;allure normale</translation>
-    </message>
-    <message>
-        <source>Slower</source>
-        <translation>Moins vite</translation>
-    </message>
-    <message>
-        <source>Says its colour alone</source>
-        <translation>Ne dit que sa couleur</translation>
-    </message>
-    <message>
-        <source>Wire only</source>
-        <translation>Fil seul</translation>
-    </message>
-    <message>
-        <source>Hearing</source>
-        <translation>Écoute</translation>
-    </message>
-    <message>
-        <source>While it is held, say done, does not match, next, back, again, slower, undo or stop</source>
-        <translation>En tenant, dire en anglais done, does not match, next, back, again, slower, undo ou stop</translation>
-    </message>
-    <message>
-        <source>Listening</source>
-        <translation>À l&apos;écoute</translation>
-    </message>
-    <message>
-        <source>Hold and speak</source>
-        <translation>Tenir et parler</translation>
-    </message>
-</context>
-<context>
     <name>ReadBackActions</name>
     <message>
         <source>Does not match</source>
@@ -7748,6 +7765,14 @@
     <message>
         <source>Each wire was seen in its place.</source>
         <translation>Chaque fil a été vu à sa place.</translation>
+    </message>
+    <message>
+        <source>Wire only</source>
+        <translation>Fil seul</translation>
+    </message>
+    <message>
+        <source>Says its colour alone</source>
+        <translation>Dit sa couleur seule</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8504,44 @@
     </message>
 </context>
 <context>
+    <name>RecordActions</name>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Marks this place in the memo, to find it again</source>
+        <translation>Marque cet endroit de la note, pour le retrouver</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marquer</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
+</context>
+<context>
+    <name>RefitActions</name>
+    <message>
+        <source>Photo</source>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Fils</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Mesurer</translation>
+    </message>
+</context>
+<context>
     <name>RefitPage</name>
     <message>
         <source>Refit</source>
@@ -8495,18 +8558,6 @@
     <message>
         <source>Refitted</source>
         <translation>Remonté</translation>
-    </message>
-    <message>
-        <source>Photo</source>
-        <translation>Photo</translation>
-    </message>
-    <message>
-        <source>Wires</source>
-        <translation>Fils</translation>
-    </message>
-    <message>
-        <source>Measure</source>
-        <translation>Mesurer</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -8555,6 +8606,30 @@
     <message>
         <source>Afterwards: adjust, bleed, try</source>
         <translation>Ensuite&#xa0;: régler, purger, essayer</translation>
+    </message>
+    <message>
+        <source>Torques</source>
+        <translation>Couples</translation>
+    </message>
+    <message>
+        <source>Says its torques alone</source>
+        <translation>Dit ses couples seuls</translation>
+    </message>
+    <message>
+        <source>Nothing that is still to be refitted lies in bag %1.</source>
+        <translation>Rien de ce qui reste à remonter n&apos;est dans le sachet %1.</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Lire en silence</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Lire à voix haute</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Note</translation>
     </message>
 </context>
 <context>
@@ -8806,6 +8881,53 @@
     </message>
 </context>
 <context>
+    <name>Said</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation>sachet %1</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>couple</translation>
+    </message>
+    <message>
+        <source>front tyre</source>
+        <translation>pneu avant</translation>
+    </message>
+    <message>
+        <source>rear tyre</source>
+        <translation>pneu arrière</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>batterie</translation>
+    </message>
+    <message>
+        <source>tread</source>
+        <translation>sculpture</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Hold, say it, then let go.</source>
+        <translation>Rien entendu. Tenir, parler, puis lâcher.</translation>
+    </message>
+    <message>
+        <source>Not sure what that was. Say it again.</source>
+        <translation>Pas sûr de ce que c&apos;était. Redire.</translation>
+    </message>
+    <message>
+        <source>That is nothing that can be said here. Say it again.</source>
+        <translation>Cela ne se dit pas ici. Redire.</translation>
+    </message>
+    <message>
+        <source>That number is not believed. Say it again.</source>
+        <translation>Ce nombre n&apos;est pas croyable. Redire.</translation>
+    </message>
+</context>
+<context>
     <name>SavedMark</name>
     <message>
         <source>Saving</source>
@@ -8980,6 +9102,62 @@
         <source>Work as %1</source>
         <translation>Travailler comme %1</translation>
     </message>
+    <message>
+        <source>Button to hold for speaking, at the lift (English)</source>
+        <translation>Bouton à tenir pour parler, au pont (anglais)</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Caché</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Montré</translation>
+    </message>
+    <message>
+        <source>Hands-free, after &quot;turquoise battery&quot; (English). The microphone is then open while a screen at the lift is shown.</source>
+        <translation>Mains libres, après &quot;turquoise battery&quot; (anglais). Le micro est alors ouvert tant qu&apos;un écran du pont se voit.</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Éteint</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Allumé</translation>
+    </message>
+    <message>
+        <source>Pace of the voice that reads aloud</source>
+        <translation>Allure de la voix qui lit</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Habituelle</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Plus lent</translation>
+    </message>
+    <message>
+        <source>Slow</source>
+        <translation>Lente</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Très lente</translation>
+    </message>
+    <message>
+        <source>A spoken memo ends</source>
+        <translation>Une note parlée finit</translation>
+    </message>
+    <message>
+        <source>By a touch</source>
+        <translation>Par un toucher</translation>
+    </message>
+    <message>
+        <source>By silence too</source>
+        <translation>Par le silence aussi</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9078,6 +9256,29 @@
     <message>
         <source>Undo</source>
         <translation>Annuler</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenMemo</name>
+    <message>
+        <source>Pause</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Écouter</translation>
+    </message>
+    <message>
+        <source>How fast it is played</source>
+        <translation>À quelle vitesse elle se joue</translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation>Repère suivant</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Marquer</translation>
     </message>
 </context>
 <context>
@@ -9232,6 +9433,10 @@
     <message>
         <source>Which caution belongs before this step?</source>
         <translation>Quel avertissement va avant cette étape&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Note</translation>
     </message>
 </context>
 <context>
@@ -9543,6 +9748,74 @@
     <message>
         <source>horn, all lamps</source>
         <translation>klaxon, tous les feux</translation>
+    </message>
+</context>
+<context>
+    <name>TalkAloud</name>
+    <message>
+        <source>Say again</source>
+        <translation>Redire</translation>
+    </message>
+    <message>
+        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
+        <translation>Le redit, plus lentement&amp;#xa0;; après le plus lent revient l&apos;allure normale</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Plus lent</translation>
+    </message>
+</context>
+<context>
+    <name>TalkBar</name>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>À l&apos;écoute&#xa0;: parler.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Micro allumé. Dire d&apos;abord &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>Hearing</source>
+        <translation>Écoute</translation>
+    </message>
+    <message>
+        <source>While it is held, say: %1</source>
+        <translation>En le tenant, dire&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Listening</source>
+        <translation>À l&apos;écoute</translation>
+    </message>
+    <message>
+        <source>Hold and speak</source>
+        <translation>Tenir et parler</translation>
+    </message>
+</context>
+<context>
+    <name>TalkHeard</name>
+    <message>
+        <source>Heard: %1</source>
+        <translation>Entendu&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Takes back what was heard</source>
+        <translation>Retire ce qui fut entendu</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annuler</translation>
+    </message>
+</context>
+<context>
+    <name>TalkTool</name>
+    <message>
+        <source>Buttons only</source>
+        <translation>Boutons seuls</translation>
+    </message>
+    <message>
+        <source>Speak</source>
+        <translation>Parler</translation>
     </message>
 </context>
 <context>
@@ -9958,6 +10231,10 @@
         <source>DIN %1</source>
         <translation>DIN %1</translation>
     </message>
+    <message>
+        <source>heard</source>
+        <translation>entendu</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10117,6 +10394,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::LoudspeakerPlayer</name>
+    <message>
+        <source>This memo&apos;s sound cannot be read. Its text and its place in the job are kept.</source>
+        <translation>Le son de cette note ne se lit pas. Son texte et sa place dans le travail restent.</translation>
+    </message>
+    <message>
+        <source>No loudspeaker answers. Connect one, or switch it on in the device&apos;s settings.</source>
+        <translation>Aucun haut-parleur ne répond. En brancher un, ou l&apos;allumer dans les réglages de l&apos;appareil.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MicrophoneListener</name>
     <message>
         <source>No microphone answers. Allow it in the device&apos;s settings, or use the buttons.</source>
@@ -10128,6 +10416,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::MicrophoneRecorder</name>
+    <message>
+        <source>No microphone answers. Allow it in the device&apos;s settings, or type the memo.</source>
+        <translation>Aucun micro ne répond. L&apos;autoriser dans les réglages de l&apos;appareil, ou taper la note.</translation>
+    </message>
+    <message>
+        <source>The microphone does not open. Close other programs that use it, or type the memo.</source>
+        <translation>Le micro ne s&apos;ouvre pas. Fermer les autres programmes qui s&apos;en servent, ou taper la note.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MultimediaCamera</name>
     <message>
         <source>The camera does not answer: %1. Close other programs that use it, or take the photo from a file.</source>
@@ -10136,6 +10435,13 @@
     <message>
         <source>The photo was not taken: %1. Try again.</source>
         <translation>La photo n&apos;a pas été prise&#xa0;: %1. Réessayer.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::platform::SoundRecorder</name>
+    <message>
+        <source>The memo cannot be written any further (%1). What was said until then is kept; make room, then go on in another one.</source>
+        <translation>La note ne peut plus s&apos;écrire (%1). Ce qui fut dit reste&#xa0;; faire de la place, puis continuer dans une autre.</translation>
     </message>
 </context>
 <context>
@@ -10768,6 +11074,25 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::LiftEar</name>
+    <message>
+        <source>a reading</source>
+        <translation>une mesure</translation>
+    </message>
+    <message>
+        <source>the number of a bag</source>
+        <translation>le numéro d&apos;un sachet</translation>
+    </message>
+    <message>
+        <source>a wire</source>
+        <translation>un fil</translation>
+    </message>
+    <message>
+        <source>Heard &quot;%1&quot;. Here say: %2.</source>
+        <translation>Entendu &quot;%1&quot;. Ici, dire&#xa0;: %2.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::MeasureView</name>
     <message>
         <source>none named</source>
@@ -10840,6 +11165,17 @@
     <message>
         <source>mean of %1</source>
         <translation>moyenne de %1</translation>
+    </message>
+    <message>
+        <source>That cannot be entered here: type it.</source>
+        <translation>Cela ne s&apos;entre pas ici&#xa0;: le taper.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::MemoPlayback</name>
+    <message>
+        <source>Place marked</source>
+        <translation>Endroit marqué</translation>
     </message>
 </context>
 <context>
@@ -11068,6 +11404,10 @@
         <source>%1: nothing there</source>
         <translation>%1&#xa0;: il n&apos;y a rien</translation>
     </message>
+    <message>
+        <source>%1, heard: %2</source>
+        <translation>%1, entendu&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::ProveView</name>
@@ -11110,29 +11450,6 @@
     <message>
         <source>Signed by %1</source>
         <translation>Signé par %1</translation>
-    </message>
-</context>
-<context>
-    <name>undercowl::ui::ReadBackEar</name>
-    <message>
-        <source>Nothing was heard. Hold, say it, then let go.</source>
-        <translation>Rien entendu. Tenir, parler, puis lâcher.</translation>
-    </message>
-    <message>
-        <source>Not sure what that was. Say it again.</source>
-        <translation>Pas sûr de ce que c&apos;était. Redire.</translation>
-    </message>
-    <message>
-        <source>That is nothing that can be said here. Say it again.</source>
-        <translation>Cela ne se dit pas ici. Redire.</translation>
-    </message>
-    <message>
-        <source>That number is not believed. Say it again.</source>
-        <translation>Ce nombre n&apos;est pas croyable. Redire.</translation>
-    </message>
-    <message>
-        <source>Heard &quot;%1&quot;. Here say done, does not match, next, back, again, slower, undo or stop.</source>
-        <translation>Entendu &quot;%1&quot;. Ici valent done, does not match, next, back, again, slower, undo ou stop.</translation>
     </message>
 </context>
 <context>

@@ -291,6 +291,17 @@
     </message>
 </context>
 <context>
+    <name>CameraPage</name>
+    <message>
+        <source>The photo before is still being saved. Say it again.</source>
+        <translation>La foto precedente si sta ancora salvando. Ripetere.</translation>
+    </message>
+    <message>
+        <source>Take a photo first; then a memo to it can be kept.</source>
+        <translation>Prima scattare una foto; poi vi si può salvare una nota.</translation>
+    </message>
+</context>
+<context>
     <name>CaptureFooter</name>
     <message>
         <source>Saving</source>
@@ -6388,6 +6399,29 @@
     </message>
 </context>
 <context>
+    <name>HeardReading</name>
+    <message>
+        <source>torque</source>
+        <translation>coppia</translation>
+    </message>
+    <message>
+        <source>front tyre, pressure</source>
+        <translation>pneumatico anteriore, pressione</translation>
+    </message>
+    <message>
+        <source>rear tyre, pressure</source>
+        <translation>pneumatico posteriore, pressione</translation>
+    </message>
+    <message>
+        <source>battery, voltage</source>
+        <translation>batteria, tensione</translation>
+    </message>
+    <message>
+        <source>tread, depth</source>
+        <translation>battistrada, profondità</translation>
+    </message>
+</context>
+<context>
     <name>HomePage</name>
     <message>
         <source>In the shop</source>
@@ -7002,11 +7036,18 @@
     </message>
 </context>
 <context>
-    <name>MemoPage</name>
+    <name>MemoMeter</name>
     <message>
-        <source>Keep</source>
-        <translation>Salva</translation>
+        <source>Recording, %1</source>
+        <translation>Registra, %1</translation>
     </message>
+    <message>
+        <source>marks: %1</source>
+        <translation>segni: %1</translation>
+    </message>
+</context>
+<context>
+    <name>MemoPage</name>
     <message>
         <source>Memo</source>
         <translation>Nota</translation>
@@ -7026,6 +7067,21 @@
     <message>
         <source>Kept so far</source>
         <translation>Salvate finora</translation>
+    </message>
+</context>
+<context>
+    <name>Memos</name>
+    <message>
+        <source>photo, %1</source>
+        <translation>foto, %1</translation>
+    </message>
+    <message>
+        <source>Spoken memo</source>
+        <translation>Nota vocale</translation>
+    </message>
+    <message>
+        <source>Memo kept</source>
+        <translation>Nota salvata</translation>
     </message>
 </context>
 <context>
@@ -7576,45 +7632,6 @@
     </message>
 </context>
 <context>
-    <name>ReadAloud</name>
-    <message>
-        <source>Say again</source>
-        <translation>Ripeti</translation>
-    </message>
-    <message>
-        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
-        <translation>Lo ridice più piano; dopo il più lento torna il passo solito</translation>
-    </message>
-    <message>
-        <source>Slower</source>
-        <translation>Più piano</translation>
-    </message>
-    <message>
-        <source>Says its colour alone</source>
-        <translation>Dice solo il colore</translation>
-    </message>
-    <message>
-        <source>Wire only</source>
-        <translation>Solo il filo</translation>
-    </message>
-    <message>
-        <source>Hearing</source>
-        <translation>Ascolto</translation>
-    </message>
-    <message>
-        <source>While it is held, say done, does not match, next, back, again, slower, undo or stop</source>
-        <translation>Tenendo premuto, dire in inglese done, does not match, next, back, again, slower, undo o stop</translation>
-    </message>
-    <message>
-        <source>Listening</source>
-        <translation>In ascolto</translation>
-    </message>
-    <message>
-        <source>Hold and speak</source>
-        <translation>Tieni e parla</translation>
-    </message>
-</context>
-<context>
     <name>ReadBackActions</name>
     <message>
         <source>Does not match</source>
@@ -7748,6 +7765,14 @@
     <message>
         <source>Each wire was seen in its place.</source>
         <translation>Ogni filo è stato visto al suo posto.</translation>
+    </message>
+    <message>
+        <source>Wire only</source>
+        <translation>Solo il filo</translation>
+    </message>
+    <message>
+        <source>Says its colour alone</source>
+        <translation>Dice solo il suo colore</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8504,44 @@
     </message>
 </context>
 <context>
+    <name>RecordActions</name>
+    <message>
+        <source>Stop</source>
+        <translation>Ferma</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registra</translation>
+    </message>
+    <message>
+        <source>Marks this place in the memo, to find it again</source>
+        <translation>Segna questo punto della nota, per ritrovarlo</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Segna</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Salva</translation>
+    </message>
+</context>
+<context>
+    <name>RefitActions</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Fili</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Misura</translation>
+    </message>
+</context>
+<context>
     <name>RefitPage</name>
     <message>
         <source>Refit</source>
@@ -8495,18 +8558,6 @@
     <message>
         <source>Refitted</source>
         <translation>Rimontato</translation>
-    </message>
-    <message>
-        <source>Photo</source>
-        <translation>Foto</translation>
-    </message>
-    <message>
-        <source>Wires</source>
-        <translation>Fili</translation>
-    </message>
-    <message>
-        <source>Measure</source>
-        <translation>Misura</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -8555,6 +8606,30 @@
     <message>
         <source>Afterwards: adjust, bleed, try</source>
         <translation>Dopo: regolare, spurgare, provare</translation>
+    </message>
+    <message>
+        <source>Torques</source>
+        <translation>Coppie</translation>
+    </message>
+    <message>
+        <source>Says its torques alone</source>
+        <translation>Dice solo le sue coppie</translation>
+    </message>
+    <message>
+        <source>Nothing that is still to be refitted lies in bag %1.</source>
+        <translation>Nel sacchetto %1 non c&apos;è niente da rimontare.</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Leggi in silenzio</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leggi ad alta voce</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
@@ -8806,6 +8881,53 @@
     </message>
 </context>
 <context>
+    <name>Said</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>bag %1</source>
+        <translation>sacchetto %1</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>coppia</translation>
+    </message>
+    <message>
+        <source>front tyre</source>
+        <translation>pneumatico anteriore</translation>
+    </message>
+    <message>
+        <source>rear tyre</source>
+        <translation>pneumatico posteriore</translation>
+    </message>
+    <message>
+        <source>battery</source>
+        <translation>batteria</translation>
+    </message>
+    <message>
+        <source>tread</source>
+        <translation>battistrada</translation>
+    </message>
+    <message>
+        <source>Nothing was heard. Hold, say it, then let go.</source>
+        <translation>Non si è sentito niente. Tenere premuto, parlare, poi lasciare.</translation>
+    </message>
+    <message>
+        <source>Not sure what that was. Say it again.</source>
+        <translation>Non è chiaro che cosa fosse. Ripetere.</translation>
+    </message>
+    <message>
+        <source>That is nothing that can be said here. Say it again.</source>
+        <translation>Questo qui non si può dire. Ripetere.</translation>
+    </message>
+    <message>
+        <source>That number is not believed. Say it again.</source>
+        <translation>Quel numero non è credibile. Ripetere.</translation>
+    </message>
+</context>
+<context>
     <name>SavedMark</name>
     <message>
         <source>Saving</source>
@@ -8980,6 +9102,62 @@
         <source>Work as %1</source>
         <translation>Lavora come %1</translation>
     </message>
+    <message>
+        <source>Button to hold for speaking, at the lift (English)</source>
+        <translation>Tasto da tenere per parlare, al ponte (inglese)</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Nascosto</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Mostrato</translation>
+    </message>
+    <message>
+        <source>Hands-free, after &quot;turquoise battery&quot; (English). The microphone is then open while a screen at the lift is shown.</source>
+        <translation>A mani libere, dopo &quot;turquoise battery&quot; (inglese). Il microfono è allora aperto finché si vede una schermata del ponte.</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Spento</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Acceso</translation>
+    </message>
+    <message>
+        <source>Pace of the voice that reads aloud</source>
+        <translation>Ritmo della voce che legge</translation>
+    </message>
+    <message>
+        <source>Usual</source>
+        <translation>Solito</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Più lento</translation>
+    </message>
+    <message>
+        <source>Slow</source>
+        <translation>Lento</translation>
+    </message>
+    <message>
+        <source>Slowest</source>
+        <translation>Lentissimo</translation>
+    </message>
+    <message>
+        <source>A spoken memo ends</source>
+        <translation>Una nota vocale finisce</translation>
+    </message>
+    <message>
+        <source>By a touch</source>
+        <translation>Con un tocco</translation>
+    </message>
+    <message>
+        <source>By silence too</source>
+        <translation>Anche col silenzio</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9078,6 +9256,29 @@
     <message>
         <source>Undo</source>
         <translation>Annulla</translation>
+    </message>
+</context>
+<context>
+    <name>SpokenMemo</name>
+    <message>
+        <source>Pause</source>
+        <translation>Ferma</translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation>Ascolta</translation>
+    </message>
+    <message>
+        <source>How fast it is played</source>
+        <translation>A che velocità si ascolta</translation>
+    </message>
+    <message>
+        <source>Next mark</source>
+        <translation>Segno dopo</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Segna</translation>
     </message>
 </context>
 <context>
@@ -9232,6 +9433,10 @@
     <message>
         <source>Which caution belongs before this step?</source>
         <translation>Quale avviso va prima di questo passo?</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
@@ -9543,6 +9748,74 @@
     <message>
         <source>horn, all lamps</source>
         <translation>clacson, tutte le luci</translation>
+    </message>
+</context>
+<context>
+    <name>TalkAloud</name>
+    <message>
+        <source>Say again</source>
+        <translation>Ripeti</translation>
+    </message>
+    <message>
+        <source>Says it again, more slowly; after the slowest comes the usual pace</source>
+        <translation>Lo ridice più piano; dopo il più lento torna il passo solito</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Più lento</translation>
+    </message>
+</context>
+<context>
+    <name>TalkBar</name>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>In ascolto: parla.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Microfono acceso. Prima dire &quot;%1&quot;.</translation>
+    </message>
+    <message>
+        <source>Hearing</source>
+        <translation>Ascolto</translation>
+    </message>
+    <message>
+        <source>While it is held, say: %1</source>
+        <translation>Tenendolo, dire: %1</translation>
+    </message>
+    <message>
+        <source>Listening</source>
+        <translation>In ascolto</translation>
+    </message>
+    <message>
+        <source>Hold and speak</source>
+        <translation>Tieni e parla</translation>
+    </message>
+</context>
+<context>
+    <name>TalkHeard</name>
+    <message>
+        <source>Heard: %1</source>
+        <translation>Sentito: %1</translation>
+    </message>
+    <message>
+        <source>Takes back what was heard</source>
+        <translation>Ritira ciò che si è sentito</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Annulla</translation>
+    </message>
+</context>
+<context>
+    <name>TalkTool</name>
+    <message>
+        <source>Buttons only</source>
+        <translation>Solo tasti</translation>
+    </message>
+    <message>
+        <source>Speak</source>
+        <translation>Parla</translation>
     </message>
 </context>
 <context>
@@ -9958,6 +10231,10 @@
         <source>DIN %1</source>
         <translation>DIN %1</translation>
     </message>
+    <message>
+        <source>heard</source>
+        <translation>sentito</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10117,6 +10394,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::LoudspeakerPlayer</name>
+    <message>
+        <source>This memo&apos;s sound cannot be read. Its text and its place in the job are kept.</source>
+        <translation>Il suono di questa nota non si legge. Il testo e il suo posto nel lavoro restano.</translation>
+    </message>
+    <message>
+        <source>No loudspeaker answers. Connect one, or switch it on in the device&apos;s settings.</source>
+        <translation>Nessun altoparlante risponde. Collegarne uno, o accenderlo nelle impostazioni del dispositivo.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MicrophoneListener</name>
     <message>
         <source>No microphone answers. Allow it in the device&apos;s settings, or use the buttons.</source>
@@ -10128,6 +10416,17 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::MicrophoneRecorder</name>
+    <message>
+        <source>No microphone answers. Allow it in the device&apos;s settings, or type the memo.</source>
+        <translation>Nessun microfono risponde. Permetterlo nelle impostazioni del dispositivo, o scrivere la nota.</translation>
+    </message>
+    <message>
+        <source>The microphone does not open. Close other programs that use it, or type the memo.</source>
+        <translation>Il microfono non si apre. Chiudere altri programmi che lo usano, o scrivere la nota.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::MultimediaCamera</name>
     <message>
         <source>The camera does not answer: %1. Close other programs that use it, or take the photo from a file.</source>
@@ -10136,6 +10435,13 @@
     <message>
         <source>The photo was not taken: %1. Try again.</source>
         <translation>La foto non è riuscita: %1. Riprovare.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::platform::SoundRecorder</name>
+    <message>
+        <source>The memo cannot be written any further (%1). What was said until then is kept; make room, then go on in another one.</source>
+        <translation>La nota non si può più scrivere (%1). Ciò che è stato detto resta; fare spazio, poi continuare in un&apos;altra.</translation>
     </message>
 </context>
 <context>
@@ -10768,6 +11074,25 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::LiftEar</name>
+    <message>
+        <source>a reading</source>
+        <translation>una misura</translation>
+    </message>
+    <message>
+        <source>the number of a bag</source>
+        <translation>il numero di un sacchetto</translation>
+    </message>
+    <message>
+        <source>a wire</source>
+        <translation>un filo</translation>
+    </message>
+    <message>
+        <source>Heard &quot;%1&quot;. Here say: %2.</source>
+        <translation>Sentito &quot;%1&quot;. Qui dire: %2.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::MeasureView</name>
     <message>
         <source>none named</source>
@@ -10840,6 +11165,17 @@
     <message>
         <source>mean of %1</source>
         <translation>media di %1</translation>
+    </message>
+    <message>
+        <source>That cannot be entered here: type it.</source>
+        <translation>Qui non si può inserire: scriverlo.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::MemoPlayback</name>
+    <message>
+        <source>Place marked</source>
+        <translation>Punto segnato</translation>
     </message>
 </context>
 <context>
@@ -11068,6 +11404,10 @@
         <source>%1: nothing there</source>
         <translation>%1: lì niente</translation>
     </message>
+    <message>
+        <source>%1, heard: %2</source>
+        <translation>%1, sentito: %2</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::ProveView</name>
@@ -11110,29 +11450,6 @@
     <message>
         <source>Signed by %1</source>
         <translation>Firmato da %1</translation>
-    </message>
-</context>
-<context>
-    <name>undercowl::ui::ReadBackEar</name>
-    <message>
-        <source>Nothing was heard. Hold, say it, then let go.</source>
-        <translation>Non si è sentito niente. Tenere premuto, parlare, poi lasciare.</translation>
-    </message>
-    <message>
-        <source>Not sure what that was. Say it again.</source>
-        <translation>Non è chiaro che cosa fosse. Ripetere.</translation>
-    </message>
-    <message>
-        <source>That is nothing that can be said here. Say it again.</source>
-        <translation>Questo qui non si può dire. Ripetere.</translation>
-    </message>
-    <message>
-        <source>That number is not believed. Say it again.</source>
-        <translation>Quel numero non è credibile. Ripetere.</translation>
-    </message>
-    <message>
-        <source>Heard &quot;%1&quot;. Here say done, does not match, next, back, again, slower, undo or stop.</source>
-        <translation>Sentito &quot;%1&quot;. Qui valgono done, does not match, next, back, again, slower, undo o stop.</translation>
     </message>
 </context>
 <context>

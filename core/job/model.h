@@ -203,6 +203,7 @@ struct Memo {
     std::string text;
     Id about;
     Said said;
+    std::vector<int> marks{}; // places in the sound that matter, in milliseconds from its beginning
 
     friend bool operator==(const Memo&, const Memo&) = default;
 };

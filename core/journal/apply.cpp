@@ -11,7 +11,8 @@ namespace {
 
 using job::Job;
 
-constexpr std::int64_t largestPicture = 100'000;         // pixels along one side
+constexpr std::int64_t largestPicture = 100'000; // pixels along one side
+constexpr int longestMemoMs = 3'600'000;
 constexpr std::size_t longestNumber = 40;                // letters
 constexpr std::int64_t latestTime = 253'402'300'799'999; // end of the year 9999, in ms
 
@@ -258,6 +259,12 @@ void keepMemo(Job& job, const Fields& body, const InForce& entry) {
     memo.media = body.textOr("media");
     memo.text = body.textOr("text");
     memo.about = body.textOr("about");
+    if (body.has("marks"))
+        for (const Json& one : body.list("marks")) {
+            if (!one.is_number_integer() || one < 0 || one > longestMemoMs)
+                throw ShapeError("marks: must be whole milliseconds within the sound");
+            memo.marks.push_back(one.get<int>());
+        }
     memo.said = said(entry);
     putById(job.memos, std::move(memo));
 }

@@ -208,6 +208,8 @@ Draft memoKept(const Id& job, const job::Memo& memo, const Id& supersedes) {
     put(body, "media", memo.media);
     put(body, "text", memo.text);
     put(body, "about", memo.about);
+    if (!memo.marks.empty())
+        body["marks"] = memo.marks;
     return draft("memo.kept", job, memo.id, body, supersedes);
 }
 

@@ -111,6 +111,10 @@ Expression grammar() {
     return choice({commands(), readings(), bags(), wires()});
 }
 
+std::string_view wakePhrase() {
+    return "turquoise battery";
+}
+
 std::string grammarText(const Expression& expression) {
     return "#JSGF V1.0;\ngrammar undercowl;\npublic <said> = " + jsgf(expression) + ";\n";
 }

@@ -6,6 +6,7 @@
 #include "core/talk/expression.h"
 
 #include <string>
+#include <string_view>
 
 namespace undercowl::talk {
 
@@ -16,6 +17,10 @@ namespace undercowl::talk {
 
 // All of them.
 [[nodiscard]] Expression grammar();
+
+// What is said to be listened to when no button is held. Made of words that the ear knows well, in an order
+// that nothing in a workshop gives occasion to; no sentence of the grammar.
+[[nodiscard]] std::string_view wakePhrase();
 
 // The same as a complete JSGF 1.0 text with one public rule.
 [[nodiscard]] std::string grammarText(const Expression& expression);

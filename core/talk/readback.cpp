@@ -1,5 +1,6 @@
 #include "core/talk/readback.h"
 
+#include "core/job/cautions.h"
 #include "core/job/refit.h"
 
 #include <set>
@@ -42,13 +43,17 @@ Sentence heading(const wiring::Gathering& gathering, Half half, int known) {
     return sentence;
 }
 
-Sentence torqueSentence(const job::StripStep& step, const job::Hardware& hardware) {
-    Sentence sentence{Sentence::Kind::Torque, {}, step.id, {}};
-    if (hardware.what.empty())
-        add(sentence, "talk.torque", {*hardware.torque});
-    else
-        add(sentence, "talk.torque.of", {Typed{hardware.what}, *hardware.torque});
-    return sentence;
+void addTorques(std::vector<Sentence>& sentences, const job::StripStep& step) {
+    for (const job::Hardware& hardware : step.hardware) {
+        if (!hardware.torque)
+            continue;
+        Sentence sentence{Sentence::Kind::Torque, {}, step.id, {}};
+        if (hardware.what.empty())
+            add(sentence, "talk.torque", {*hardware.torque});
+        else
+            add(sentence, "talk.torque.of", {Typed{hardware.what}, *hardware.torque});
+        sentences.push_back(std::move(sentence));
+    }
 }
 
 } // namespace
@@ -90,8 +95,9 @@ std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& s
     const job::Task* task = findTask(job, step.task);
     if (task != nullptr && task->waiting)
         add(first, "talk.waits", {Typed{task->waitingFor}});
+    for (const std::string& key : step.cautions)
+        addText(first, "talk.caution", std::string{job::englishCaution(key)});
     addText(first, "talk.bag", step.bag);
-    std::vector<Sentence> sentences;
     for (const job::Hardware& hardware : step.hardware) {
         if (hardware.count == 1)
             addText(first, "talk.hardware", hardware.what);
@@ -99,11 +105,20 @@ std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& s
             add(first, "talk.hardware.many", {hardware.count, Typed{hardware.what}});
         addText(first, "talk.thread", hardware.thread);
         addText(first, "talk.length", hardware.length);
-        if (hardware.torque)
-            sentences.push_back(torqueSentence(step, hardware));
     }
     addText(first, "talk.note", step.note);
-    sentences.insert(sentences.begin(), std::move(first));
+    std::vector<Sentence> sentences{std::move(first)};
+    addTorques(sentences, step);
+    return sentences;
+}
+
+std::vector<Sentence> torqueSentences(const job::StripStep& step) {
+    std::vector<Sentence> sentences;
+    addTorques(sentences, step);
+    if (sentences.empty()) {
+        sentences.push_back({Sentence::Kind::Torque, {}, step.id, {}});
+        add(sentences.back(), "talk.torque.none");
+    }
     return sentences;
 }
 

@@ -17,9 +17,13 @@ namespace undercowl::talk {
 [[nodiscard]] std::vector<Sentence> wiringSentences(const wiring::Gathering& gathering, wiring::Half half,
                                                     wiring::Answer prefer);
 
-// What the step says and then one sentence for each of its torques. 'number' counts the steps that are read.
+// What the step says, its cautions among it, and then one sentence for each of its torques. 'number' counts
+// the steps that are read.
 [[nodiscard]] std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& step,
                                                   int number);
+
+// The torques of the step alone; that none is known is said too.
+[[nodiscard]] std::vector<Sentence> torqueSentences(const job::StripStep& step);
 
 // The whole of it: every half of every gathering that has places, then the steps that are not refitted yet in
 // the order of refitting. Never empty: with nothing to read it says so.

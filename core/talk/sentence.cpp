@@ -35,9 +35,11 @@ constexpr std::array all{
     Pattern{"talk.length", "%1"},
     Pattern{"talk.bag", "bag %1"},
     Pattern{"talk.waits", "wait, this task waits for %1"},
+    Pattern{"talk.caution", "careful, %1"},
     Pattern{"talk.note", "note, %1"},
     Pattern{"talk.torque", "torque %1"},
     Pattern{"talk.torque.of", "%1, torque %2"},
+    Pattern{"talk.torque.none", "no torque was written down, look it up"},
     Pattern{"talk.end", "that was the last one"},
     Pattern{"talk.nothing", "nothing to read back"},
 };

@@ -10,7 +10,7 @@ constexpr std::array<std::string_view, 4> gatheringKinds{"connector", "loose ter
 constexpr std::array<std::string_view, 2> sides{"wire side", "mating face"};
 constexpr std::array<std::string_view, 2> halves{"loom", "unit"};
 constexpr std::array<std::string_view, 3> answers{"as found", "as it should be", "as refitted"};
-constexpr std::array<std::string_view, 4> hows{"read", "runner-up", "picked", "typed"};
+constexpr std::array<std::string_view, 5> hows{"read", "runner-up", "picked", "typed", "heard"};
 
 template<typename Enum, std::size_t N>
 std::optional<Enum> fromCode(const std::array<std::string_view, N>& codes, std::string_view text) {

@@ -40,8 +40,9 @@ enum class HowKnown : std::uint8_t {
     Read,
     RunnerUp,
     Picked,
-    Typed
-}; // reading confirmed, a runner-up of it, by hand
+    Typed,
+    Heard
+}; // reading confirmed, a runner-up of it, by hand, by voice
 
 // Relative to the upright photo: 0,0 top left, 1,1 bottom right.
 struct PhotoMark {
@@ -118,7 +119,7 @@ code(GatheringKind kind);                       // "connector", "loose terminals
 [[nodiscard]] std::string_view code(Side side); // "wire side", "mating face"
 [[nodiscard]] std::string_view code(Half half); // "loom", "unit"
 [[nodiscard]] std::string_view code(Answer answer); // "as found", "as it should be", "as refitted"
-[[nodiscard]] std::string_view code(HowKnown how);  // "read", "runner-up", "picked", "typed"
+[[nodiscard]] std::string_view code(HowKnown how);  // "read", "runner-up", "picked", "typed", "heard"
 [[nodiscard]] std::optional<GatheringKind> gatheringKindFromCode(std::string_view text);
 [[nodiscard]] std::optional<Side> sideFromCode(std::string_view text);
 [[nodiscard]] std::optional<Half> halfFromCode(std::string_view text);

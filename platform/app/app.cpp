@@ -3,10 +3,12 @@
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
 #include "platform/listener/devicelistener.h"
+#include "platform/memo/devicememo.h"
 #include "platform/plugins/plugin.h"
 #include "platform/speaker/devicespeaker.h"
 #include "qml/backup/rollingcopy.h"
 #include "qml/language/catalogue.h"
+#include "qml/memo/pendingmemos.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/session.h"
 #include "qml/style/typefaces.h"
@@ -36,14 +38,18 @@ App::App(const AppWanted& wanted)
     // What a former run shot and could not keep is kept before anything new is shot.
     QObject::connect(session_.get(), &ui::ShopSession::stateChanged, session_.get(),
                      [session = session_.get()] {
-                         if (session->state() == ui::ShopSession::State::Ready && !session->readOnly())
+                         if (session->state() == ui::ShopSession::State::Ready && !session->readOnly()) {
                              ui::rescueTakenPhotos(*session);
+                             ui::rescueMemos(*session, true);
+                         }
                      });
     // Nor is one lost that was taken when the disk had no room for it.
     QObject::connect(session_.get(), &ui::ShopSession::diskFullChanged, session_.get(),
                      [session = session_.get()] {
-                         if (!session->diskFull())
+                         if (!session->diskFull()) {
                              ui::rescueTakenPhotos(*session);
+                             ui::rescueMemos(*session, false);
+                         }
                      });
     ui::keepRollingCopies(*session_);
     ui::speak(ui::deviceLanguage()); // until the shop's settings are read
@@ -60,6 +66,8 @@ App::App(const AppWanted& wanted)
         camera_ = std::make_unique<FileCamera>(wanted.camera);
     speaker_ = std::make_unique<DeviceSpeaker>();
     listener_ = std::make_unique<DeviceListener>();
+    recorder_ = std::make_unique<DeviceRecorder>();
+    player_ = std::make_unique<DevicePlayer>();
     ui::Typefaces::load();
     QVariantMap properties = wanted.look;
     properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
@@ -67,6 +75,9 @@ App::App(const AppWanted& wanted)
     properties.insert(QStringLiteral("listener"),
                       QVariant::fromValue(static_cast<Listener*>(listener_.get())));
     properties.insert(QStringLiteral("speaker"), QVariant::fromValue(static_cast<Speaker*>(speaker_.get())));
+    properties.insert(QStringLiteral("recorder"),
+                      QVariant::fromValue(static_cast<Recorder*>(recorder_.get())));
+    properties.insert(QStringLiteral("player"), QVariant::fromValue(static_cast<Player*>(player_.get())));
     properties.insert(QStringLiteral("pictures"), wanted.pictures);
     engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine_.setInitialProperties(properties);
@@ -79,7 +90,7 @@ App::App(const AppWanted& wanted)
             [] {
                 QTimer::singleShot(untilWarming, qApp, [] {
                     QThreadPool::globalInstance()->start([] {
-                        for (const char* name : {"camera", "eye", "speaker", "listener", "records"})
+                        for (const char* name : {"camera", "eye", "speaker", "listener", "memo", "records"})
                             warmPlugin(QString::fromLatin1(name));
                     });
                 });

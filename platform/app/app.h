@@ -21,6 +21,8 @@ namespace undercowl::platform {
 
 class Camera;
 class DeviceListener;
+class DevicePlayer;
+class DeviceRecorder;
 class DeviceSpeaker;
 
 struct AppWanted {
@@ -49,6 +51,8 @@ private:
     std::unique_ptr<Camera> camera_;
     std::unique_ptr<DeviceSpeaker> speaker_;
     std::unique_ptr<DeviceListener> listener_;
+    std::unique_ptr<DeviceRecorder> recorder_;
+    std::unique_ptr<DevicePlayer> player_;
     QQmlApplicationEngine engine_; // after those that its screens use, so that the screens end first
 };
 

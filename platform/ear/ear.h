@@ -43,6 +43,10 @@ public:
 
     // Whole sentence, from before its first word to after its last, at earRate.
     [[nodiscard]] virtual Heard hear(std::span<const float> samples) = 0;
+
+    // Whether it is talk::wakePhrase() and nothing else. By itself it does nothing: a false one only opens
+    // the ear for what hear() then takes or rejects.
+    [[nodiscard]] virtual bool called(std::span<const float> samples) = 0;
 };
 
 // The ear of this system, for English and the grammar of core/talk. The error says what is missing.

@@ -31,6 +31,11 @@ constexpr double mostDoubtIfLikely = 0.3;
 constexpr double leastSure = -0.4;
 constexpr double mostDoubtIfSure = 4;
 
+// Of the wake phrase, by the same voices. Wider, since it does no more than open the ear.
+constexpr double leastCalled = -4;
+constexpr double leastSureOfCall = -1; // then PocketSphinx is not asked
+constexpr double mostDoubtOfCall = 4;
+
 // Mean square of what the networks see, which changes as somebody speaks: measured on tests/bench it is 0.24
 // or more for speech under an engine, 0.09 to 0.12 for noise alone, less than 0.01 for a tone that stands.
 constexpr double leastChange = 0.05;
@@ -105,18 +110,24 @@ Samples widened(std::span<const float> samples) {
 
 class TwofoldEar : public Ear {
 public:
-    explicit TwofoldEar(Sphinx sphinx) : sphinx_(std::move(sphinx)), lattice_(talk::grammar()) {
+    explicit TwofoldEar(Sphinx sphinx)
+        : sphinx_(std::move(sphinx)), lattice_(talk::grammar()),
+          // Beside all else that may be said: "turquoise battery positive" is a wire.
+          waking_(talk::choice({talk::grammar(), talk::phrase(talk::wakePhrase())})) {
         for (std::size_t i = 0; i < earNets; ++i)
             networks_.emplace_back(earWeights(i));
     }
 
     Heard hear(std::span<const float> given) override;
+    bool called(std::span<const float> given) override;
 
     // Whether the networks were made with the words of this grammar.
     [[nodiscard]] bool fits() const {
-        return std::all_of(networks_.begin(), networks_.end(), [this](const Network& network) {
-            return network.classes() == lattice_.words().size() + 2;
-        });
+        return std::all_of(networks_.begin(), networks_.end(),
+                           [this](const Network& network) {
+                               return network.classes() == lattice_.words().size() + 2;
+                           }) &&
+               waking_.words() == lattice_.words();
     }
 
 private:
@@ -127,6 +138,7 @@ private:
 
     Sphinx sphinx_;
     Lattice lattice_;
+    Lattice waking_;
     std::vector<Network> networks_;
 };
 
@@ -207,6 +219,36 @@ Heard TwofoldEar::hear(std::span<const float> given) {
     }
     heard.intent = std::move(*meant);
     return heard;
+}
+
+bool TwofoldEar::called(std::span<const float> given) {
+    const std::string phrase{talk::wakePhrase()};
+    if (change(features(given)) < leastChange)
+        return false;
+    const Samples samples = widened(given);
+    const Features seen = features(samples);
+    double sum = 0;
+    bool freely = false;
+    for (const Network& network : networks_) {
+        const Likely likely = network.listen(seen);
+        if (waking_.best(likely) != phrase)
+            return false;
+        sum += waking_.log(likely, phrase);
+        freely = freely || waking_.free(likely) == phrase;
+    }
+    const double log = sum / static_cast<double>(networks_.size());
+    if (!freely || log < leastCalled)
+        return false;
+    if (log >= leastSureOfCall)
+        return true;
+    const std::vector<short> sound = prepared(samples);
+    const auto fits = [&](const std::string& words) {
+        const Sphinx::Best fit = sphinx_.fit(sound, words);
+        return fit.text.empty() ? std::numeric_limits<double>::lowest()
+                                : static_cast<double>(fit.score) / std::max(1, fit.frames);
+    };
+    const std::string other = sphinx_.decode(sound).text;
+    return other.empty() || fits(other) - fits(phrase) <= mostDoubtOfCall;
 }
 
 } // namespace

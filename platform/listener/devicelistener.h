@@ -25,8 +25,14 @@ public:
 
     void start() override; // Failed where the plugin is missing
     void stop() override;
+    void setDeaf(bool deaf) override;
+
+protected:
+    void setHandsFree(bool on) override;
 
 private:
+    [[nodiscard]] bool load(); // else Failed
+
     std::unique_ptr<Listener> driver_; // null before the first start()
 };
 

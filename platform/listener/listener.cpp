@@ -10,4 +10,12 @@ void Listener::setState(State state, const QString& problem) {
     emit stateChanged();
 }
 
+void Listener::wantHandsFree(const QObject* who, bool wants) {
+    if (wants)
+        wanting_.insert(who);
+    else
+        wanting_.erase(who);
+    setHandsFree(!wanting_.empty());
+}
+
 } // namespace undercowl::platform

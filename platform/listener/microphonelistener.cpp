@@ -33,20 +33,36 @@ Samples samplesOf(const QByteArray& sound) {
 constexpr qsizetype longestBytes =
     qsizetype{longestSeconds} * earRate * static_cast<qsizetype>(sizeof(qint16));
 
+constexpr int awakeMs = 8000;
+constexpr int echoMs = 300;
+
 } // namespace
+
+struct MicrophoneListener::Result {
+    std::optional<Heard> heard; // nothing: it was not meant for us
+    bool woken{};
+    QString problem; // the ear cannot be opened
+};
 
 class MicrophoneListener::Worker : public QObject {
 public:
-    struct Result {
-        Heard heard;
-        QString problem; // the ear cannot be opened
-    };
-
     // The ear is opened by the first call and kept.
-    Result hear(const QByteArray& sound) {
+    Result hear(const Samples& samples) {
         Result result;
         if (open(result.problem))
-            result.heard = ear_->hear(samplesOf(sound));
+            result.heard = ear_->hear(samples);
+        return result;
+    }
+
+    // Hands-free. What follows the wake phrase is heard though the touch thread does not know of it yet.
+    Result attend(const Samples& samples) {
+        Result result;
+        if (!open(result.problem))
+            return result;
+        if (awake)
+            result.heard = ear_->hear(samples);
+        else
+            result.woken = awake = ear_->called(samples);
         return result;
     }
 
@@ -62,11 +78,24 @@ public:
         return true;
     }
 
+    bool awake{}; // on its own thread alone
+
 private:
     std::unique_ptr<Ear> ear_;
 };
 
-MicrophoneListener::MicrophoneListener(QObject* parent) : Listener(parent) {}
+MicrophoneListener::MicrophoneListener(QObject* parent) : Listener(parent) {
+    asleep_.setSingleShot(true);
+    asleep_.setInterval(awakeMs);
+    connect(&asleep_, &QTimer::timeout, this, [this] {
+        QMetaObject::invokeMethod(worker_, [worker = worker_] { worker->awake = false; });
+        if (!held_)
+            rest();
+    });
+    hearing_.setSingleShot(true);
+    hearing_.setInterval(echoMs);
+    connect(&hearing_, &QTimer::timeout, this, [this] { deaf_ = false; });
+}
 
 MicrophoneListener::~MicrophoneListener() {
     if (thread_ != nullptr) {
@@ -75,14 +104,14 @@ MicrophoneListener::~MicrophoneListener() {
     }
 }
 
-void MicrophoneListener::start() {
-    if (state() == State::Listening || state() == State::Thinking)
-        return;
+bool MicrophoneListener::openMicrophone() {
+    if (device_ != nullptr)
+        return true;
     const QAudioDevice microphone = QMediaDevices::defaultAudioInput();
     if (microphone.isNull() || !microphone.isFormatSupported(format())) {
         setState(State::NoMicrophone,
                  tr("No microphone answers. Allow it in the device's settings, or use the buttons."));
-        return;
+        return false;
     }
     if (thread_ == nullptr) {
         thread_ = std::make_unique<QThread>();
@@ -92,55 +121,137 @@ void MicrophoneListener::start() {
         thread_->start();
         // While the first sentence is spoken the ear is opened.
         QMetaObject::invokeMethod(worker_, [worker = worker_] {
-            QString ignored; // told by hear()
+            QString ignored; // told by what is heard
             (void)worker->open(ignored);
         });
     }
-    sound_.clear();
     source_ = std::make_unique<QAudioSource>(microphone, format());
     device_ = source_->start();
     if (device_ == nullptr) {
         source_.reset();
         setState(State::NoMicrophone,
                  tr("The microphone does not open. Close other programs that use it, or use the buttons."));
-        return;
+        return false;
     }
     connect(device_, &QIODevice::readyRead, this, &MicrophoneListener::take);
-    setState(State::Listening);
+    return true;
 }
 
-void MicrophoneListener::take() {
-    sound_ += device_->readAll();
-    if (sound_.size() >= longestBytes)
-        stop();
-}
-
-void MicrophoneListener::stop() {
-    if (state() != State::Listening)
+void MicrophoneListener::closeMicrophone() {
+    if (device_ == nullptr)
         return;
-    sound_ += device_->readAll();
     disconnect(device_, nullptr, this, nullptr);
     source_->stop();
     source_.release()->deleteLater(); // it may be what called us
     device_ = nullptr;
+}
+
+void MicrophoneListener::start() {
+    if (held_ || state() == State::Thinking || !openMicrophone())
+        return;
+    (void)device_->readAll(); // what came before belongs to nobody
+    sound_.clear();
+    utterances_.forget();
+    held_ = true;
+    setState(State::Listening);
+}
+
+void MicrophoneListener::stop() {
+    if (!held_)
+        return;
+    take();
+    held_ = false;
+    if (!handsFree_)
+        closeMicrophone();
     setState(State::Thinking);
-    hear(sound_.left(longestBytes));
+    give(samplesOf(sound_.left(longestBytes)), true);
     sound_.clear();
 }
 
-void MicrophoneListener::hear(const QByteArray& sound) {
-    QMetaObject::invokeMethod(worker_, [this, worker = worker_, sound] {
-        const Worker::Result result = worker->hear(sound);
+void MicrophoneListener::setHandsFree(bool on) {
+    if (on == handsFree_ || (on && !openMicrophone()))
+        return;
+    handsFree_ = on;
+    utterances_.forget();
+    asleep_.stop();
+    if (worker_ != nullptr)
+        QMetaObject::invokeMethod(worker_, [worker = worker_] { worker->awake = false; });
+    if (held_ || state() == State::Thinking)
+        return; // that comes first; then rest()
+    if (!on)
+        closeMicrophone();
+    setState(on ? State::Waiting : State::Idle);
+}
+
+void MicrophoneListener::setDeaf(bool deaf) {
+    if (deaf) {
+        hearing_.stop();
+        deaf_ = true;
+        utterances_.forget();
+    } else if (deaf_) {
+        hearing_.start();
+    }
+}
+
+void MicrophoneListener::take() {
+    if (device_ == nullptr)
+        return;
+    const QByteArray sound = device_->readAll();
+    if (held_) {
+        sound_ += sound;
+        if (sound_.size() >= longestBytes && state() == State::Listening) {
+            QMetaObject::invokeMethod(this, &MicrophoneListener::stop, Qt::QueuedConnection);
+        }
+        return;
+    }
+    if (!handsFree_ || deaf_)
+        return;
+    for (Samples& one : utterances_.take(samplesOf(sound)))
+        give(std::move(one), false);
+}
+
+void MicrophoneListener::give(Samples samples, bool held) {
+    QMetaObject::invokeMethod(worker_, [this, worker = worker_, samples = std::move(samples), held] {
+        const Result result = held ? worker->hear(samples) : worker->attend(samples);
         // Dropped with this object if it goes first.
-        QMetaObject::invokeMethod(this, [this, result] {
-            if (!result.problem.isEmpty()) {
-                setState(State::Failed, result.problem);
-                return;
-            }
-            setState(State::Idle);
-            emit heard(result.heard);
-        });
+        QMetaObject::invokeMethod(this, [this, result, held] { answer(result, held); });
     });
+}
+
+void MicrophoneListener::answer(const Result& result, bool held) {
+    if (!result.problem.isEmpty()) {
+        handsFree_ = false;
+        closeMicrophone();
+        setState(State::Failed, result.problem);
+        return;
+    }
+    if (!held && !handsFree_)
+        return; // switched off meanwhile
+    if (result.woken) {
+        sleepSoon();
+        if (!held_)
+            setState(State::Listening);
+        emit woken();
+        return;
+    }
+    if (!result.heard)
+        return;
+    // What others say within hearing keeps nothing awake.
+    if (handsFree_ && result.heard->accepted() && asleep_.isActive())
+        sleepSoon();
+    if (held && !held_)
+        rest();
+    emit heard(*result.heard);
+}
+
+void MicrophoneListener::sleepSoon() {
+    asleep_.start();
+}
+
+void MicrophoneListener::rest() {
+    if (!handsFree_)
+        closeMicrophone();
+    setState(!handsFree_ ? State::Idle : asleep_.isActive() ? State::Listening : State::Waiting);
 }
 
 } // namespace undercowl::platform

@@ -2,8 +2,10 @@
 #pragma once
 
 #include "platform/listener/listener.h"
+#include "platform/listener/utterances.h"
 
 #include <QByteArray>
+#include <QTimer>
 
 #include <memory>
 
@@ -22,18 +24,34 @@ public:
 
     void start() override;
     void stop() override;
+    void setDeaf(bool deaf) override;
+
+protected:
+    void setHandsFree(bool on) override;
 
 private:
     class Worker; // on its own thread: opens the ear and hears
+    struct Result;
 
+    [[nodiscard]] bool openMicrophone(); // else NoMicrophone
+    void closeMicrophone();
     void take();
-    void hear(const QByteArray& sound);
+    void give(Samples samples, bool held);
+    void answer(const Result& result, bool held);
+    void sleepSoon(); // awake for some seconds more
+    void rest();      // to where it is without anything being said
 
     std::unique_ptr<QThread> thread_;
     Worker* worker_{}; // owned by the thread's event loop
     std::unique_ptr<QAudioSource> source_;
     QIODevice* device_{}; // of the source
-    QByteArray sound_;
+    QByteArray sound_;    // since the button is held
+    Utterances utterances_;
+    QTimer asleep_;
+    QTimer hearing_; // until the device's own voice has died away
+    bool held_{};
+    bool handsFree_{};
+    bool deaf_{};
 };
 
 } // namespace undercowl::platform

@@ -19,14 +19,49 @@ ShopPage {
     readonly property bool cramped: !beside && height < Theme.grid * 175 // the verdict's word stays in view, its reason scrolls
     readonly property string what: draft.values.what ?? ""
 
+    function keep() {
+        root.leaving();
+        measure.keep();
+        if (measure.errors.what !== undefined || measure.errors.low !== undefined || measure.errors.high !== undefined
+                || measure.errors.trust !== undefined)
+            root.panel = "setup";
+    }
+
     title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
     footer: [
         Keypad {
-            visible: root.entering
+            visible: root.entering && !talk.visible
             width: parent.width
 
             onErased: value.erase()
             onTyped: key => value.press(key)
+        },
+        TalkBar {
+            id: talk
+
+            commands: ({
+                    "done": () => root.keep(),
+                    "back": () => root.leaves(),
+                    "undo": () => {
+                        if (measure.unhear())
+                            talk.ear.forget();
+                        else
+                            root.session.undoLast();
+                    }
+                })
+            page: root
+            tall: true
+            values: ["reading"]
+            wanted: root.entering
+            width: parent.width
+
+            onReading: (what, digits, unit) => {
+                measure.hear(what, digits, unit);
+                if (measure.errors.value !== undefined)
+                    talk.ear.refuse(measure.errors.value);
+                else
+                    talk.ear.remark(measure.spokenVerdict());
+            }
         },
         MeasureActions {
             repeated: measure.aside.count > 0
@@ -34,13 +69,7 @@ ShopPage {
             width: parent.width
 
             onAgain: measure.again()
-            onKept: {
-                root.leaving();
-                measure.keep();
-                if (measure.errors.what !== undefined || measure.errors.low !== undefined || measure.errors.high !== undefined
-                        || measure.errors.trust !== undefined)
-                    root.panel = "setup";
-            }
+            onKept: root.keep()
         },
         ActionButton {
             kind: ActionButton.Main
@@ -55,15 +84,21 @@ ShopPage {
             }
         }
     ]
-    tools: IconButton {
-        iconName: "list"
-        text: qsTr("Readings so far")
+    tools: [
+        TalkTool {
+            page: root
+            visible: root.entering && root.listener !== null
+        },
+        IconButton {
+            iconName: "list"
+            text: qsTr("Readings so far")
 
-        onTriggered: {
-            root.leaving();
-            root.opens("ReadingsPage", {});
+            onTriggered: {
+                root.leaving();
+                root.opens("ReadingsPage", {});
+            }
         }
-    }
+    ]
 
     FormDraft {
         id: draft

@@ -332,6 +332,7 @@ void MeasureView::keep() {
                    [self = QPointer(this)](const Entries& done) {
                        if (!done || self == nullptr)
                            return;
+                       self->beforeHeard_.clear();
                        if (self->draft_ != nullptr)
                            self->draft_->said();
                        emit self->kept();

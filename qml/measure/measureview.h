@@ -94,6 +94,12 @@ public:
     Q_INVOKABLE void propose(int index);          // takes a proposal into the draft
     Q_INVOKABLE void proposeFirst();              // shows the likeliest one; no draft is begun by it
     Q_INVOKABLE void follow(const QString& what); // course shows the readings of that
+    // A reading that was said: what by its words ("front tyre"). What is measured, its unit and its limits
+    // follow where they are for something else. Only the draft changes; errors.value where it cannot be.
+    Q_INVOKABLE void hear(const QString& what, const QString& digits, const QString& unit);
+    Q_INVOKABLE bool unhear(); // the draft as it was before it; false where nothing was heard
+    // English, for the voice: "outside"; empty without a verdict.
+    [[nodiscard]] Q_INVOKABLE QString spokenVerdict() const;
     Q_INVOKABLE void keep(); // says the reading; errors by field: what, value, low, high, trust
 
 signals:
@@ -123,6 +129,7 @@ private:
     Band band_;
     Curve course_;
     LineModel aside_, proposals_, readings_;
+    std::vector<QVariantMap> beforeHeard_; // the draft before each reading that was heard
     std::vector<Proposal> proposed_;
 };
 

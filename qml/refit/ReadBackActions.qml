@@ -1,4 +1,6 @@
-// Read-back: the wire matches, or it does not. While it is read aloud, the second row is the voice's.
+// Read-back: the wire matches, or it does not.
+//
+//   brief   the second row makes room for the voice's
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -7,11 +9,7 @@ Column {
     id: root
 
     required property ReadBackView wire
-    property Speaker speaker
-    property Listener listener
-    property bool aloud: false
-
-    signal silenced
+    property bool brief: false
 
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
@@ -47,19 +45,9 @@ Column {
         }
     }
 
-    ReadAloud {
-        listener: root.listener
-        on: root.aloud
-        speaker: root.speaker
-        width: root.width
-        wire: root.wire
-
-        onSilenced: root.silenced()
-    }
-
     Row {
         spacing: Theme.targetGap
-        visible: !root.aloud
+        visible: !root.brief
 
         ActionButton {
             enabled: root.wire.index > 0

@@ -1,8 +1,6 @@
 // The wiring read back, one wire to a screen. It says which answer it reads, and stops where two answers differ.
 //
 //   gathering, half   what is read back
-//   speaker           the device's voice; null where there is none
-//   listener          the device's microphone and ear; null where there is none
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -12,22 +10,16 @@ ShopPage {
 
     required property string gathering
     property string half: "loom"
-    property Speaker speaker
-    property Listener listener
     property bool aloud: false
 
     aside: wire.over || wire.count === 0 ? "" : (wire.index + 1) + " / " + wire.count
     title: wire.title
     footer: [
         ReadBackActions {
-            aloud: root.aloud
-            listener: root.listener
-            speaker: root.speaker
+            brief: talk.visible
             visible: wire.count > 0 && !wire.over && !wire.mustChoose && !wire.mismatch
             width: parent.width
             wire: wire
-
-            onSilenced: root.aloud = false
         },
         ReadBackChoice {
             visible: wire.mustChoose
@@ -56,6 +48,26 @@ ShopPage {
                 "half": wire.half
             })
             onFinished: root.leaves()
+        },
+        TalkBar {
+            id: talk
+
+            aloud: root.aloud
+            brief: wire.colourSentence
+            briefly: qsTr("Wire only")
+            brieflyDescription: qsTr("Says its colour alone")
+            commands: ({
+                    "done": () => wire.done(),
+                    "does not match": () => wire.doesNotMatch(),
+                    "next": () => wire.goOn(),
+                    "back": () => wire.back(),
+                    "undo": () => root.session.undoLast(),
+                    "stop": () => root.aloud = false
+                })
+            page: root
+            sentence: wire.sentence
+            wanted: wire.count > 0 && !wire.over && !wire.mustChoose
+            width: parent.width
         }
     ]
     tools: [

@@ -11,6 +11,24 @@ ShopPage {
     id: root
 
     property string step: ""
+    property bool aloud: false
+
+    function takePhoto() {
+        root.opens("CameraPage", {
+            "jobId": root.session.jobId,
+            "purpose": "refit",
+            "about": refit.step,
+            "title": refit.title
+        });
+    }
+
+    function memo(recording: bool) {
+        root.opens("MemoPage", {
+            "about": refit.step,
+            "recording": recording,
+            "machine": refit.title
+        });
+    }
 
     aside: refit.position
     title: qsTr("Refit")
@@ -28,61 +46,66 @@ ShopPage {
 
             onTriggered: refit.refit("")
         },
-        Row {
-            id: others
+        TalkBar {
+            id: talk
 
-            readonly property int shown: wires.visible ? 3 : 2
-            readonly property int more: 4 // for the longest word
-            readonly property real cell: (width - (shown - 1) * spacing) / shown
-
-            spacing: Theme.targetGap
+            aloud: root.aloud
+            brief: refit.spokenTorques
+            briefly: qsTr("Torques")
+            brieflyDescription: qsTr("Says its torques alone")
+            commands: ({
+                    "done": () => refit.refit(""),
+                    "next": () => refit.goOn(),
+                    "back": () => refit.back(),
+                    "photo": () => root.takePhoto(),
+                    "memo": () => root.memo(true),
+                    "stop": () => root.aloud = false,
+                    "undo": () => root.session.undoLast()
+                })
+            page: root
+            sentence: refit.sentence
+            values: ["bag"]
             width: parent.width
 
-            ActionButton {
-                lift: true
-                text: qsTr("Photo")
-                width: others.cell - others.more
-
-                onTriggered: root.opens("CameraPage", {
-                    "jobId": root.session.jobId,
-                    "purpose": "refit",
-                    "about": refit.step,
-                    "title": refit.title
-                })
+            onBag: number => {
+                if (!refit.chooseBag(number))
+                    talk.ear.refuse(qsTr("Nothing that is still to be refitted lies in bag %1.").arg(number));
             }
+        },
+        RefitActions {
+            hasStep: refit.step !== ""
+            visible: !root.aloud
+            width: parent.width
+            wired: refit.wires.count > 0
 
-            ActionButton {
-                id: wires
-
-                lift: true
-                text: qsTr("Wires")
-                visible: refit.wires.count > 0
-                width: others.cell
-
-                onTriggered: root.opens("WiringPage", {
-                    "step": refit.step,
-                    "refitting": true
-                })
-            }
-
-            ActionButton {
-                lift: true
-                text: qsTr("Measure")
-                visible: refit.step !== ""
-                width: others.cell + others.more
-
-                onTriggered: root.opens("MeasurePage", {
-                    "about": refit.step
-                })
-            }
+            onMeasures: root.opens("MeasurePage", {
+                "about": refit.step
+            })
+            onPhoto: root.takePhoto()
+            onWires: root.opens("WiringPage", {
+                "step": refit.step,
+                "refitting": true
+            })
         }
     ]
-    tools: IconButton {
-        iconName: "list"
-        text: qsTr("Steps")
+    tools: [
+        TalkTool {
+            page: root
+        },
+        IconButton {
+            iconName: root.aloud ? "pause" : "listen"
+            text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
+            visible: root.speaker !== null
 
-        onTriggered: root.opens("RefitStepsPage", {})
-    }
+            onTriggered: root.aloud = !root.aloud
+        },
+        IconButton {
+            iconName: "list"
+            text: qsTr("Steps")
+
+            onTriggered: root.opens("RefitStepsPage", {})
+        }
+    ]
 
     RefitView {
         id: refit
@@ -194,6 +217,15 @@ ShopPage {
         width: parent.width
 
         onTriggered: root.opens("AfterwardsPage", {})
+    }
+
+    ListRow {
+        iconName: "memo"
+        title: qsTr("Memo")
+        visible: refit.step !== ""
+        width: parent.width
+
+        onTriggered: root.memo(false)
     }
 
     Label {

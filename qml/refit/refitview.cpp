@@ -3,6 +3,7 @@
 #include "core/job/cautions.h"
 #include "core/job/refit.h"
 #include "core/journal/say.h"
+#include "core/talk/readback.h"
 #include "core/wiring/readback.h"
 #include "qml/shell/words.h"
 #include "qml/strip/stripdraft.h"
@@ -45,6 +46,14 @@ QString notesOf(const job::StripStep& step) {
     return notes.join(u'\n');
 }
 
+// Whole sentences, so that the voice pauses between them.
+QString aloud(const std::vector<talk::Sentence>& sentences) {
+    QStringList all;
+    for (const talk::Sentence& sentence : sentences)
+        all += text(talk::english(sentence));
+    return all.join(QStringLiteral(". "));
+}
+
 } // namespace
 
 void RefitView::show(const Snapshot& snapshot) {
@@ -83,6 +92,9 @@ void RefitView::show(const Snapshot& snapshot) {
                 step_.torques += tr("%1: %2").arg(text(hardware.what) + u' ' + text(hardware.thread),
                                                   numberText(hardware.torque->digits) + QChar(QChar::Nbsp) +
                                                       text(hardware.torque->unit));
+        step_.sentence =
+            aloud(talk::stepSentences(snapshot.job, strip, static_cast<int>(at - order.begin()) + 1));
+        step_.spokenTorques = aloud(talk::torqueSentences(strip));
         for (const std::string& key : strip.cautions)
             step_.cautions += coreWords(job::englishCaution(key));
         if (!at->photos.empty())
@@ -107,6 +119,34 @@ void RefitView::choose(const QString& step) {
     if (const auto now = snapshot())
         show(*now);
     emit changed();
+}
+
+void RefitView::move(int by) {
+    const auto& lines = steps_.lines();
+    const auto at = std::ranges::find(lines, step_.id, &Line::id);
+    const auto to = at == lines.end() ? 0 : (at - lines.begin()) + by;
+    if (to >= 0 && to < std::ssize(lines))
+        choose(lines[static_cast<std::size_t>(to)].id);
+}
+
+void RefitView::goOn() {
+    move(1);
+}
+
+void RefitView::back() {
+    move(-1);
+}
+
+bool RefitView::chooseBag(int number) {
+    const auto now = snapshot();
+    if (now == nullptr)
+        return false;
+    for (const job::RefitStep& step : job::refitOrder(now->job))
+        if (step.strip->bag == std::to_string(number) && !step.done) {
+            choose(text(step.strip->id));
+            return true;
+        }
+    return false;
 }
 
 void RefitView::refit(const QString& note) {

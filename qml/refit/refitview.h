@@ -16,6 +16,9 @@ namespace undercowl::ui {
 // waitsFor     what its task waits for; waiting says that it does
 // finished     all is refitted;  stalled: what is left waits
 // wires        gatherings of this step: id, title, detail how far it was read back
+// sentence     the step as it is read aloud: what goes on, hardware, bag, note, and its torques;
+// spokenTorques:
+//              these alone. English, by core/talk
 // steps        all, in refit order: id, title, detail hardware, aside what it waits for, on refitted
 class RefitView : public undercowl::ui::JobScreen {
     Q_OBJECT
@@ -35,6 +38,8 @@ class RefitView : public undercowl::ui::JobScreen {
     Q_PROPERTY(bool finished READ finished NOTIFY changed)
     Q_PROPERTY(bool stalled READ stalled NOTIFY changed)
     Q_PROPERTY(bool saying READ saying NOTIFY changed)
+    Q_PROPERTY(QString sentence READ sentence NOTIFY changed)
+    Q_PROPERTY(QString spokenTorques READ spokenTorques NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* wires READ wires CONSTANT)
     Q_PROPERTY(undercowl::ui::LineModel* steps READ steps CONSTANT)
 
@@ -56,19 +61,26 @@ public:
     [[nodiscard]] bool finished() const { return finished_; }
     [[nodiscard]] bool stalled() const { return stalled_; }
     [[nodiscard]] bool saying() const { return saying_; }
+    [[nodiscard]] QString sentence() const { return step_.sentence; }
+    [[nodiscard]] QString spokenTorques() const { return step_.spokenTorques; }
     [[nodiscard]] LineModel* wires() { return &wires_; }
     [[nodiscard]] LineModel* steps() { return &steps_; }
 
     Q_INVOKABLE void choose(const QString& step); // empty: the next to do
-    Q_INVOKABLE void refit(const QString& note);  // the step on the screen is on again; then the next one
-    Q_INVOKABLE void resume();                    // its task waits no more
+    Q_INVOKABLE void goOn();                     // shows the next one in refit order; nothing is said of this
+    Q_INVOKABLE void back();                     // the one before
+    Q_INVOKABLE bool chooseBag(int number);      // the step whose parts lie there; false if there is none
+    Q_INVOKABLE void refit(const QString& note); // the step on the screen is on again; then the next one
+    Q_INVOKABLE void resume();                   // its task waits no more
 
 protected:
     void show(const Snapshot& snapshot) override;
 
 private:
+    void move(int by);
+
     struct Shown {
-        QString id, position, title, holds, note, behind, waitsFor;
+        QString id, position, title, holds, note, behind, waitsFor, sentence, spokenTorques;
         QStringList torques, cautions;
         QUrl photo;
         bool waiting{}, done{};

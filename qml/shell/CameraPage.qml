@@ -15,17 +15,49 @@ ShopPage {
     property bool once: false // the page is left with the first photo
     property string last: "" // the photo kept last, which a note would be about
 
-    canGoBack: true
-    footer: CaptureFooter {
-        capture: shot
-        width: parent.width
-
-        onFinished: root.leaves()
-        onNoted: root.opens("MemoPage", {
-            "about": root.last,
-            "machine": root.title
-        })
+    function shoot() {
+        if (shot.ready)
+            shot.shoot();
+        else
+            talk.ear.refuse(shot.busy ? qsTr("The photo before is still being saved. Say it again.") : shot.stateWords);
     }
+
+    function addNote(recording: bool) {
+        if (last === "")
+            talk.ear.refuse(qsTr("Take a photo first; then a memo to it can be kept."));
+        else
+            root.opens("MemoPage", {
+                "about": root.last,
+                "ofPhoto": true,
+                "recording": recording,
+                "machine": root.title
+            });
+    }
+
+    canGoBack: true
+    footer: [
+        CaptureFooter {
+            capture: shot
+            width: parent.width
+
+            onFinished: root.leaves()
+            onNoted: root.addNote(false)
+        },
+        TalkBar {
+            id: talk
+
+            commands: ({
+                    "photo": () => root.shoot(),
+                    "memo": () => root.addNote(true),
+                    "done": () => root.leaves(),
+                    "back": () => root.leaves(),
+                    "undo": () => root.session.undoLast()
+                })
+            page: root
+            wanted: shot.hasCamera
+            width: parent.width
+        }
+    ]
 
     PhotoCapture {
         id: shot

@@ -8,18 +8,40 @@ import Undercowl.Style
 ShopPage {
     id: root
 
-    aside: job.number
-    title: job.machine
-    footer: JobActions {
-        moment: job.moment
-        width: parent.width
-
-        onOpens: (page, properties) => root.opens(page, properties)
-        onPhoto: purpose => root.opens("CameraPage", {
+    function takePhoto(purpose: string) {
+        root.opens("CameraPage", {
             "jobId": root.session.jobId,
             "purpose": purpose,
             "title": job.machine
-        })
+        });
+    }
+
+    aside: job.number
+    title: job.machine
+    footer: [
+        JobActions {
+            moment: job.moment
+            width: parent.width
+
+            onOpens: (page, properties) => root.opens(page, properties)
+            onPhoto: purpose => root.takePhoto(purpose)
+        },
+        TalkBar {
+            commands: ({
+                    "photo": () => root.takePhoto(job.moment === "take in" ? "as found" : "other"),
+                    "memo": () => root.opens("MemoPage", {
+                        "machine": job.machine,
+                        "recording": true
+                    }),
+                    "back": () => root.leaves(),
+                    "undo": () => root.session.undoLast()
+                })
+            page: root
+            width: parent.width
+        }
+    ]
+    tools: TalkTool {
+        page: root
     }
 
     JobView {
@@ -121,6 +143,7 @@ ShopPage {
     }
 
     JobMemos {
+        player: root.player
         session: root.session
         width: parent.width
     }

@@ -10,6 +10,7 @@ ShopPage {
 
     readonly property list<string> themes: ["night", "day", "sun"]
     readonly property list<real> scales: [1, 1.25, 1.5, 2]
+    readonly property list<real> paces: [0, 0.3, 0.6, 0.9]
 
     title: qsTr("Settings")
 
@@ -88,6 +89,52 @@ ShopPage {
         width: parent.width
 
         onChosen: index => settings.calm = index === 1
+    }
+
+    Choice {
+        current: settings.voice ? 1 : 0
+        label: qsTr("Button to hold for speaking, at the lift (English)")
+        options: [qsTr("Hidden"), qsTr("Shown")]
+        width: parent.width
+
+        onChosen: index => settings.voice = index === 1
+    }
+
+    Choice {
+        current: settings.handsFree ? 1 : 0
+        label: qsTr("Hands-free, after \"turquoise battery\" (English). The microphone is then open while a screen at the lift is shown.")
+        options: [qsTr("Off"), qsTr("On")]
+        width: parent.width
+
+        onChosen: index => settings.handsFree = index === 1
+    }
+
+    Choice {
+        current: root.paces.findIndex(pace => Math.abs(pace - settings.slowness) < 0.01)
+        label: qsTr("Pace of the voice that reads aloud")
+        options: [qsTr("Usual"), qsTr("Slower"), qsTr("Slow"), qsTr("Slowest")]
+        width: parent.width
+
+        onChosen: index => {
+            settings.slowness = root.paces[index];
+            sample.say("place three, green with white tracer, torque nine point three newton metres");
+        }
+    }
+
+    Choice {
+        current: settings.memoEndsBySilence ? 1 : 0
+        label: qsTr("A spoken memo ends")
+        options: [qsTr("By a touch"), qsTr("By silence too")]
+        width: parent.width
+
+        onChosen: index => settings.memoEndsBySilence = index === 1
+    }
+
+    Voice {
+        id: sample
+
+        slowness: settings.slowness
+        speaker: root.speaker
     }
 
     Choice {

@@ -2,6 +2,8 @@
 // window has them beside the body instead, on the side of the hand.
 //
 //   session     handed on by whoever opens the page
+//   speaker, listener   the device's voice, and its microphone and ear; null where there is none
+//   recorder, player    the same for memos
 //   title, aside, canGoBack
 //   body        children stand in a column that scrolls
 //   footer      items below the body: the actions
@@ -16,6 +18,10 @@ FocusScope {
     id: root
 
     required property ShopSession session
+    property Speaker speaker
+    property Listener listener
+    property Recorder recorder
+    property Player player
     property string title: ""
     property string aside: ""
     property bool canGoBack: true

@@ -13,6 +13,8 @@ AppWindow {
     required property Camera camera
     property Speaker speaker
     property Listener listener
+    property Recorder recorder
+    property Player player
     property string pictures: ""
 
     function show(page: string, properties: var) {
@@ -23,10 +25,10 @@ AppWindow {
             all.camera = camera;
             all.pictures = pictures;
         }
-        if (page === "ReadBackPage") {
-            all.speaker = speaker;
-            all.listener = listener;
-        }
+        all.speaker = speaker;
+        all.listener = listener;
+        all.recorder = recorder;
+        all.player = player;
         const item = stack.push("qrc:/qt/qml/Undercowl/" + page + ".qml", all, T.StackView.Immediate) as ShopPage;
         if (item === null)
             return;

@@ -66,6 +66,18 @@ void FormDraft::set(const QString& name, const QVariant& value) {
     keep();
 }
 
+void FormDraft::replace(const QVariantMap& values) {
+    if (values_ == values)
+        return;
+    values_ = values;
+    discarded_.clear();
+    emit valuesChanged();
+    if (begun())
+        keep();
+    else
+        session_->dropDraft(form_);
+}
+
 QString FormDraft::text(const QString& name) const {
     return values_.value(name).toString();
 }

@@ -50,7 +50,9 @@ public:
     Q_INVOKABLE void fill(const QVariantMap& known);
     Q_INVOKABLE void set(const QString& name, const QVariant& value);
     Q_INVOKABLE QString text(const QString& name) const; // empty when it was not entered
-    Q_INVOKABLE void discard();                          // undone by bringBack()
+    // All of them at once, such as those of before a change that is undone.
+    void replace(const QVariantMap& values);
+    Q_INVOKABLE void discard(); // undone by bringBack()
     Q_INVOKABLE void bringBack();
     Q_INVOKABLE void said(); // it was said: the session has dropped it, the form is empty again
 

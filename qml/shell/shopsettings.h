@@ -18,6 +18,9 @@ class ShopSettings : public QObject, public QQmlParserStatus {
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
     Q_PROPERTY(double slowness READ slowness WRITE setSlowness NOTIFY changed)
+    Q_PROPERTY(bool voice READ voice WRITE setVoice NOTIFY changed)
+    Q_PROPERTY(bool handsFree READ handsFree WRITE setHandsFree NOTIFY changed)
+    Q_PROPERTY(bool memoEndsBySilence READ memoEndsBySilence WRITE setMemoEndsBySilence NOTIFY changed)
     Q_PROPERTY(bool keepsLocation READ keepsLocation WRITE setKeepsLocation NOTIFY changed)
     Q_PROPERTY(int vision READ vision WRITE setVision NOTIFY changed)
     Q_PROPERTY(bool slightVision READ slightVision WRITE setSlightVision NOTIFY changed)
@@ -47,6 +50,20 @@ public:
     [[nodiscard]] double slowness() const; // of the voice, 0 to 1
     void setSlowness(double slowness) {
         session_->set(QStringLiteral("slowness"), QString::number(slowness));
+    }
+    // The screens at the lift have the button that is held for speaking.
+    [[nodiscard]] bool voice() const { return setting("voice") == u"on"; }
+    void setVoice(bool on) {
+        session_->set(QStringLiteral("voice"), on ? QStringLiteral("on") : QStringLiteral("off"));
+    }
+    // The screens at the lift listen for the wake phrase; off until it is switched on.
+    [[nodiscard]] bool handsFree() const { return setting("hands-free") == u"on"; }
+    void setHandsFree(bool on) {
+        session_->set(QStringLiteral("hands-free"), on ? QStringLiteral("on") : QStringLiteral("off"));
+    }
+    [[nodiscard]] bool memoEndsBySilence() const { return setting("memo-end") == u"silence"; }
+    void setMemoEndsBySilence(bool ends) {
+        session_->set(QStringLiteral("memo-end"), ends ? QStringLiteral("silence") : QStringLiteral("touch"));
     }
     [[nodiscard]] bool calm() const { return setting("motion") == u"none"; } // no movement on the screen
     void setCalm(bool calm) {

@@ -1,6 +1,8 @@
 // A strip step: what comes off, what held it, where that lies. A draft until 'Next step' says it.
 //
 //   step   id of a said step to correct; empty for the step under way
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -10,6 +12,44 @@ ShopPage {
 
     property string step: ""
     property string panel: ""
+
+    property string bagBefore: "" // before one was heard
+    property bool bagHeard: false
+
+    function next() {
+        root.leaving();
+        root.bagHeard = false;
+        strip.keep();
+        if (strip.errors.title !== undefined)
+            talk.ear.refuse(strip.errors.title);
+    }
+
+    function memo(recording: bool) {
+        root.leaving();
+        root.opens("MemoPage", {
+            "about": strip.claim(),
+            "recording": recording,
+            "machine": strip.title === "" ? qsTr("Step %1").arg(strip.number) : strip.title
+        });
+    }
+
+    function hearBag(number: int) {
+        bagBefore = strip.bag;
+        bagHeard = true;
+        strip.setBag(number.toString());
+        if (strip.bagsInUse.split(", ").includes(strip.bag))
+            talk.ear.remark("careful, it is in use");
+    }
+
+    function takeBack() {
+        talk.ear.forget();
+        if (!bagHeard) {
+            root.session.undoLast();
+            return;
+        }
+        bagHeard = false;
+        strip.setBag(bagBefore);
+    }
 
     function takePhoto() {
         root.leaving();
@@ -31,10 +71,7 @@ ShopPage {
 
             onBag: root.panel = "bag"
             onHardware: root.panel = "hardware"
-            onNext: {
-                root.leaving();
-                strip.keep();
-            }
+            onNext: root.next()
             onPhoto: root.takePhoto()
             onWires: {
                 root.leaving();
@@ -42,6 +79,29 @@ ShopPage {
                     "step": strip.claim()
                 });
             }
+        },
+        TalkBar {
+            id: talk
+
+            commands: ({
+                    "next": () => root.next(),
+                    "done": () => root.next(),
+                    "photo": () => root.takePhoto(),
+                    "memo": () => root.memo(true),
+                    "back": () => {
+                        if (root.panel === "")
+                            root.leaves();
+                        else
+                            root.panel = "";
+                    },
+                    "undo": () => root.takeBack()
+                })
+            page: root
+            values: ["bag"]
+            wanted: root.panel !== "hardware"
+            width: parent.width
+
+            onBag: number => root.hearBag(number)
         },
         StripEntryActions {
             text: root.panel === "bag" ? qsTr("Keep the bag") : qsTr("Add")
@@ -59,6 +119,10 @@ ShopPage {
         }
     ]
     tools: [
+        TalkTool {
+            page: root
+            visible: root.panel === "" && root.listener !== null
+        },
         IconButton {
             iconName: "gauge"
             text: qsTr("Measure")
@@ -101,6 +165,7 @@ ShopPage {
         visible: root.panel === ""
         width: parent.width
 
+        onMemo: root.memo(false)
         onRemoves: index => strip.removeHardware(index)
     }
 

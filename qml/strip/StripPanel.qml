@@ -13,6 +13,7 @@ Column {
     required property ShopPage page
 
     signal removes(index: int)
+    signal memo
 
     spacing: Theme.grid * 3
 
@@ -109,6 +110,14 @@ Column {
         width: parent.width
 
         onEdited: text => root.strip.setNote(text)
+    }
+
+    ActionButton {
+        iconName: "memo"
+        text: qsTr("Memo")
+        width: parent.width
+
+        onTriggered: root.memo()
     }
 
     ActionButton {

@@ -20,7 +20,36 @@ ShopPage {
 
     title: view.title
     aside: picking ? (isFound ? qsTr("as found") : qsTr("as it should be")) : ""
+    tools: TalkTool {
+        page: root
+        visible: !root.picking && root.listener !== null
+    }
     footer: [
+        TalkBar {
+            id: talk
+
+            commands: ({
+                    "back": () => root.leaves(),
+                    "done": () => root.leaves(),
+                    "undo": () => {
+                        talk.ear.forget();
+                        root.session.undoLast();
+                    }
+                })
+            page: root
+            values: ["wire"]
+            wanted: !root.picking
+            width: parent.width
+
+            onWire: (base, tracer, terminal, size, purpose) => {
+                root.leaving();
+                view.hear(base, tracer, terminal, size, purpose, source.commit());
+                if (view.errors.source !== undefined)
+                    talk.ear.refuse(view.errors.source);
+                else
+                    talk.ear.remark(view.remark());
+            }
+        },
         Row {
             id: actions
 

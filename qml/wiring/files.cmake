@@ -3,7 +3,7 @@ undercowl_screen_files(
         GatheringActions.qml GatheringForm.qml GatheringMap.qml GatheringPage.qml PlaceDetails.qml PlacePage.qml PlaceRow.qml
         TwinsPanel.qml WiringPage.qml
     SOURCES
-        gatherings.cpp gatherings.h gatheringview.cpp gatheringview.h placekeys.h placeview.cpp placeview.h rowjson.cpp
+        gatherings.cpp gatherings.h gatheringview.cpp gatheringview.h heardwire.cpp placekeys.h placeview.cpp placeview.h rowjson.cpp
         tracedpath.cpp tracedpath.h wirerows.cpp wirerows.h words.cpp words.h)
 # Reading photos needs the reader of wires.
 if(TARGET undercowl::sight)

@@ -41,6 +41,7 @@ QString howWords(wiring::HowKnown how) {
         return QCoreApplication::translate("Wiring", "second choice of the reader, confirmed");
     case wiring::HowKnown::Picked: return QCoreApplication::translate("Wiring", "picked by hand");
     case wiring::HowKnown::Typed: return QCoreApplication::translate("Wiring", "typed");
+    case wiring::HowKnown::Heard: return QCoreApplication::translate("Wiring", "heard");
     }
     return {};
 }
@@ -173,20 +174,30 @@ void PlaceView::say(wiring::PlaceAnswer answer, const QString& undoText) {
                    {.undoText = undoText, .form = {}});
 }
 
+bool PlaceView::lacks(const QString& source) {
+    if (which_ != wiring::Answer::AsItShouldBe || !utf8(source).empty())
+        return false;
+    setErrors(
+        {{QStringLiteral("source"), tr("Say where that is known from, such as \"manual, page 7-12\".")}});
+    return true;
+}
+
+wiring::PlaceAnswer PlaceView::begun() const {
+    if (const auto* known = current())
+        return *known;
+    wiring::PlaceAnswer answer;
+    if (const auto* place = held(); place != nullptr && place->answer(wiring::Answer::AsFound))
+        answer.wire.terminal = place->answer(wiring::Answer::AsFound)->wire.terminal;
+    return answer;
+}
+
 void PlaceView::pick(const QString& base, const QString& tracer, const QString& source) {
     const auto wire = wireColour(base, tracer);
     if (!wire)
         return;
-    if (which_ == wiring::Answer::AsItShouldBe && utf8(source).empty()) {
-        setErrors(
-            {{QStringLiteral("source"), tr("Say where that is known from, such as \"manual, page 7-12\".")}});
+    if (lacks(source))
         return;
-    }
-    wiring::PlaceAnswer answer;
-    if (const auto* known = current())
-        answer = *known;
-    else if (const auto* place = held(); place != nullptr && place->answer(wiring::Answer::AsFound))
-        answer.wire.terminal = place->answer(wiring::Answer::AsFound)->wire.terminal;
+    wiring::PlaceAnswer answer = begun();
     answer.wire.colour = *wire;
     answer.how = wiring::HowKnown::Picked;
     answer.probability = 1;

@@ -60,6 +60,11 @@ public:
 
     // 'as it should be' wants a source: errors.source says so when there is none.
     Q_INVOKABLE void pick(const QString& base, const QString& tracer, const QString& source);
+    // The wire as it was said: colour, and terminal (its kind by wiring::text) and function where they were
+    // said; what was not said stays. Remark is English, for the voice: what contradicts it, else empty.
+    Q_INVOKABLE void hear(const QString& base, const QString& tracer, const QString& terminal,
+                          const QString& size, const QString& function, const QString& source);
+    [[nodiscard]] Q_INVOKABLE QString remark() const { return remark_; }
     Q_INVOKABLE void setTerminal(int kind, const QString& size);
     Q_INVOKABLE void setWireSize(const QString& mm2);
     Q_INVOKABLE void setFunction(const QString& function);
@@ -75,12 +80,15 @@ private:
     [[nodiscard]] const wiring::PlaceAnswer* current() const;
     [[nodiscard]] QVariantMap answer(wiring::Answer which) const;
     [[nodiscard]] std::optional<wiring::PlaceKey> key() const;
+    [[nodiscard]] bool lacks(const QString& source); // then errors.source says so
+    [[nodiscard]] wiring::PlaceAnswer begun() const; // what is known before the colour is
     void say(wiring::PlaceAnswer answer, const QString& undoText);
 
     QString gatheringId_;
     QString halfCode_;
     QString place_;
     wiring::Answer which_{};
+    QString remark_;
 };
 
 } // namespace undercowl::ui

@@ -88,7 +88,7 @@ Ledger wholeJob() {
     reading.verdict = "within";
     reading.probability = 0.99;
     ledger.add(readingTaken("j", reading));
-    ledger.add(memoKept("j", {"memo", "", "felt loose", "s1", {}}));
+    ledger.add(memoKept("j", {"memo", "", "felt loose", "s1", {}, {1500, 4200}}));
     ledger.add(recheckDue("j", {"re", "axle nut", job::TypedValue{"50", "km"}, 7, {}}));
     ledger.add(stepRefitted("j", "s3"));
     const Id hasty = ledger.add(stepRefitted("j", "s2")).id;

@@ -55,6 +55,7 @@ TEST_CASE("Media named by an entry is found in photos and memos only") {
     job::Memo memo;
     memo.id = "m";
     memo.media = "ab.wav";
+    memo.marks = {1500, 4200};
     CHECK(mediaNamed(ledger.add(memoKept("j", memo))) == "ab.wav");
     CHECK(mediaNamed(ledger.add(stepStripped("j", stripStep("s", "x")))).empty());
     CHECK(mediaNamed(ledger.add({"photo.taken", "j", "s", "nonsense", {}})).empty());

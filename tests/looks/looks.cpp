@@ -7,6 +7,7 @@
 #include "spoken.h"
 #include "walk.h"
 
+#include "platform/memo/level.h"
 #include "qml/language/catalogue.h"
 #include "qml/refit/compareview.h"
 #include "qml/wiring/strokeview.h"
@@ -21,6 +22,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <cstdlib>
 #include <utility>
@@ -129,10 +131,22 @@ struct Shops {
     std::unique_ptr<ui::ShopSession> noMachine;
 };
 
+// Twelve seconds of something like speech: louder and quieter.
+std::vector<short> murmur() {
+    std::vector<short> samples(std::size_t{12} * platform::memoRate);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const double at = static_cast<double>(i) / platform::memoRate;
+        samples[i] = static_cast<short>(
+            std::lround(9000 * std::sin(900 * at) * std::abs(std::sin(5 * at) * std::sin(1.3 * at))));
+    }
+    return samples;
+}
+
 // The page in a window of its own, as it is once it has settled.
 std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session, QSize size,
                                      const Wanted& wanted, const QString& theme) {
     session.set("theme", theme);
+    session.set("voice", "off");
     session.set("text-scale", QString::number(wanted.textScale));
     // What another page left unfinished is no part of this one.
     for (const auto& draft : std::vector(session.waitingDrafts()))
@@ -155,6 +169,10 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
             troubles += QStringLiteral("\"%1\" cannot be touched").arg(words);
         readerRests(*app);
     }
+    if (!page.said.isEmpty())
+        app->listener().say(page.said.toStdString());
+    if (app->recorder().state() == platform::Recorder::State::Recording)
+        app->recorder().give(murmur());
     for (const QChar letter : page.typed)
         QTest::keyClick(&app->window(), letter.toLatin1());
     QTest::mouseMove(&app->window(), {size.width() / 2, 2}); // off what would light up under it

@@ -28,6 +28,7 @@ struct Page {
     QString typed{};                 // then, into the field that is being edited
     bool stroked{};                  // the demo's stroke is drawn across its photo and read
     std::optional<QPointF> tapped{}; // then this place of the photo is tapped, parts of it
+    QString said{};                  // then this is said into the microphone
 };
 
 [[nodiscard]] std::vector<Page> allPages(const MadeShop& shop);

@@ -100,6 +100,27 @@ TEST_CASE("a step that is refitted is not read again, one that waits says what f
           "seven, one flange nut, M fourteen");
 }
 
+TEST_CASE("a step says its cautions before what to take") {
+    job::Job job = sampleJob();
+    job.steps[0].cautions = {"brake-dust", "no-such-key"};
+    const auto sentences = stepSentences(job, job.steps[0], 2);
+    REQUIRE(sentences.size() == 2);
+    CHECK(english(sentences[0]) ==
+          "step two, refit take the rear wheel off, careful, no compressed air on old brake dust; mask, wipe "
+          "wet, bag seven, one flange nut, M fourteen");
+}
+
+TEST_CASE("the torques of a step can be said alone, and so that none is known") {
+    const job::Job job = sampleJob();
+    const auto known = torqueSentences(job.steps[0]);
+    REQUIRE(known.size() == 1);
+    CHECK(known[0].kind == Sentence::Kind::Torque);
+    CHECK(english(known[0]) == "flange nut, torque one hundred and four newton metres");
+    const auto none = torqueSentences(job.steps[1]);
+    REQUIRE(none.size() == 1);
+    CHECK(english(none[0]) == "no torque was written down, look it up");
+}
+
 TEST_CASE("numbers and units are said as a mechanic says them") {
     CHECK(spoken(job::TypedValue{"9.3", "N.m"}) == "nine point three newton metres");
     CHECK(spoken(job::TypedValue{"1", "N.m"}) == "one newton metre");

@@ -36,5 +36,6 @@ TEST_CASE("Codes read back") {
     CHECK(halfFromCode(code(Half::Unit)) == Half::Unit);
     CHECK(answerFromCode(code(Answer::AsItShouldBe)) == Answer::AsItShouldBe);
     CHECK(howKnownFromCode(code(HowKnown::RunnerUp)) == HowKnown::RunnerUp);
+    CHECK(howKnownFromCode(code(HowKnown::Heard)) == HowKnown::Heard);
     CHECK_FALSE(answerFromCode("as lost"));
 }

@@ -1,11 +1,13 @@
 // The app's own window on a shop, driven by touch at what is visible on it.
 #pragma once
 
+#include "heardplayer.h"
 #include "heardspeaker.h"
 #include "liftshop.h"
 #include "toldlistener.h"
 
 #include "platform/camera/filecamera.h"
+#include "tests/platform/memo/givenrecorder.h"
 
 #include <QPointingDevice>
 #include <QQmlApplicationEngine>
@@ -28,6 +30,8 @@ public:
              {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera_))},
              {QStringLiteral("listener"), QVariant::fromValue(static_cast<platform::Listener*>(&listener_))},
              {QStringLiteral("speaker"), QVariant::fromValue(static_cast<platform::Speaker*>(&speaker_))},
+             {QStringLiteral("recorder"), QVariant::fromValue(static_cast<platform::Recorder*>(&recorder_))},
+             {QStringLiteral("player"), QVariant::fromValue(static_cast<platform::Player*>(&player_))},
              {QStringLiteral("width"), size.width()},
              {QStringLiteral("height"), size.height()}});
         engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
@@ -39,8 +43,10 @@ public:
         (void)QTest::qWaitForWindowExposed(window_);
     }
 
-    [[nodiscard]] const HeardSpeaker& speaker() const { return speaker_; }
+    [[nodiscard]] HeardSpeaker& speaker() { return speaker_; }
     [[nodiscard]] ToldListener& listener() { return listener_; }
+    [[nodiscard]] platform::GivenRecorder& recorder() { return recorder_; }
+    [[nodiscard]] HeardPlayer& player() { return player_; }
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
 
     void show(const char* page, const QVariantMap& properties = {}) {
@@ -72,6 +78,13 @@ public:
         return find(*window_->contentItem(), [&example](const QQuickItem& item) {
             return item.property("placeholderText").toString() == example &&
                    item.metaObject()->indexOfProperty("cursorPosition") >= 0;
+        });
+    }
+
+    // A text with these words; null while none is seen.
+    [[nodiscard]] QQuickItem* label(const QString& words) const {
+        return find(*window_->contentItem(), [&words](const QQuickItem& item) {
+            return item.inherits("QQuickText") && item.property("text").toString() == words;
         });
     }
 
@@ -156,6 +169,8 @@ private:
     platform::FileCamera camera_;
     HeardSpeaker speaker_;
     ToldListener listener_;
+    platform::GivenRecorder recorder_;
+    HeardPlayer player_;
     std::unique_ptr<QPointingDevice> finger_;
     QQmlApplicationEngine engine_;
     QQuickWindow* window_{};

@@ -17,6 +17,7 @@ public:
         tell(true);
     }
     void stop() override { tell(false); }
+    void finish() { tell(false); } // it has said it
 
     QStringList said;
     QList<double> slownesses;

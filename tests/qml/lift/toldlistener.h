@@ -16,6 +16,13 @@ public:
             setState(State::Thinking);
     }
 
+    void setDeaf(bool on) override { deaf = on; }
+
+    void call() { // the wake phrase
+        setState(State::Listening);
+        emit woken();
+    }
+
     // As if the words had been said into the microphone; what the grammar does not have is not understood.
     void say(const std::string& words) {
         platform::Heard what;
@@ -23,8 +30,19 @@ public:
         what.why = platform::NotHeard::Unsure;
         if (const auto meant = talk::parse(words))
             what.intent = *meant;
-        setState(State::Idle);
+        setState(handsFree ? State::Listening : State::Idle);
         emit heard(what);
+    }
+
+    bool handsFree{};
+    bool deaf{};
+
+protected:
+    void setHandsFree(bool on) override {
+        if (on == handsFree)
+            return;
+        handsFree = on;
+        setState(on ? State::Waiting : State::Idle);
     }
 };
 

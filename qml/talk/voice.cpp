@@ -1,4 +1,4 @@
-#include "qml/refit/voice.h"
+#include "qml/talk/voice.h"
 
 namespace undercowl::ui {
 
@@ -25,7 +25,12 @@ void Voice::setSentence(const QString& sentence) {
     emit changed();
     if (!sentence_.isEmpty())
         say(sentence_);
-    else if (speaker_ != nullptr)
+    else
+        hush();
+}
+
+void Voice::hush() {
+    if (speaker_ != nullptr)
         speaker_->stop();
 }
 

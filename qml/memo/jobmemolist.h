@@ -1,4 +1,4 @@
-// Written memos of a job.
+// Memos of a job, written and spoken.
 #pragma once
 
 #include "qml/shell/formdraft.h"
@@ -9,7 +9,8 @@
 
 namespace undercowl::ui {
 
-// memos: newest first, at most five: title the text, aside when and by whom.
+// memos: newest first, at most five: title the text, detail what it is about, aside when and by whom, on:
+// with sound.
 class JobMemoList : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

@@ -1,8 +1,9 @@
-#include "qml/shell/jobmemolist.h"
+#include "qml/memo/jobmemolist.h"
 
 #include "core/journal/say.h"
 #include "qml/shell/words.h"
 
+#include <QCoreApplication>
 #include <QPointer>
 
 namespace undercowl::ui {
@@ -11,17 +12,32 @@ namespace {
 
 constexpr std::size_t mostMemos = 5;
 
+struct Memos {
+    Q_DECLARE_TR_FUNCTIONS(Memos)
+};
+
+// What the memo is about, as the job names it.
+QString aboutOf(const job::Job& job, const job::Memo& memo) {
+    if (const auto* step = job::findStep(job, memo.about))
+        return text(step->title);
+    if (const auto* photo = job::findPhoto(job, memo.about))
+        return Memos::tr("photo, %1").arg(words(photo->purpose));
+    return {};
+}
+
 } // namespace
 
 void JobMemoList::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
     const auto& memos = snapshot.job.memos;
     for (auto memo = memos.rbegin(); memo != memos.rend() && lines.size() < mostMemos; ++memo)
-        if (!memo->text.empty())
+        if (!memo->text.empty() || !memo->media.empty())
             lines.push_back({.id = text(memo->id),
-                             .title = text(memo->text),
+                             .title = memo->text.empty() ? Memos::tr("Spoken memo") : text(memo->text),
+                             .detail = aboutOf(snapshot.job, *memo),
                              .aside = when(memo->said.at, session()->now()) + QStringLiteral(", ") +
-                                      session()->mechanicName(memo->said.mechanic)});
+                                      session()->mechanicName(memo->said.mechanic),
+                             .on = !memo->media.empty()});
     memos_.setLines(std::move(lines));
 }
 

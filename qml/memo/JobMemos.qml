@@ -1,6 +1,6 @@
-// Written memos of the job: the last few, and a line to add one.
-// Qt 6.4 knows no members of a url, a map or a list:
-// qmllint disable type
+// Memos of the job: the last few, and a line to add one.
+// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -9,6 +9,7 @@ Column {
     id: root
 
     required property ShopSession session
+    property Player player
 
     spacing: Theme.grid * 3
 
@@ -32,20 +33,18 @@ Column {
     Repeater {
         model: memos.memos
 
-        Panel {
-            id: memo
-
+        MemoRow {
             required title
-            required property string aside
+            required detail
+            required aside
+            required property string lineId
+            required property bool on
 
+            memo: lineId
+            player: root.player
+            session: root.session
+            spoken: on
             width: parent?.width ?? 0
-
-            Label {
-                kind: Label.Aside
-                text: memo.aside
-                tone: Theme.quiet
-                width: parent.width
-            }
         }
     }
 

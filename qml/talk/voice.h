@@ -29,9 +29,11 @@ public:
     void setSpeaker(platform::Speaker* speaker);
     [[nodiscard]] QString sentence() const { return sentence_; }
     void setSentence(const QString& sentence);
+    [[nodiscard]] bool speaking() const { return speaker_ != nullptr && speaker_->speaking(); }
     [[nodiscard]] QString problem() const { return speaker_ == nullptr ? QString() : speaker_->problem(); }
 
     Q_INVOKABLE void say(const QString& sentence); // once, whatever 'sentence' is
+    void hush();                                   // stops what is being said
 
 signals:
     void changed();

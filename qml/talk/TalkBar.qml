@@ -1,0 +1,157 @@
+// A screen at the lift by voice: the large button that is held while speaking, what was heard, and reading aloud. One for all
+// screens. It is there while the mechanic wants to speak, or something is read aloud.
+//
+//   page        whose screen it is
+//   commands    what may be said, each with what it does: {"done": () => view.done()}. 'again' and 'slower' are for the voice
+//               where they are not named.
+//   values      what else may be said: "reading", "bag", "wire"; see the signals
+//   sentence    what is read aloud while 'aloud', as soon as it changes;  brief: the part of it that matters most
+//   sayBack     commands are said back
+//   wanted      false while the screen shows something that is not for the voice
+//   tall        the button is as high as there is room for: it stands in the place of a keypad
+//   reading(what, digits, unit), bag(number), wire(...)   see LiftEar
+//   ear         for refusing and remarking within these
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+Column {
+    id: root
+
+    required property ShopPage page
+    property var commands: ({})
+    property list<string> values: []
+    property bool aloud: false
+    property string sentence: ""
+    property string brief: ""
+    property string briefly: ""
+    property string brieflyDescription: ""
+    property bool tall: false
+    property bool wanted: true
+    property bool sayBack: !aloud
+    property alias ear: ear
+
+    readonly property bool speaks: settings.voice
+
+    signal reading(what: string, digits: string, unit: string)
+    signal bag(number: int)
+    signal wire(base: string, tracer: string, terminal: string, size: string, purpose: string)
+
+    function obey(name: string) {
+        if (commands[name] !== undefined)
+            commands[name]();
+        else if (name === "again")
+            again();
+        else if (name === "slower")
+            slower();
+    }
+
+    function again() {
+        if (aloud && sentence !== "")
+            voice.say(sentence);
+        else
+            ear.sayAgain();
+    }
+
+    function slower() {
+        settings.slowness = settings.slowness >= 0.9 ? 0 : settings.slowness + 0.3;
+        again();
+    }
+
+    spacing: Theme.targetGap
+    visible: wanted && (aloud || (speaks || settings.handsFree) && page.listener !== null)
+
+    Voice {
+        id: voice
+
+        sentence: root.aloud ? root.sentence : ""
+        slowness: settings.slowness
+        speaker: root.page.speaker
+    }
+
+    LiftEar {
+        id: ear
+
+        active: root.visible && root.page.visible
+        handsFree: settings.handsFree
+        listener: root.page.listener
+        sayBack: root.sayBack
+        takes: Object.keys(root.commands).concat(["again", "slower"]).concat(root.values)
+        voice: voice
+
+        onBag: number => root.bag(number)
+        onCommanded: name => root.obey(name)
+        onReading: (what, digits, unit) => root.reading(what, digits, unit)
+        onWire: (base, tracer, terminal, size, purpose) => root.wire(base, tracer, terminal, size, purpose)
+    }
+
+    ShopSettings {
+        id: settings
+
+        session: root.page.session
+    }
+
+    TalkHeard {
+        ear: ear
+        problem: voice.problem
+        undoable: root.commands.undo !== undefined
+        width: parent.width
+
+        onUndo: root.obey("undo")
+    }
+
+    Row {
+        spacing: Theme.grid * 2
+        visible: settings.handsFree && (ear.waiting || ear.listening)
+
+        Icon {
+            anchors.verticalCenter: parent.verticalCenter
+            color: ear.listening ? Theme.stop : Theme.caution
+            height: width
+            name: "record"
+            width: Theme.icon
+        }
+
+        Label {
+            Accessible.role: Accessible.AlertMessage
+            anchors.verticalCenter: parent.verticalCenter
+            kind: Label.Title
+            text: ear.listening ? qsTr("Listening: say it.") : qsTr("Microphone on. Say \"%1\" first.").arg(ear.wakePhrase)
+            tone: ear.listening ? Theme.stop : Theme.caution
+            width: root.width - Theme.icon - Theme.grid * 2
+        }
+    }
+
+    TalkAloud {
+        briefly: root.briefly
+        brieflyDescription: root.brieflyDescription
+        visible: root.aloud
+        width: parent.width
+
+        onAgain: root.again()
+        onBrief: voice.say(root.brief)
+        onSlower: root.slower()
+    }
+
+    ActionButton {
+        busy: ear.thinking
+        busyText: qsTr("Hearing")
+        description: qsTr("While it is held, say: %1").arg(ear.takes.join(", "))
+        height: root.tall ? Theme.liftKey * 3 : Theme.liftMain
+        iconName: "memo"
+        kind: ear.listening ? ActionButton.Refuse : ActionButton.Other
+        lift: true
+        text: ear.listening ? qsTr("Listening") : qsTr("Hold and speak")
+        visible: root.page.listener !== null
+        width: parent.width
+
+        onDownChanged: {
+            if (down)
+                ear.press();
+            else
+                ear.release();
+        }
+    }
+}

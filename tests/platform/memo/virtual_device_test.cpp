@@ -1,0 +1,146 @@
+// Real sound through a real sound server: a synthesised voice is played into a virtual loudspeaker, whose
+// other end is the microphone. What the memo holds and what the ear takes is what was said.
+#include "platform/ear/ear.h"
+#include "platform/listener/devicelistener.h"
+#include "platform/memo/devicememo.h"
+#include "platform/memo/level.h"
+#include "platform/memo/memosound.h"
+#include "platform/voice/voice.h"
+
+#include <QProcess>
+#include <QSignalSpy>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <array>
+
+using namespace undercowl::platform;
+
+namespace {
+
+// Said with pauses round it, as 16 bit samples.
+QString voiceFile(const QString& file, const std::string& words) {
+    const std::array sentences{words};
+    const auto speech = speak(sentences);
+    if (!speech)
+        qFatal("%s", speech.error().c_str());
+    std::vector<short> samples(static_cast<std::size_t>(speech->rate) / 2, 0);
+    samples.insert(samples.end(), speech->samples.begin(), speech->samples.end());
+    samples.insert(samples.end(), static_cast<std::size_t>(speech->rate) / 2, 0);
+    if (const auto written = writeSound(file.toStdString(), samples, speech->rate); !written)
+        qFatal("%s", written.error().c_str());
+    return file;
+}
+
+} // namespace
+
+class VirtualDeviceTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase() {
+        const QString server = QStandardPaths::findExecutable(QStringLiteral("pulseaudio"));
+        if (server.isEmpty())
+            QSKIP("no sound server is installed (pulseaudio)");
+        const QString socket = dir_.filePath(QStringLiteral("sound"));
+        qputenv("XDG_RUNTIME_DIR", dir_.path().toLocal8Bit());
+        qputenv("HOME", dir_.path().toLocal8Bit());
+        qputenv("PULSE_SERVER", "unix:" + socket.toLocal8Bit());
+        server_.start(
+            server,
+            {QStringLiteral("-n"), QStringLiteral("--daemonize=no"), QStringLiteral("--exit-idle-time=-1"),
+             QStringLiteral("--use-pid-file=no"), QStringLiteral("-L"),
+             QStringLiteral("module-native-protocol-unix auth-anonymous=1 socket=") + socket,
+             QStringLiteral("-L"), QStringLiteral("module-null-sink sink_name=bench"), QStringLiteral("-L"),
+             QStringLiteral("module-remap-source master=bench.monitor source_name=microphone")});
+        QVERIFY(server_.waitForStarted());
+        QTRY_VERIFY_WITH_TIMEOUT(QFile::exists(socket), 5000);
+        QTest::qWait(500);
+    }
+
+    void cleanupTestCase() {
+        if (server_.state() == QProcess::NotRunning)
+            return;
+        server_.terminate();
+        server_.waitForFinished();
+    }
+
+    void aMemoHoldsWhatWasSaid() {
+        const QString spoken =
+            voiceFile(dir_.filePath(QStringLiteral("spoken.wav")), "torque two five newton metres");
+        const QString file = dir_.filePath(QStringLiteral("memo.wav"));
+        DeviceRecorder recorder;
+        const QSignalSpy finished(&recorder, &Recorder::finished);
+        recorder.start(file);
+        QVERIFY2(recorder.state() == Recorder::State::Recording, qPrintable(recorder.problem()));
+        double loudest = 0;
+        connect(&recorder, &Recorder::heard, this, [&] { loudest = std::max(loudest, recorder.level()); });
+        play(spoken);
+        recorder.stop();
+        QTRY_COMPARE(finished.count(), 1);
+        QVERIFY(loudest > 0.5);
+        const MemoSound memo = readMemo(file);
+        QVERIFY2(memo.milliseconds() > 2000, qPrintable(QString::number(memo.milliseconds())));
+        // Not only noise: the ear understands it.
+        const auto samples = readSound(file.toStdString());
+        QVERIFY(samples.has_value());
+        const auto ear = openEar();
+        QVERIFY(ear.has_value());
+        const Heard heard = (*ear)->hear(*samples);
+        QCOMPARE(heard.text, std::string("torque two five newton metres"));
+        QVERIFY(heard.accepted());
+    }
+
+    void aHeldButtonHearsWhatWasSaid() {
+        const QString spoken =
+            voiceFile(dir_.filePath(QStringLiteral("spoken.wav")), "front tyre one point eight bar");
+        DeviceListener listener;
+        std::vector<Heard> all;
+        connect(&listener, &Listener::heard, this, [&all](const Heard& heard) { all.push_back(heard); });
+        listener.start();
+        QVERIFY2(listener.state() == Listener::State::Listening, qPrintable(listener.problem()));
+        play(spoken);
+        listener.stop();
+        QTRY_COMPARE_WITH_TIMEOUT(all.size(), std::size_t{1}, 15000);
+        QCOMPARE(all[0].text, std::string("front tyre one point eight bar"));
+        QVERIFY(all[0].accepted());
+    }
+
+    void aMemoIsPlayedAtItsPace() {
+        const QString file = dir_.filePath(QStringLiteral("memo.wav"));
+        const int duration = readMemo(file).milliseconds();
+        QVERIFY(duration > 2000);
+        QList<double> took; // ms
+        for (const double pace : {1.0, 1.5}) {
+            DevicePlayer player;
+            QElapsedTimer timer;
+            timer.start();
+            player.play(file, 0, pace);
+            QVERIFY(player.playing());
+            QTRY_VERIFY_WITH_TIMEOUT(player.milliseconds() > duration / 2, 15000);
+            QTRY_VERIFY_WITH_TIMEOUT(!player.playing(), 15000);
+            QVERIFY2(player.problem().isEmpty(), qPrintable(player.problem()));
+            took += static_cast<double>(timer.elapsed());
+            QVERIFY2(took.back() > duration / pace * 0.7, qPrintable(QString::number(took.back())));
+        }
+        // Whatever the server's delay is, it is that of both.
+        QVERIFY2(took[0] - took[1] > duration / 6.0, qPrintable(QString::number(took[0] - took[1])));
+    }
+
+private:
+    static void play(const QString& file) {
+        QProcess player;
+        player.start(QStringLiteral("paplay"), {file});
+        while (!player.waitForFinished(20)) // the recorder's events go on
+            QTest::qWait(10);
+        QCOMPARE(player.exitCode(), 0);
+        QTest::qWait(300);
+    }
+
+    QTemporaryDir dir_;
+    QProcess server_;
+};
+
+QTEST_GUILESS_MAIN(VirtualDeviceTest)
+#include "virtual_device_test.moc"
