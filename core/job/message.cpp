@@ -32,6 +32,17 @@ constexpr std::array patterns{
     Pattern{"standing.next.afterwards", "next: %1 (%2)"},
     Pattern{"standing.next.done", "nothing open"},
 
+    Pattern{"waits.owner", "ask the owner: %1"},
+    Pattern{"waits.held", "waits for: %1"},
+    Pattern{"waits.prove", "%1 to prove, first: %2"},
+    Pattern{"waits.hand-over", "ready to be handed over"},
+
+    Pattern{"refit.order.done", "That is on again already."},
+    Pattern{"refit.order.first", "That is the first one already."},
+    Pattern{"refit.order.last", "That is the last one already."},
+    Pattern{"refit.order.lies-over", "Not before: %1 came off after %2, so it goes on first."},
+    Pattern{"refit.order.task", "Not before: the task %1 has to be finished before %2."},
+
     Pattern{"leave.unsafe", "unsafe and open: %1"},
     Pattern{"leave.refused", "unsafe, and %1 does not want it put right: %2"},
     Pattern{"leave.start", "do not start yet: %1 (%2)"},

@@ -13,6 +13,7 @@ constexpr std::array<std::string_view, 3> severities{"unsafe", "soon", "note"};
 constexpr std::array<std::string_view, 6> partStates{"wanted", "asked", "ordered", "here", "wrong", "fitted"};
 constexpr std::array<std::string_view, 2> outcomes{"matches", "does not match"};
 
+constexpr std::array<std::string_view, 4> holds{"not said", "owner", "parts", "outside"};
 constexpr std::array<std::string_view, 4> fits{"not said", "fits", "fits after a change", "does not fit"};
 constexpr std::array<std::string_view, 3> checkAnswers{"fine", "found", "not done"};
 constexpr std::array<std::string_view, 3> functionAnswers{"works", "does not", "not tried"};
@@ -47,6 +48,9 @@ std::string_view code(MatchOutcome outcome) {
     return outcomes.at(static_cast<std::size_t>(outcome));
 }
 
+std::string_view code(Holds by) {
+    return holds.at(static_cast<std::size_t>(by));
+}
 std::string_view code(PartFit fit) {
     return fits.at(static_cast<std::size_t>(fit));
 }
@@ -70,6 +74,9 @@ std::optional<MatchOutcome> matchOutcomeFromCode(std::string_view text) {
     return fromCode<MatchOutcome>(outcomes, text);
 }
 
+std::optional<Holds> holdsFromCode(std::string_view text) {
+    return fromCode<Holds>(holds, text);
+}
 std::optional<PartFit> partFitFromCode(std::string_view text) {
     return fromCode<PartFit>(fits, text);
 }

@@ -92,9 +92,13 @@ struct Hardware {
     std::string thread; // "M5"
     std::string length; // "16 mm"
     std::optional<TypedValue> torque;
+    std::vector<wiring::PhotoMark> at{}; // where it sits on photos of the step, at most one for each piece
 
     friend bool operator==(const Hardware&, const Hardware&) = default;
 };
+
+// What holds a task up.
+enum class Holds : std::uint8_t { NotSaid, Owner, Parts, Outside };
 
 struct Task {
     Id id;
@@ -106,6 +110,7 @@ struct Task {
     std::optional<int> minutes{}; // estimated
     Id finding{};                 // that it came from; empty if none
     bool done{};                  // said to be finished
+    Holds heldBy{Holds::NotSaid}; // while it waits
 
     friend bool operator==(const Task&, const Task&) = default;
 };
@@ -152,6 +157,7 @@ struct StripStep {
     std::string routing{};             // where it runs and what it passes
     std::string letOut{};              // fluid that was let out, and how much
     std::string asFound{};             // adjustment as found: turns, marks, shims
+    std::string ends{};                // of a hose, vent or cable: where each end sits
     std::optional<RefitNeeds> needs{}; // as changed by the mechanic; otherwise core/job/needs.h suggests
     std::vector<SeenTo> seenTo{};      // the last word on each
 
@@ -379,6 +385,7 @@ struct Job {
 [[nodiscard]] std::string_view
 code(PhotoPurpose purpose); // "as found", "finding", "strip", "wiring", "refit", "other"
 [[nodiscard]] std::string_view code(Severity severity);     // "unsafe", "soon", "note"
+[[nodiscard]] std::string_view code(Holds by);              // "not said", "owner", "parts", "outside"
 [[nodiscard]] std::string_view code(PartState state);       // "wanted" ... "fitted"
 [[nodiscard]] std::string_view code(MatchOutcome outcome);  // "matches", "does not match"
 [[nodiscard]] std::string_view code(PartFit fit);           // "not said", "fits", "fits after a change", ...
@@ -389,6 +396,7 @@ code(PhotoPurpose purpose); // "as found", "finding", "strip", "wiring", "refit"
 [[nodiscard]] std::optional<PartState> partStateFromCode(std::string_view text);
 [[nodiscard]] std::optional<MatchOutcome> matchOutcomeFromCode(std::string_view text);
 
+[[nodiscard]] std::optional<Holds> holdsFromCode(std::string_view text);
 [[nodiscard]] std::optional<PartFit> partFitFromCode(std::string_view text);
 [[nodiscard]] std::optional<CheckAnswer> checkAnswerFromCode(std::string_view text);
 [[nodiscard]] std::optional<FunctionAnswer> functionAnswerFromCode(std::string_view text);

@@ -1,6 +1,7 @@
 #include "core/job/refit.h"
 
 #include <algorithm>
+#include <iterator>
 #include <limits>
 #include <set>
 #include <utility>
@@ -117,6 +118,35 @@ std::vector<RefitStep> refitOrder(const Job& job) {
         order.push_back({step, photosAbout(job, step->id), step->refitted.has_value(), waits(job, *step),
                          openBehind(job, *step), openNeeds(job, *step)});
     return order;
+}
+
+tl::expected<std::vector<Id>, Message> moved(const Job& job, std::string_view step, bool earlier) {
+    std::vector<Id> wish; // what is on already stands first and is in nobody's way
+    std::vector<const StripStep*> open;
+    for (const StripStep* each : ordered(job))
+        if (each->refitted)
+            wish.push_back(each->id);
+        else
+            open.push_back(each);
+    const auto at =
+        std::find_if(open.begin(), open.end(), [&](const auto* each) { return each->id == step; });
+    if (at == open.end())
+        return tl::unexpected(Message{"refit.order.done", {}});
+    if (at == (earlier ? open.begin() : std::prev(open.end())))
+        return tl::unexpected(Message{earlier ? "refit.order.first" : "refit.order.last", {}});
+    const auto first = earlier ? std::prev(at) : at;
+    const auto second = std::next(first);
+    if (liesOver(**first, **second))
+        return tl::unexpected(Message{"refit.order.lies-over", {(*first)->title, (*second)->title}});
+    if (allBefore(job, (*second)->task).contains((*first)->task)) {
+        const Task* before = findTask(job, (*first)->task);
+        const Task* after = findTask(job, (*second)->task);
+        return tl::unexpected(Message{"refit.order.task", {before->title, after->title}});
+    }
+    std::iter_swap(first, second);
+    for (const StripStep* each : open)
+        wish.push_back(each->id);
+    return wish;
 }
 
 std::optional<RefitStep> nextRefit(const Job& job) {

@@ -1,7 +1,10 @@
 // The refit order: the strip steps backwards, and tasks in the order in which one needs another.
 #pragma once
 
+#include "core/job/message.h"
 #include "core/job/model.h"
+
+#include <tl/expected.hpp>
 
 #include <vector>
 
@@ -28,6 +31,11 @@ struct RefitStep {
 // The next one to do: the first that is neither done nor waiting nor behind an open one, and whose task needs
 // no other that is open. Nothing when all is done or waits.
 [[nodiscard]] std::optional<RefitStep> nextRefit(const Job& job);
+
+// The order as a wish in which the step changes places with the open one before it ('earlier') or after it.
+// Refused with the reason where one of the two needs the other, or there is none to change places with.
+[[nodiscard]] tl::expected<std::vector<Id>, Message> moved(const Job& job, std::string_view step,
+                                                           bool earlier);
 
 // A task is finished when the mechanic said so, or when all that was stripped for it is on again; one without
 // steps only by saying so. One that waits is not.

@@ -96,6 +96,7 @@ void nameTask(Job& job, const Fields& body, const InForce& entry) {
     if (const auto* old = byId(job.tasks, task.id)) {
         task.waiting = old->waiting;
         task.waitingFor = old->waitingFor;
+        task.heldBy = old->heldBy;
         task.order = old->order;
         task.done = old->done;
     }
@@ -104,9 +105,11 @@ void nameTask(Job& job, const Fields& body, const InForce& entry) {
 
 void holdTask(Job& job, const Fields& body, const InForce& entry) {
     const std::string waitingFor = body.textOr("waiting_for");
+    const auto heldBy = body.has("held_by") ? body.word("held_by", job::holdsFromCode) : job::Holds::NotSaid;
     if (auto* task = byId(job.tasks, entry.first->subject)) {
         task->waiting = true;
         task->waitingFor = waitingFor;
+        task->heldBy = heldBy;
     }
 }
 
@@ -114,6 +117,7 @@ void resumeTask(Job& job, const Fields& /*body*/, const InForce& entry) {
     if (auto* task = byId(job.tasks, entry.first->subject)) {
         task->waiting = false;
         task->waitingFor.clear();
+        task->heldBy = job::Holds::NotSaid;
         task->done = false;
     }
 }
@@ -128,6 +132,7 @@ void stripStep(Job& job, const Fields& body, const InForce& entry) {
     step.routing = body.textOr("routing");
     step.letOut = body.textOr("let_out");
     step.asFound = body.textOr("as_found");
+    step.ends = body.textOr("ends");
     if (body.has("hardware"))
         for (const Json& item : body.list("hardware"))
             step.hardware.push_back(hardware(item));
@@ -160,6 +165,9 @@ void describeGathering(Job& job, const Fields& body, const InForce& entry) {
     gathering.latch = body.textOr("latch");
     gathering.photo = body.textOr("photo");
     gathering.step = body.textOr("step");
+    gathering.condition = body.textOr("condition");
+    gathering.treated = body.textOr("treated");
+    gathering.replaces = body.textOr("replaces");
     if (body.has("first"))
         gathering.first = photoMark(body.child("first"));
     if (auto* old = byId(job.gatherings, gathering.id))

@@ -145,6 +145,7 @@ void finishTask(Job& job, const Fields& /*body*/, const InForce& entry) {
         task->done = true;
         task->waiting = false;
         task->waitingFor.clear();
+        task->heldBy = job::Holds::NotSaid;
     }
 }
 

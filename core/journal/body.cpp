@@ -99,6 +99,8 @@ Json toJson(const job::Hardware& hardware) {
     put(json, "thread", hardware.thread);
     put(json, "length", hardware.length);
     put(json, "torque", hardware.torque);
+    for (const wiring::PhotoMark& mark : hardware.at)
+        json["at"].push_back(toJson(mark));
     return json;
 }
 
@@ -111,6 +113,9 @@ job::Hardware hardware(const Json& json) {
     hardware.length = fields.textOr("length");
     if (fields.has("torque"))
         hardware.torque = typedValue(fields.child("torque"));
+    if (fields.has("at"))
+        for (const Json& mark : fields.list("at"))
+            hardware.at.push_back(photoMark(mark));
     return hardware;
 }
 

@@ -99,8 +99,11 @@ Draft taskNamed(const Id& job, const job::Task& task, const Id& supersedes) {
     return draft("task.named", job, task.id, body, supersedes);
 }
 
-Draft taskHeld(const Id& job, const Id& task, const std::string& waitingFor) {
-    return draft("task.held", job, task, {{"waiting_for", waitingFor}});
+Draft taskHeld(const Id& job, const Id& task, const std::string& waitingFor, job::Holds heldBy) {
+    Json body{{"waiting_for", waitingFor}};
+    if (heldBy != job::Holds::NotSaid)
+        body["held_by"] = job::code(heldBy);
+    return draft("task.held", job, task, body);
 }
 
 Draft taskResumed(const Id& job, const Id& task) {
@@ -115,6 +118,7 @@ Draft stepStripped(const Id& job, const job::StripStep& step, const Id& supersed
     put(body, "routing", step.routing);
     put(body, "let_out", step.letOut);
     put(body, "as_found", step.asFound);
+    put(body, "ends", step.ends);
     for (const job::Hardware& hardware : step.hardware)
         body["hardware"].push_back(toJson(hardware));
     for (const std::string& caution : step.cautions)
@@ -137,6 +141,9 @@ Draft gatheringDescribed(const Id& job, const wiring::Gathering& gathering, cons
     put(body, "latch", gathering.latch);
     put(body, "photo", gathering.photo);
     put(body, "step", gathering.step);
+    put(body, "condition", gathering.condition);
+    put(body, "treated", gathering.treated);
+    put(body, "replaces", gathering.replaces);
     put(body, "first", gathering.first);
     return draft("gathering.described", job, gathering.id, body, supersedes);
 }

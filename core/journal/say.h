@@ -32,7 +32,8 @@ struct JobPatch {
 [[nodiscard]] Draft findingNoted(const Id& job, const job::Finding& finding, const Id& supersedes = {});
 [[nodiscard]] Draft findingSettled(const Id& job, const Id& finding, const std::string& how);
 [[nodiscard]] Draft taskNamed(const Id& job, const job::Task& task, const Id& supersedes = {});
-[[nodiscard]] Draft taskHeld(const Id& job, const Id& task, const std::string& waitingFor);
+[[nodiscard]] Draft taskHeld(const Id& job, const Id& task, const std::string& waitingFor,
+                             job::Holds heldBy = job::Holds::NotSaid);
 [[nodiscard]] Draft taskResumed(const Id& job, const Id& task);
 [[nodiscard]] Draft stepStripped(const Id& job, const job::StripStep& step, const Id& supersedes = {});
 [[nodiscard]] Draft stepRefitted(const Id& job, const Id& step, const std::string& note = {});

@@ -1,6 +1,7 @@
 #include "core/store/jobrows.h"
 
 #include "core/job/standing.h"
+#include "core/job/waits.h"
 #include "core/store/searchrows.h"
 
 #include <nlohmann/json.hpp>
@@ -42,6 +43,7 @@ Cell list(const std::vector<std::string>& values) {
 void putLine(const JobState& state, RowSink& sink) {
     const job::Job& job = state.job;
     const job::Standing standing = job::standing(job);
+    const job::Waiting waits = job::waitingFor(job);
     const bool waiting =
         std::any_of(job.tasks.begin(), job.tasks.end(), [](const auto& t) { return t.waiting; });
     const auto unsafe =
@@ -52,7 +54,8 @@ void putLine(const JobState& state, RowSink& sink) {
              row(job.id, job.number, job.machine, state.around.machine, state.around.frameNumber, job.owner,
                  state.around.owner, job.reason, text(code(standing.moment)), text(standing.stopped.key),
                  list(standing.stopped.values), text(standing.next.key), list(standing.next.values),
-                 whole(waiting), whole(unsafe), whole(standing.lastAt)));
+                 whole(waiting), whole(unsafe), whole(standing.lastAt), text(code(waits.what)),
+                 text(waits.why.key), list(waits.why.values)));
 }
 
 // Key cells of an item after the stream, and the rows that it has.

@@ -184,7 +184,8 @@ private:
             "DESC, "
             "stream DESC LIMIT 1) "
             "WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = l.stream ORDER BY last_at DESC, "
-            "stream DESC LIMIT 1) ELSE l.stream END, search.rowid "
+            "stream DESC LIMIT 1) ELSE l.stream END, search.rowid, CASE l.kind WHEN 'finding' THEN "
+            "(SELECT severity FROM finding WHERE stream = l.stream AND id = l.subject) END "
             "FROM search JOIN search_line l ON l.rowid = search.rowid "
             "WHERE search MATCH ?1 AND search.rowid BETWEEN ?2 AND ?3 AND +search.rowid IN (SELECT value "
             "FROM "
@@ -201,8 +202,13 @@ private:
             };
             const auto place =
                 std::find(rows.begin(), rows.end(), row->getColumn(7).getInt64()) - rows.begin();
-            hits[static_cast<std::size_t>(place)] = {hitKind(text(0)), text(6), text(1),
-                                                     text(3),          text(4), text(5)};
+            hits[static_cast<std::size_t>(place)] = {hitKind(text(0)),
+                                                     text(6),
+                                                     text(1),
+                                                     text(3),
+                                                     text(4),
+                                                     text(5),
+                                                     job::severityFromCode(text(8))};
         }
         return hits;
     }
@@ -276,8 +282,8 @@ Result<std::vector<JobLine>> Store::jobs(std::size_t mostDone) const {
         // 'done' as it stands in the partial indexes of the schema: both halves are read from them.
         const std::string columns =
             "SELECT stream, number, machine, machine_label, frame_number, owner_name, reason, moment, "
-            "stopped_key, stopped_values, next_key, next_values, waiting, open_unsafe, last_at FROM "
-            "job_line ";
+            "stopped_key, stopped_values, next_key, next_values, waiting, open_unsafe, last_at, waits, "
+            "waits_key, waits_values FROM job_line ";
         Using row(state_->database.prepared(columns + "WHERE moment <> 'done' UNION ALL SELECT * FROM (" +
                                             columns +
                                             "WHERE moment = 'done' ORDER BY last_at DESC LIMIT ?) "
@@ -286,11 +292,21 @@ Result<std::vector<JobLine>> Store::jobs(std::size_t mostDone) const {
         const auto text = [&row](int column) { return row->getColumn(column).getString(); };
         std::vector<JobLine> lines;
         while (row->executeStep()) {
-            lines.push_back({text(0), text(1), text(2), text(3), text(4), text(5), text(6),
-                             job::momentFromCode(text(7)).value_or(job::Moment::TakeIn),
-                             message(text(8), text(9)), message(text(10), text(11)),
-                             row->getColumn(12).getInt() != 0, row->getColumn(13).getInt(),
-                             row->getColumn(14).getInt64()});
+            lines.push_back(
+                {text(0),
+                 text(1),
+                 text(2),
+                 text(3),
+                 text(4),
+                 text(5),
+                 text(6),
+                 job::momentFromCode(text(7)).value_or(job::Moment::TakeIn),
+                 message(text(8), text(9)),
+                 message(text(10), text(11)),
+                 row->getColumn(12).getInt() != 0,
+                 row->getColumn(13).getInt(),
+                 row->getColumn(14).getInt64(),
+                 {job::waitsFromCode(text(15)).value_or(job::Waits::Bench), message(text(16), text(17))}});
         }
         return lines;
     });

@@ -74,7 +74,7 @@ std::span<const Table> tables() {
         {"job_line",
          {"stream", "number", "machine", "machine_label", "frame_number", "owner", "owner_name", "reason",
           "moment", "stopped_key", "stopped_values", "next_key", "next_values", "waiting", "open_unsafe",
-          "last_at"},
+          "last_at", "waits", "waits_key", "waits_values"},
          1},
         {"photo",
          {"stream", "id", "media", "purpose", "about", "note", "width", "height", "taken_at", "entry",

@@ -166,7 +166,16 @@ CREATE INDEX machine_by_letters ON machine
     (replace(replace(replace(replace(replace(upper(frame_number), ' ', ''), '-', ''), '.', ''), '/', ''), '_', ''));
 )sql";
 
-constexpr std::array steps{Migration{1, schema1}, Migration{2, schema2}, Migration{3, schema3}};
+// What each machine waits for: the list of jobs is grouped by it. The rebuild that a new projection brings
+// fills it in.
+constexpr std::string_view schema4 = R"sql(
+ALTER TABLE job_line ADD COLUMN waits TEXT NOT NULL DEFAULT 'bench time';
+ALTER TABLE job_line ADD COLUMN waits_key TEXT NOT NULL DEFAULT '';
+ALTER TABLE job_line ADD COLUMN waits_values TEXT NOT NULL DEFAULT '[]';
+)sql";
+
+constexpr std::array steps{Migration{1, schema1}, Migration{2, schema2}, Migration{3, schema3},
+                           Migration{4, schema4}};
 
 } // namespace
 

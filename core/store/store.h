@@ -10,6 +10,7 @@
 
 #include "core/job/model.h"
 #include "core/job/standing.h"
+#include "core/job/waits.h"
 #include "core/journal/entry.h"
 #include "core/store/result.h"
 
@@ -45,6 +46,7 @@ struct JobLine {
     bool waiting{};   // a task of it waits
     int openUnsafe{}; // unsettled findings of severity unsafe
     job::TimeMs lastAt{};
+    job::Waiting waits; // what the machine waits for
 
     friend bool operator==(const JobLine&, const JobLine&) = default;
 };
@@ -55,9 +57,10 @@ struct Hit {
     HitKind kind{};
     Id job; // empty for a machine or an owner without a job
     Id subject;
-    std::string title;   // the line that was found
-    std::string snippet; // words around the hit; [ and ] stand round what matched
-    std::string machine; // the machine that it belongs to
+    std::string title;                       // the line that was found
+    std::string snippet;                     // words around the hit; [ and ] stand round what matched
+    std::string machine;                     // the machine that it belongs to
+    std::optional<job::Severity> severity{}; // of a finding
 
     friend bool operator==(const Hit&, const Hit&) = default;
 };

@@ -97,6 +97,9 @@ struct Gathering {
     std::optional<PhotoMark> first; // place 1 on the photo
     std::string photo;              // id of the photo that the places were read from
     std::string step;               // strip step that it belongs to; empty if none
+    std::string condition{};        // as found: "green on three pins, latch broken"
+    std::string treated{};          // what was done about it: "cleaned, contact grease"
+    std::string replaces{};         // the gathering in whose place this new part came; empty if none
     std::vector<Place> held;        // sorted by key; only places about which something is known
 
     [[nodiscard]] const Place* find(PlaceKey key) const; // null if nothing is known; owned by the gathering

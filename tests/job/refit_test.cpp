@@ -239,3 +239,56 @@ TEST_CASE("The mechanic's wish goes first where nothing speaks against it") {
     CHECK(titles(refitOrder(job)) ==
           std::vector<std::string>{"tail lamp", "old bearing", "spacer", "axle", "rod"});
 }
+
+TEST_CASE("A step is moved by hand where nothing forbids it, and otherwise the reason is given") {
+    Job job = rearWheel();
+    const auto up = moved(job, "tail lamp", true);
+    REQUIRE(up);
+    job.refitWish = *up;
+    CHECK(titles(refitOrder(job)) ==
+          std::vector<std::string>{"old bearing", "spacer", "tail lamp", "axle", "rod"});
+    CHECK(english(moved(job, "rod", true).error()) ==
+          "Not before: the task wheel has to be finished before brake.");
+    CHECK(english(moved(job, "axle", false).error()) ==
+          "Not before: the task wheel has to be finished before brake.");
+    job.refitWish = *moved(job, "tail lamp", true);
+    CHECK(titles(refitOrder(job))[1] == "tail lamp");
+    CHECK(english(moved(job, "axle", true).error()) ==
+          "Not before: spacer came off after axle, so it goes on first.");
+    CHECK(english(moved(job, "old bearing", true).error()) == "That is the first one already.");
+    CHECK(english(moved(job, "rod", false).error()) == "That is the last one already.");
+    putOn(job, "old bearing");
+    CHECK(english(moved(job, "old bearing", false).error()) == "That is on again already.");
+    CHECK_FALSE(moved(job, "no such step", true));
+}
+
+TEST_CASE("Whatever is moved, the order is the one that was shown with two places changed") {
+    std::mt19937 dice(77);
+    int accepted = 0;
+    for (int round = 0; round < 300; ++round) {
+        Job job = anyJob(dice);
+        for (StripStep& each : job.steps)
+            if (dice() % 4 == 0)
+                each.refitted = Refitted{};
+        const auto open = [](const Job& of) {
+            std::vector<Id> ids;
+            for (const RefitStep& each : refitOrder(of))
+                if (!each.done)
+                    ids.push_back(each.strip->id);
+            return ids;
+        };
+        std::vector<Id> before = open(job);
+        if (before.size() < 2)
+            continue;
+        const std::size_t at = dice() % before.size();
+        const bool earlier = dice() % 2 == 0;
+        const auto wish = moved(job, before[at], earlier);
+        if (!wish)
+            continue;
+        ++accepted;
+        job.refitWish = *wish;
+        std::swap(before[at], before[earlier ? at - 1 : at + 1]);
+        REQUIRE(open(job) == before);
+    }
+    CHECK(accepted > 50);
+}

@@ -68,12 +68,23 @@ Ledger work() {
     ledger.add(timeStarted("j", "span", "wheel"));
     ledger.add(timeStopped("j", "span"), "device-b");
     ledger.add(timeStopped("j", "span", 25));
+    ledger.add(taskHeld("j", "wheel", "the owner's word", job::Holds::Owner));
     ledger.add(taskFinished("j", "bearing"));
+    wiring::Gathering plug;
+    plug.id = "g";
+    plug.title = "tail plug";
+    plug.places = 4;
+    plug.condition = "green on two pins";
+    plug.treated = "cleaned, contact grease";
+    plug.replaces = "old";
+    ledger.add(gatheringDescribed("j", plug));
     job::StripStep step = stripStep("s", "rear wheel");
     step.task = "wheel";
     step.routing = "hose left of the shock";
     step.letOut = "none";
     step.asFound = "two threads showing";
+    step.ends = "tap, carburettor";
+    step.hardware.at(0).at = {{"photo", 0.25, 0.5}, {"photo", 0.75, 0.5}};
     ledger.add(stepStripped("j", step));
     ledger.add(refitNeeds("j", "s", {{"split pin"}, "grease", {"turn it"}, true, true}));
     ledger.add(refitSeenTo("j", "s", "turn it", true, "no stand"), "device-b");
@@ -125,6 +136,14 @@ TEST_CASE("Work is read back as it was said") {
     REQUIRE(job.spans.size() == 1);
     CHECK(job.spans[0].stopped->mechanic == "mechanic-device-b");
     CHECK(job.spans[0].minutes == 25);
+    CHECK(job.tasks[1].waitingFor == "the owner's word");
+    CHECK(job.tasks[1].heldBy == job::Holds::Owner);
+    CHECK(job.steps[0].ends == "tap, carburettor");
+    REQUIRE(job.steps[0].hardware.at(0).at.size() == 2);
+    CHECK(job.steps[0].hardware[0].at[1] == wiring::PhotoMark{"photo", 0.75, 0.5});
+    CHECK(job.gatherings.at(0).condition == "green on two pins");
+    CHECK(job.gatherings.at(0).replaces == "old");
+    CHECK(job.gatherings.at(0).treated == "cleaned, contact grease");
     CHECK(job.steps[0].routing == "hose left of the shock");
     CHECK(job.steps[0].asFound == "two threads showing");
     REQUIRE(job.steps[0].needs);
@@ -152,6 +171,8 @@ TEST_CASE("A task taken up again is not finished") {
     Ledger ledger = work();
     ledger.add(taskResumed("j", "bearing"));
     CHECK_FALSE(foldJob("j", ledger.entries).tasks[0].done);
+    ledger.add(taskResumed("j", "wheel"));
+    CHECK(foldJob("j", ledger.entries).tasks[1].heldBy == job::Holds::NotSaid);
 }
 
 TEST_CASE("Work whose body does not fit is refused with the field's name") {

@@ -125,7 +125,9 @@ TEST_CASE("several readings of one thing are brought into the tables of a store 
         SQLite::Database older((folder / "shop.db").string(), SQLite::OPEN_READWRITE);
         older.exec(
             "DROP INDEX part_by_letters; DROP INDEX machine_by_letters; ALTER TABLE reading DROP COLUMN "
-            "repeated; PRAGMA user_version = 2");
+            "repeated; ALTER TABLE job_line DROP COLUMN waits; ALTER TABLE job_line DROP COLUMN waits_key; "
+            "ALTER TABLE job_line DROP COLUMN waits_values; UPDATE device_state SET value = '3' "
+            "WHERE name = 'projection'; PRAGMA user_version = 2");
     }
     const Store store = must(Store::open(folder));
     CHECK(projections(folder) == wanted);
