@@ -3,12 +3,13 @@
 #include "core/job/cautions.h"
 #include "core/job/cost.h"
 #include "core/job/leaving.h"
-#include "core/job/proving.h"
 #include "core/wiring/readback.h"
+#include "platform/cli/closing.h"
 #include "platform/cli/job_json.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <iostream>
 #include <memory>
 
@@ -30,6 +31,19 @@ std::string hardwareInWords(const job::Hardware& hardware) {
     return words;
 }
 
+std::string_view headOf(job::Waits waits) {
+    switch (waits) {
+    case job::Waits::Bench: return "Bench time";
+    case job::Waits::Prove: return "To be proved";
+    case job::Waits::HandOver: return "Ready to hand over";
+    case job::Waits::Owner: return "The owner's answer";
+    case job::Waits::Parts: return "Parts";
+    case job::Waits::Outside: return "Something else";
+    case job::Waits::Nothing: break;
+    }
+    return "Handed over";
+}
+
 Exit list(const Context& context) {
     const auto store = openStore(context);
     if (!store)
@@ -44,10 +58,19 @@ Exit list(const Context& context) {
         printJson({{"jobs", all}});
         return Exit::Done;
     }
-    for (const store::JobLine& line : *jobs) {
+    // In groups of what they wait for, as on the screen; within a group as they come, last worked on first.
+    std::vector<store::JobLine> lines = *jobs;
+    std::stable_sort(lines.begin(), lines.end(), [](const store::JobLine& a, const store::JobLine& b) {
+        return a.waits.what < b.waits.what;
+    });
+    const store::JobLine* before = nullptr;
+    for (const store::JobLine& line : lines) {
+        if (before == nullptr || before->waits.what != line.waits.what)
+            say(fmt::format("{}:", headOf(line.waits.what)));
+        before = &line;
         say(fmt::format("{}  {}  {}  [{}]", line.number, line.machine, line.owner, job::code(line.moment)));
         say("    " + job::english(line.stopped));
-        say("    " + job::english(line.next));
+        say("    " + job::english(line.waits.why.key.empty() ? line.next : line.waits.why));
         if (line.openUnsafe > 0)
             say(fmt::format("    ! {} unsafe finding{} open", line.openUnsafe,
                             line.openUnsafe == 1 ? "" : "s"));
@@ -55,25 +78,6 @@ Exit list(const Context& context) {
             say("    a task waits");
     }
     return Exit::Done;
-}
-
-// A job with its store, or the exit code of the complaint.
-struct Opened {
-    store::Store store;
-    job::Job job;
-};
-
-tl::expected<Opened, Exit> openJob(const Context& context, const std::string& wanted) {
-    auto store = openStore(context);
-    if (!store)
-        return tl::unexpected(store.error());
-    const auto id = store->jobByNumberOrId(wanted);
-    if (!id)
-        return tl::unexpected(complain(id.error()));
-    auto job = store->job(*id);
-    if (!job)
-        return tl::unexpected(complain(job.error()));
-    return Opened{std::move(*store), std::move(*job)};
 }
 
 void showFindings(const job::Job& job) {
@@ -102,47 +106,6 @@ void showWiring(const job::Job& job) {
     }
 }
 
-std::string_view stateOf(const job::ToProve& proof) {
-    switch (proof.state) {
-    case job::ToProve::State::Proved: return "proved";
-    case job::ToProve::State::LeftOut: return "left out";
-    case job::ToProve::State::Open: break;
-    }
-    return proof.apart ? "apart" : "open";
-}
-
-void showProofs(const job::Job& job) {
-    for (const job::ToProve& proof : job::toProve(job))
-        say(fmt::format("  {:8} {}{}{}", stateOf(proof), job::english(proof.words),
-                        proof.note.empty() ? "" : "; " + proof.note,
-                        proof.secondedBy.empty() ? "" : "; second pair of eyes: " + proof.secondedBy));
-}
-
-void showCost(const job::Cost& cost) {
-    for (const job::CostRow& row : cost.rows)
-        say(fmt::format("  {}{}: {}", row.what.empty() ? "other work" : row.what,
-                        row.minutes > 0 ? fmt::format(", {} min", row.minutes) : "",
-                        job::money(row.net, cost.currency)));
-    say(fmt::format("  without tax {}, tax {}, together {}", job::money(cost.net, cost.currency),
-                    job::money(cost.tax, cost.currency), job::money(cost.gross, cost.currency)));
-    for (const job::Message& doubt : cost.doubts)
-        say("  ! " + job::english(doubt));
-}
-
-OrderedJson costJson(const job::Cost& cost) {
-    OrderedJson json{{"currency", cost.currency}, {"rows", OrderedJson::array()}};
-    const int places = job::currencyPlaces(cost.currency);
-    for (const job::CostRow& row : cost.rows)
-        json["rows"].push_back(
-            {{"what", row.what}, {"minutes", row.minutes}, {"net", job::written(row.net, places)}});
-    json["net"] = job::written(cost.net, places);
-    json["tax"] = job::written(cost.tax, places);
-    json["gross"] = job::written(cost.gross, places);
-    json["minutes"] = cost.minutes;
-    json["minutes_expected"] = cost.minutesExpected;
-    return json;
-}
-
 Exit show(const Context& context, const std::string& wanted) {
     const auto opened = openJob(context, wanted);
     if (!opened)
@@ -156,13 +119,7 @@ Exit show(const Context& context, const std::string& wanted) {
         for (const job::Against& against : job::againstLeaving(job))
             json["against_leaving"].push_back(
                 {{"stops", against.weighs == job::Weighs::Stops}, {"why", job::english(against.why)}});
-        json["to_prove"] = OrderedJson::array();
-        for (const job::ToProve& proof : job::toProve(job))
-            json["to_prove"].push_back({{"kind", job::code(proof.kind)},
-                                        {"what", job::english(proof.words)},
-                                        {"state", stateOf(proof)},
-                                        {"note", proof.note},
-                                        {"second_eyes", proof.secondedBy}});
+        json["to_prove"] = proofsJson(job);
         const auto cost = job::costOf(job, opened->store.now());
         json["cost"] = cost ? costJson(*cost) : OrderedJson(nullptr);
         printJson(json);
@@ -193,11 +150,11 @@ Exit show(const Context& context, const std::string& wanted) {
     for (const job::Part& each : job.parts)
         say(fmt::format("  {} {}: {}", each.name, each.number, job::code(each.state)));
     part("To prove", !job.steps.empty() || !job.gatherings.empty());
-    showProofs(job);
+    sayProofs(job);
     const auto cost = job::costOf(job, opened->store.now());
     part("Cost", cost.has_value());
     if (cost)
-        showCost(*cost);
+        sayCost(*cost);
     const auto against = job::againstLeaving(job);
     part("Before it leaves", !against.empty());
     for (const job::Against& each : against)
@@ -239,7 +196,8 @@ void addJobCommand(CLI::App& root, Context& context) {
     CLI::App* group = addCommand(root, "job", "Jobs: which there are, one of them, what is next on it",
                                  "undercowlctl job next 2026-031");
     group->require_subcommand(1);
-    addCommand(*group, "list", "All jobs, last worked on first", "undercowlctl job list")
+    addCommand(*group, "list", "All jobs, by what each waits for, last worked on first",
+               "undercowlctl job list")
         ->callback([&context] { context.action = [&context] { return list(context); }; });
     const auto add = [&](const char* name, const char* description,
                          Exit (*act)(const Context&, const std::string&)) {
@@ -252,6 +210,10 @@ void addJobCommand(CLI::App& root, Context& context) {
         });
     };
     add("show", "Everything known of one job", show);
+    add("rounds", "The rounds that were begun, check by check; exit 1 when one is without an answer",
+        showRounds);
+    add("proofs", "What must be proved before it leaves; exit 1 when something is open", showProofs);
+    add("cost", "What it costs: time, parts, tax; exit 1 when no terms are settled", showCost);
     add("next", "Where a job stopped and what is next; exit 1 when nothing is", next);
 }
 

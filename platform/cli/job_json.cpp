@@ -76,6 +76,8 @@ OrderedJson toJson(const store::JobLine& line) {
             {"moment", job::code(line.moment)},
             {"stopped", job::english(line.stopped)},
             {"next", job::english(line.next)},
+            {"waits_for", job::code(line.waits.what)},
+            {"why", line.waits.why.key.empty() ? job::english(line.next) : job::english(line.waits.why)},
             {"waiting", line.waiting},
             {"open_unsafe", line.openUnsafe},
             {"last_at", isoTime(line.lastAt)}};

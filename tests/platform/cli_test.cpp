@@ -41,11 +41,12 @@ TEST_CASE("wrong use is answered with exit 2 and words on standard error") {
 
 TEST_CASE("every command explains itself with an example and speaks JSON") {
     for (const char* command :
-         {"archive",     "archive export", "archive import", "archive verify", "backup",
-          "backup list", "backup now",     "backup write",   "backup verify",  "backup restore",
-          "store mend",  "store salvage",  "demo",           "find",           "handover",
-          "job",         "job list",       "job show",       "job next",       "labels",
-          "store",       "store check",    "store rebuild"}) {
+         {"archive",      "archive export", "archive import", "archive verify", "backup",
+          "backup list",  "backup now",     "backup write",   "backup verify",  "backup restore",
+          "store mend",   "store salvage",  "demo",           "find",           "handover",
+          "job",          "job list",       "job show",       "job next",       "labels",
+          "job rounds",   "job proofs",     "job cost",       "store",          "store check",
+          "store rebuild"}) {
         INFO(command);
         const Ran ran = ctl(std::string{command} + " --help");
         CHECK(ran.exit == 0);
@@ -108,7 +109,8 @@ TEST_CASE("job list tells where each job stopped and what is next") {
     const auto jobs = ctl("--json" + inShop() + "job list").json().at("jobs");
     CHECK(jobs.size() >= 4);
     for (const auto& job : jobs)
-        for (const char* field : {"id", "number", "machine", "owner", "moment", "stopped", "next"}) {
+        for (const char* field :
+             {"id", "number", "machine", "owner", "moment", "stopped", "next", "waits_for", "why"}) {
             INFO(field);
             CHECK_FALSE(job.at(field).get<std::string>().empty());
         }
@@ -174,6 +176,31 @@ TEST_CASE("The demo's finished jobs were proved, and the one that is not says so
                               Contains("warns  unsafe, and Mats Oort does not want it put right"));
     const auto against = ctl("job show 2026-030 --json" + inShop()).json().at("against_leaving");
     CHECK(against.at(0).at("stops") == true);
+}
+
+TEST_CASE("rounds, proofs and cost answer in words and in JSON, and no where something is open") {
+    const Ran proved = ctl("job proofs 2025-018" + inShop());
+    CHECK(proved.exit == 0);
+    CHECK_THAT(proved.out, Contains("second pair of eyes: Tove"));
+    const Ran open = ctl("job proofs 2026-030 --json" + inShop());
+    CHECK(open.exit == 1);
+    CHECK(open.json().at("open") == 3);
+    const auto cost = ctl("job cost 2025-018 --json" + inShop()).json().at("cost");
+    CHECK(cost.at("net") == "91.50"); // 70 minutes at 54.00, shoes at 22.50, 6.00
+    CHECK(cost.at("gross") == "108.89");
+    CHECK_THAT(ctl("job cost 2025-018" + inShop()).out, Contains("91.50"));
+    CHECK(ctl("job cost 2026-032" + inShop()).exit == 1);
+    CHECK(ctl("job rounds 2025-018" + inShop()).exit == 0);
+    const Ran begun = ctl("job rounds 2026-029 --json" + inShop());
+    CHECK(begun.exit == 1);
+    const auto rounds = begun.json();
+    CHECK(rounds.at("open") == 2);
+    std::size_t found = 0;
+    for (const auto& check : rounds.at("rounds").at(0).at("checks"))
+        found += check.at("answer") == "found" ? 1 : 0;
+    CHECK(found == 2);
+    CHECK_THAT(ctl("job rounds 2026-029" + inShop()).out,
+               Contains("not done tail lamp") || Contains("not done lights and signals: tail lamp"));
 }
 
 TEST_CASE("find answers with hits, or with no") {
