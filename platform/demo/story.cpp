@@ -1,5 +1,6 @@
 #include "platform/demo/story.h"
 
+#include "platform/demo/ending.h"
 #include "platform/demo/judge.h"
 
 #include "core/job/cautions.h"
@@ -55,7 +56,8 @@ Draft task(Number number, const Json& saying) {
 
 Draft hold(Number number, const Json& saying) {
     return journal::taskHeld(Teller::id(number, ""), Teller::id(number, text(saying, "hold")),
-                             text(saying, "for"));
+                             text(saying, "for"),
+                             job::holdsFromCode(text(saying, "by")).value_or(job::Holds::NotSaid));
 }
 
 Draft strip(Number number, const Json& saying) {
@@ -67,6 +69,9 @@ Draft strip(Number number, const Json& saying) {
     step.bag = text(saying, "bag");
     step.note = text(saying, "note");
     step.asFound = text(saying, "as found");
+    step.routing = text(saying, "routing");
+    step.ends = text(saying, "ends");
+    step.letOut = text(saying, "let out");
     step.cautions = job::cautionsFor(step.title);
     if (saying.contains("hardware"))
         for (const Json& each : saying.at("hardware")) {
@@ -76,6 +81,10 @@ Draft strip(Number number, const Json& saying) {
             hardware.thread = text(each, "thread");
             hardware.length = text(each, "length");
             hardware.torque = value(each, "torque");
+            if (each.contains("at"))
+                for (const Json& mark : each.at("at"))
+                    hardware.at.push_back({Teller::id(number, "photo " + text(each, "photo")),
+                                           mark.at(0).get<double>(), mark.at(1).get<double>()});
             step.hardware.push_back(std::move(hardware));
         }
     return journal::stepStripped(Teller::id(number, ""), step);
@@ -105,6 +114,7 @@ Draft reading(Number number, const Json& saying) {
     job::Reading reading;
     reading.id = Teller::id(number, keyOf(saying, "reading"));
     reading.what = text(saying, "reading");
+    reading.about = about(number, saying);
     reading.value = value(saying, "value").value_or(job::TypedValue{});
     reading.instrument = text(saying, "instrument");
     reading.uncertainty = text(saying, "uncertainty");
@@ -180,12 +190,14 @@ struct Kind {
 };
 
 // Looked through in this order: a strip step names its task too, so "strip" comes before "task".
-constexpr std::array kinds{Kind{"finding", finding},  Kind{"settle", settle},      Kind{"strip", strip},
-                           Kind{"task", task},        Kind{"hold", hold},          Kind{"refit", refit},
-                           Kind{"part", part},        Kind{"reading", reading},    Kind{"memo", memo},
-                           Kind{"recheck", recheck},  Kind{"hand over", handOver}, Kind{"see", see},
-                           Kind{"refuse", refuse},    Kind{"approve", approve},    Kind{"work", work},
-                           Kind{"function", function}};
+constexpr std::array kinds{
+    Kind{"finding", finding},   Kind{"settle", settle},      Kind{"strip", strip},
+    Kind{"task", task},         Kind{"hold", hold},          Kind{"refit", refit},
+    Kind{"part", part},         Kind{"reading", reading},    Kind{"memo", memo},
+    Kind{"recheck", recheck},   Kind{"hand over", handOver}, Kind{"see", see},
+    Kind{"refuse", refuse},     Kind{"approve", approve},    Kind{"work", work},
+    Kind{"function", function}, Kind{"prove", proof},        Kind{"seconded", seconded},
+    Kind{"ridden", ridden},     Kind{"cost", cost},          Kind{"works now", worksNow}};
 
 const Json* jobNamed(const Json& shop, Number number) {
     for (const Json& job : shop.at("jobs"))
@@ -258,6 +270,10 @@ store::Result<std::vector<Draft>> Teller::tell(const std::string& number, const 
         return open(number);
     if (saying.contains("photo"))
         return photo(number, saying);
+    if (saying.contains("round"))
+        return toldRound(number, saying);
+    if (saying.contains("sign"))
+        return toldSignature(store_, assets_, number, saying);
     const auto kind = std::find_if(kinds.begin(), kinds.end(),
                                    [&](const Kind& each) { return saying.contains(each.name); });
     if (kind == kinds.end())
