@@ -32,6 +32,24 @@ Column {
         onTriggered: machines.open()
     }
 
+    ListRow {
+        aside: root.finder.waitings[root.finder.waits] ?? ""
+        iconName: "clock"
+        title: qsTr("Waits for")
+        width: parent.width
+
+        onTriggered: waitings.open()
+    }
+
+    Choice {
+        current: root.finder.severity
+        label: qsTr("Findings")
+        options: [qsTr("All"), qsTr("Unsafe"), qsTr("Soon"), qsTr("Note")]
+        width: parent.width
+
+        onChosen: index => root.finder.severity = index
+    }
+
     Choice {
         current: root.finder.state
         label: qsTr("Job")
@@ -58,6 +76,16 @@ Column {
         title: qsTr("What kind?")
 
         onChosen: index => root.finder.kind = index
+    }
+
+    ChoiceSheet {
+        id: waitings
+
+        current: root.finder.waits
+        options: root.finder.waitings
+        title: qsTr("Machines that wait for what?")
+
+        onChosen: index => root.finder.waits = index
     }
 
     ChoiceSheet {

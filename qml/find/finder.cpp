@@ -90,13 +90,17 @@ bool Finder::passes(const Found& found) const {
         return false;
     if (!machine_.isEmpty() && text(found.hit.machine) != machine_)
         return false;
-    if (state_ == 0 && age_ == 0)
+    if (severity_ > 0 && (!found.hit.severity || static_cast<int>(*found.hit.severity) != severity_ - 1))
+        return false;
+    if (state_ == 0 && age_ == 0 && waits_ == 0)
         return true;
     if (!found.job)
         return false;
     const bool done = found.job->moment == job::Moment::Done;
     if ((state_ == 1 && done) || (state_ == 2 && !found.job->waiting) ||
         (state_ == 3 && found.job->openUnsafe == 0) || (state_ == 4 && !done))
+        return false;
+    if (waits_ > 0 && static_cast<int>(found.job->waits.what) != waits_ - 1)
         return false;
     return age_ == 0 || found.job->lastAt >= session_->now() - age_ * msPerDay;
 }
@@ -137,6 +141,14 @@ void Finder::setKind(int kind) {
     set(kind_, kind);
 }
 
+void Finder::setSeverity(int severity) {
+    set(severity_, severity);
+}
+
+void Finder::setWaits(int waits) {
+    set(waits_, waits);
+}
+
 void Finder::setState(int state) {
     set(state_, state);
 }
@@ -149,6 +161,13 @@ void Finder::setMachine(const QString& machine) {
     set(machine_, machine);
 }
 
+QStringList Finder::waitings() const {
+    QStringList all{tr("anything")};
+    for (int waits = 0; waits < static_cast<int>(job::Waits::Nothing); ++waits)
+        all += ui::words(static_cast<job::Waits>(waits));
+    return all;
+}
+
 QStringList Finder::kinds() const {
     QStringList all{tr("everything")};
     for (int kind = 0; kind < kindCount; ++kind)
@@ -157,7 +176,7 @@ QStringList Finder::kinds() const {
 }
 
 bool Finder::filtered() const {
-    return kind_ != 0 || state_ != 0 || age_ != 0 || !machine_.isEmpty();
+    return kind_ != 0 || severity_ != 0 || waits_ != 0 || state_ != 0 || age_ != 0 || !machine_.isEmpty();
 }
 
 QString Finder::jobOf(int row) const {

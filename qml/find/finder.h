@@ -27,8 +27,11 @@ class Finder : public QObject {
     Q_PROPERTY(int kind READ kind WRITE setKind NOTIFY filtersChanged)
     Q_PROPERTY(int state READ state WRITE setState NOTIFY filtersChanged)
     Q_PROPERTY(int age READ age WRITE setAge NOTIFY filtersChanged)
+    Q_PROPERTY(int severity READ severity WRITE setSeverity NOTIFY filtersChanged)
+    Q_PROPERTY(int waits READ waits WRITE setWaits NOTIFY filtersChanged)
     Q_PROPERTY(QString machine READ machine WRITE setMachine NOTIFY filtersChanged)
     Q_PROPERTY(QStringList kinds READ kinds CONSTANT)
+    Q_PROPERTY(QStringList waitings READ waitings CONSTANT)
     Q_PROPERTY(QStringList machines READ machines NOTIFY searchedChanged)
     Q_PROPERTY(bool filtered READ filtered NOTIFY filtersChanged)
 
@@ -40,11 +43,17 @@ public:
     [[nodiscard]] bool searched() const { return searched_; } // the list answers the words that stand there
     [[nodiscard]] LineModel* hits() { return &hits_; }
 
-    // What is left out of the list. kind: index into kinds, 0 for all. state: 0 any, 1 in the shop, 2 waits,
-    // 3 has something unsafe open, 4 handed over. age: worked on in the last so many days, 0 for ever.
+    // What is left out of the list. kind: index into kinds, 0 for all. severity: of findings, 0 for all, 1
+    // unsafe, 2 soon, 3 note. waits: index into waitings, 0 for all. state: 0 any, 1 in the shop, 2 a task
+    // waits, 3 has something unsafe open, 4 handed over. age: worked on in the last so many days, 0 for ever.
     // machine: one of machines, empty for all.
     [[nodiscard]] int kind() const { return kind_; }
     void setKind(int kind);
+    [[nodiscard]] int severity() const { return severity_; }
+    void setSeverity(int severity);
+    [[nodiscard]] int waits() const { return waits_; }
+    void setWaits(int waits);
+    [[nodiscard]] QStringList waitings() const;
     [[nodiscard]] int state() const { return state_; }
     void setState(int state);
     [[nodiscard]] int age() const { return age_; }
@@ -86,6 +95,8 @@ private:
     std::vector<Found> found_;
     JobLines jobLines_; // read with the first search: a shop may hold ten thousand
     int kind_{};
+    int severity_{};
+    int waits_{};
     int state_{};
     int age_{};
     QString machine_;

@@ -118,7 +118,7 @@ ShopPage {
         title: qsTr("Prove")
         width: parent.width
 
-        onTriggered: root.opens("ProvePage", {})
+        onTriggered: root.opens("ProofsPage", {})
     }
 
     ListRow {

@@ -16,7 +16,10 @@ ShopPage {
             text: qsTr("Keep the signature")
             width: parent.width
 
-            onTriggered: view.keep(pad, name.commit())
+            onTriggered: {
+                root.leaving();
+                view.keep(pad, draft);
+            }
         },
         ActionButton {
             enabled: !pad.empty
@@ -33,7 +36,26 @@ ShopPage {
 
         session: root.session
 
-        onKept: root.leaves()
+        onKept: {
+            draft.said();
+            root.leaves();
+        }
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "signature/" + root.session.jobId
+        jobId: root.session.jobId
+        session: root.session
+        title: root.title
+
+        onReadyChanged: {
+            if (ready && !begun)
+                fill({
+                    "name": view.owner
+                });
+        }
     }
 
     Label {
@@ -41,12 +63,12 @@ ShopPage {
         width: parent.width
     }
 
-    TextEntry {
-        id: name
-
+    DraftEntry {
+        draft: draft
         error: view.errors.name ?? ""
         label: qsTr("Who signs")
-        value: view.owner
+        name: "name"
+        page: root
         width: parent.width
     }
 

@@ -12,6 +12,8 @@
 #include <QPointer>
 #include <QThreadPool>
 
+#include <algorithm>
+
 namespace undercowl::ui {
 
 namespace {
@@ -56,19 +58,36 @@ void HandOverView::showWarnings(const job::Job& job) {
             {.id = QString::number(lines.size()), .title = title, .detail = detail, .mark = mark});
     };
     stopped_ = !job::mayLeave(job);
+    // Open proofs stand together: they are ticked on one page.
+    std::vector<QString> unproved;
     for (const job::Against& against : job::againstLeaving(job)) {
         const bool stops = against.weighs == job::Weighs::Stops;
+        if (stops && against.way != job::Against::Way::SettleOrRefuse) {
+            unproved.push_back(words(against.why));
+            continue;
+        }
         const bool refusable = against.way == job::Against::Way::SettleOrRefuse;
-        lines.push_back({.id = QString::number(lines.size()),
-                         .title = words(against.why),
-                         .detail = !stops      ? QString()
-                                   : refusable ? tr("Settle it, or record that the owner does not want it.")
-                                               : tr("Do it, or say why it is left out."),
-                         .more = refusable                                 ? QStringLiteral("LookOverPage")
-                                 : against.way == job::Against::Way::Prove ? QStringLiteral("ProvePage")
-                                 : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
-                                                                           : QString(),
-                         .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
+        lines.push_back(
+            {.id = QString::number(lines.size()),
+             .title = words(against.why),
+             .detail = refusable ? tr("Settle it, or record that the owner does not want it.") : QString(),
+             .more = refusable                                 ? QStringLiteral("LookOverPage")
+                     : against.way == job::Against::Way::Prove ? QStringLiteral("ProvePage")
+                     : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
+                                                               : QString(),
+             .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
+    }
+    if (!unproved.empty()) {
+        const auto at = std::ranges::find_if(lines, [](const Line& line) { return line.mark != u"unsafe"; });
+        const QStringList all(unproved.begin(), unproved.end());
+        lines.insert(
+            at, {.id = QStringLiteral("proofs"),
+                 .title = unproved.size() == 1
+                              ? all.front()
+                              : tr("%n not done or not proved", "", static_cast<int>(all.size())),
+                 .detail = unproved.size() == 1 ? tr("Do it, or say why it is left out.") : all.join(u'\n'),
+                 .more = QStringLiteral("ProofsPage"),
+                 .mark = QStringLiteral("unsafe")});
     }
     for (const auto& step : job.steps)
         if (!step.refitted)

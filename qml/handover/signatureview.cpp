@@ -20,7 +20,10 @@ void SignatureView::show(const Snapshot& snapshot) {
     picture_ = signature ? session()->mediaUrl(text(signature->media)) : QUrl();
 }
 
-void SignatureView::keep(SignaturePad* pad, const QString& name) {
+void SignatureView::keep(SignaturePad* pad, FormDraft* draft) {
+    if (draft == nullptr)
+        return;
+    const QString name = draft->text(QStringLiteral("name"));
     QVariantMap errors;
     if (utf8(name).empty())
         errors[QStringLiteral("name")] = tr("Type who signs.");
@@ -45,7 +48,7 @@ void SignatureView::keep(SignaturePad* pad, const QString& name) {
             signature.media = media->name;
             return store.append(std::array{journal::ownerSigned(job, signature)});
         },
-        {.undoText = tr("Signed"), .form = {}},
+        {.undoText = tr("Signed"), .form = draft->form()},
         [this, self = QPointer(this)](const Entries& said) {
             if (said && self != nullptr)
                 emit kept();

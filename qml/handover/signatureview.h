@@ -2,6 +2,7 @@
 #pragma once
 
 #include "qml/handover/signaturepad.h"
+#include "qml/shell/formdraft.h"
 #include "qml/shell/jobscreen.h"
 
 #include <QUrl>
@@ -23,8 +24,8 @@ public:
     [[nodiscard]] const QString& signedBy() const { return signedBy_; } // with the day; empty: not signed yet
     [[nodiscard]] const QUrl& picture() const { return picture_; }
 
-    // Refused without a name or an empty pad.
-    Q_INVOKABLE void keep(undercowl::ui::SignaturePad* pad, const QString& name);
+    // The form's value: name. Refused without one, or with an empty pad.
+    Q_INVOKABLE void keep(undercowl::ui::SignaturePad* pad, undercowl::ui::FormDraft* draft);
 
 signals:
     void kept(); // the sync has returned

@@ -17,6 +17,7 @@ Panel {
     property bool settledAlready: false
 
     signal chosen(id: string)
+    signal memo(id: string)
     signal photo(id: string)
     signal refused(id: string)
     signal settled(id: string)
@@ -83,6 +84,14 @@ Panel {
 
             onTriggered: root.settled(root.lineId)
         }
+    }
+
+    ActionButton {
+        text: qsTr("Memo")
+        visible: !root.settledAlready
+        width: parent.width
+
+        onTriggered: root.memo(root.lineId)
     }
 
     Column {

@@ -64,6 +64,10 @@ ShopPage {
             onChosen: id => root.opens("FindingPage", {
                 "finding": id
             })
+            onMemo: id => root.opens("MemoPage", {
+                "about": id,
+                "machine": title
+            })
             onPhoto: id => root.opens("CameraPage", {
                 "jobId": root.session.jobId,
                 "purpose": "finding",

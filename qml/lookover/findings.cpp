@@ -27,6 +27,9 @@ Line lineOf(const ShopSession& session, const job::Job& job, const job::Finding&
     if (planned && !finding.settled)
         line.detail +=
             (line.detail.isEmpty() ? QString() : QStringLiteral(" · ")) + Findings::tr("is a task");
+    for (const job::Memo& memo : job.memos)
+        if (memo.about == finding.id && !memo.text.empty())
+            line.detail += (line.detail.isEmpty() ? QString() : QStringLiteral("\n")) + text(memo.text);
     if (const auto photos = job::photosAbout(job, finding.id); !photos.empty())
         line.picture = session.mediaUrl(text(photos.front()->media));
     return line;

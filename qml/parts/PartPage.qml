@@ -11,17 +11,35 @@ ShopPage {
     property string part: ""
 
     title: view.title
-    footer: ActionButton {
-        kind: ActionButton.Main
-        lift: true
-        text: qsTr("Keep")
-        width: parent.width
+    footer: [
+        ActionButton {
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Keep")
+            width: parent.width
 
-        onTriggered: {
-            root.leaving();
-            view.keep(draft);
+            onTriggered: {
+                root.leaving();
+                view.keep(draft);
+            }
+        },
+        ActionButton {
+            iconName: "camera"
+            lift: true
+            text: qsTr("Old one beside the new one")
+            width: parent.width
+
+            onTriggered: {
+                root.leaving();
+                root.opens("CameraPage", {
+                    "jobId": root.session.jobId,
+                    "purpose": "other",
+                    "about": root.part,
+                    "title": view.title
+                });
+            }
         }
-    }
+    ]
 
     PartForm {
         id: view
@@ -44,6 +62,16 @@ ShopPage {
             if (ready && !begun)
                 fill(view.known());
         }
+    }
+
+    PhotoFrame {
+        crop: false
+        description: qsTr("Old and new part side by side")
+        enlarges: true
+        height: visible ? width * 9 / 16 : 0
+        source: view.photo
+        visible: source.toString() !== ""
+        width: parent.width
     }
 
     Choice {

@@ -36,6 +36,8 @@ Enum chosen(const FormDraft& draft, const char* name, int count, Enum fallback) 
 void PartForm::show(const Snapshot& snapshot) {
     const auto* part = partOf(this->snapshot(), part_);
     title_ = part == nullptr ? tr("Part") : text(part->name);
+    const auto photos = job::photosAbout(snapshot.job, part_.toStdString());
+    photo_ = photos.empty() ? QUrl() : session()->mediaUrl(text(photos.back()->media));
     subjects_.clear();
     subjectIds_.clear();
     const auto add = [&](const Id& id, const std::string& words) {

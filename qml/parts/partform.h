@@ -5,6 +5,7 @@
 #include "qml/shell/jobscreen.h"
 
 #include <QStringList>
+#include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 namespace undercowl::ui {
@@ -16,6 +17,7 @@ class PartForm : public undercowl::ui::JobScreen {
     QML_ELEMENT
     Q_PROPERTY(QString part MEMBER part_ REQUIRED)
     Q_PROPERTY(QString title READ title NOTIFY changed)
+    Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
     Q_PROPERTY(QStringList states READ states CONSTANT)
     Q_PROPERTY(QStringList fits READ fits CONSTANT)
     Q_PROPERTY(QStringList subjects READ subjects NOTIFY changed)
@@ -24,6 +26,7 @@ public:
     using JobScreen::JobScreen;
 
     [[nodiscard]] QString title() const { return title_; }
+    [[nodiscard]] const QUrl& photo() const { return photo_; } // the last one of it; empty if none
     [[nodiscard]] QStringList states() const;
     [[nodiscard]] QStringList fits() const;
     [[nodiscard]] const QStringList& subjects() const { return subjects_; } // findings, then steps
@@ -41,6 +44,7 @@ protected:
 
 private:
     QString part_, title_;
+    QUrl photo_;
     QStringList subjects_;
     std::vector<Id> subjectIds_;
 };

@@ -14,6 +14,21 @@ ShopPage {
         id: view
 
         session: root.session
+
+        // The same one may look at the next; the name goes once everything is signed.
+        onSaidSo: {
+            if (view.toSign === 0)
+                draft.discard();
+        }
+    }
+
+    FormDraft {
+        id: draft
+
+        form: "eyes/" + root.session.jobId
+        jobId: root.session.jobId
+        session: root.session
+        title: root.title
     }
 
     EmptyState {
@@ -31,11 +46,14 @@ ShopPage {
         width: parent.width
     }
 
-    TextEntry {
+    DraftEntry {
         id: by
 
+        draft: draft
         error: view.errors.by ?? ""
         label: qsTr("Who looks")
+        name: "by"
+        page: root
         visible: view.seconds.count > 0
         width: parent.width
     }

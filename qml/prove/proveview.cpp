@@ -69,6 +69,10 @@ void ProveView::leaveOut(const QString& reason) {
     answer(true, utf8(reason), tr("Left out"));
 }
 
+int ProveView::toSign() const {
+    return static_cast<int>(std::ranges::count(seconds_.lines(), false, &Line::on));
+}
+
 void ProveView::second(int line, const QString& by) {
     if (line < 0 || line >= static_cast<int>(forEyes_.size()))
         return;
@@ -79,7 +83,11 @@ void ProveView::second(int line, const QString& by) {
     setErrors({});
     const auto& proof = forEyes_[static_cast<std::size_t>(line)];
     session()->say({journal::secondEyesGiven(jobId(), {proof.subject, proof.what, utf8(by), {}})},
-                   {.undoText = tr("Signed by %1").arg(by.trimmed()), .form = {}});
+                   {.undoText = tr("Signed by %1").arg(by.trimmed()), .form = {}},
+                   [this, self = QPointer(this)](const Entries& said) {
+                       if (said && self != nullptr)
+                           emit saidSo();
+                   });
 }
 
 } // namespace undercowl::ui

@@ -14,12 +14,14 @@ class ProveView : public undercowl::ui::CheckWalk {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* seconds READ seconds CONSTANT)
+    Q_PROPERTY(int toSign READ toSign NOTIFY changed)
     Q_PROPERTY(int apart READ apart NOTIFY changed)
 
 public:
     using CheckWalk::CheckWalk;
 
     [[nodiscard]] LineModel* seconds() { return &seconds_; }
+    [[nodiscard]] int toSign() const; // of 'seconds', how many nobody has signed
     [[nodiscard]] int apart() const { return apart_; }
 
     Q_INVOKABLE void proved(const QString& how);          // may be empty

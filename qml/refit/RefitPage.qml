@@ -132,9 +132,11 @@ ShopPage {
     }
 
     PhotoFrame {
+        crop: marks.length === 0 // no ring is cut off
         description: qsTr("Photo of %1 when it was stripped").arg(refit.title)
         enlarges: true
         height: Math.round(width * 0.5)
+        marks: refit.marks
         source: refit.photo
         visible: source.toString() !== ""
         width: parent.width
@@ -156,6 +158,18 @@ ShopPage {
     }
 
     Repeater {
+        model: refit.pieces
+
+        Label {
+            required property string modelData
+
+            mono: true
+            text: modelData
+            width: parent?.width ?? 0
+        }
+    }
+
+    Repeater {
         model: refit.torques
 
         Label {
@@ -166,6 +180,12 @@ ShopPage {
             text: modelData
             width: parent?.width ?? 0
         }
+    }
+
+    Label {
+        text: refit.details
+        visible: text !== ""
+        width: parent.width
     }
 
     CautionBox {

@@ -1,6 +1,8 @@
-// All refit steps in their order; tasks that wait are marked, any step can be chosen.
+// All refit steps in their order; tasks that wait are marked, any step can be chosen. The order is changed by taps: one
+// chooses the step, the next move it.
 // Qt 6.4 cannot bind a delegate to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 knows no members of a map:
+// qmllint disable unqualified type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -8,12 +10,65 @@ import Undercowl.Style
 ShopPage {
     id: root
 
-    title: qsTr("Refit steps")
+    property bool ordering: false
+    property string chosen: ""
+
+    title: ordering ? qsTr("Which goes on first?") : qsTr("Refit steps")
+    footer: Row {
+        id: ways
+
+        readonly property real half: (width - spacing) / 2
+
+        spacing: Theme.targetGap
+        visible: root.ordering
+        width: parent.width
+
+        ActionButton {
+            enabled: root.chosen !== ""
+            lift: true
+            text: qsTr("Earlier")
+            width: ways.half
+
+            onTriggered: refit.reorder(root.chosen, true)
+        }
+
+        ActionButton {
+            enabled: root.chosen !== ""
+            lift: true
+            text: qsTr("Later")
+            width: ways.half
+
+            onTriggered: refit.reorder(root.chosen, false)
+        }
+    }
+    tools: IconButton {
+        iconName: root.ordering ? "done" : "edit"
+        text: root.ordering ? qsTr("The order is right") : qsTr("Change the order")
+        visible: refit.steps.count > 1
+
+        onTriggered: {
+            root.ordering = !root.ordering;
+            root.chosen = "";
+        }
+    }
 
     RefitView {
         id: refit
 
         session: root.session
+    }
+
+    Label {
+        text: qsTr("Touch a step, then Earlier or Later.")
+        tone: Theme.quiet
+        visible: root.ordering
+        width: parent.width
+    }
+
+    CautionBox {
+        text: refit.errors.order ?? ""
+        visible: root.ordering && text !== ""
+        width: parent.width
     }
 
     Repeater {
@@ -30,12 +85,19 @@ ShopPage {
             aside: mark === "waiting" ? qsTr("waits for %1").arg(model.aside) : detail
             done: on
             iconName: mark === "waiting" ? "clock" : "step"
+            chosen: root.ordering && root.chosen === lineId
+            opens: !root.ordering
             remark: on ? qsTr("done") : ""
             width: parent?.width ?? 0
 
-            onTriggered: root.opens("RefitPage", {
-                "step": lineId
-            })
+            onTriggered: {
+                if (root.ordering)
+                    root.chosen = lineId;
+                else
+                    root.opens("RefitPage", {
+                        "step": lineId
+                    });
+            }
         }
     }
 }

@@ -3,6 +3,7 @@
 #include "core/job/cautions.h"
 #include "core/job/refit.h"
 #include "core/journal/say.h"
+#include "core/journal/saywork.h"
 #include "core/talk/readback.h"
 #include "core/wiring/readback.h"
 #include "qml/shell/words.h"
@@ -34,16 +35,16 @@ QString readBackOf(const wiring::Gathering& gathering) {
     return RefitView::tr("%1 of %2 wires read back").arg(done).arg(all);
 }
 
-QString notesOf(const job::StripStep& step) {
-    QStringList notes{text(step.note)};
-    if (!step.routing.empty())
-        notes += RefitView::tr("Routing: %1").arg(text(step.routing));
-    if (!step.asFound.empty())
-        notes += RefitView::tr("As found: %1").arg(text(step.asFound));
-    if (!step.letOut.empty())
-        notes += RefitView::tr("Let out: %1").arg(text(step.letOut));
-    notes.removeAll(QString());
-    return notes.join(u'\n');
+// The one on which the most hardware was placed, otherwise the last.
+const job::Photo* photoOf(const job::RefitStep& step) {
+    const job::Photo* best = nullptr;
+    qsizetype most = 0;
+    for (const job::Photo* photo : step.photos)
+        if (const auto marks = marksOn(*step.strip, photo->id).size(); best == nullptr || marks >= most) {
+            best = photo;
+            most = marks;
+        }
+    return best;
 }
 
 // Whole sentences, so that the voice pauses between them.
@@ -83,7 +84,8 @@ void RefitView::show(const Snapshot& snapshot) {
         step_.position = QStringLiteral("%1 / %2").arg(at - order.begin() + 1).arg(order.size());
         step_.title = text(strip.title);
         step_.holds = hardwareText(strip);
-        step_.note = notesOf(strip);
+        step_.note = text(strip.note);
+        step_.details = notesOf(strip).join(u'\n');
         step_.waiting = at->waiting;
         step_.waitsFor = whatItWaitsFor(snapshot.job, strip);
         step_.done = at->done;
@@ -97,8 +99,13 @@ void RefitView::show(const Snapshot& snapshot) {
         step_.spokenTorques = aloud(talk::torqueSentences(strip));
         for (const std::string& key : strip.cautions)
             step_.cautions += coreWords(job::englishCaution(key));
-        if (!at->photos.empty())
-            step_.photo = session()->mediaUrl(text(at->photos.back()->media));
+        if (const auto* photo = photoOf(*at)) {
+            step_.photo = session()->mediaUrl(text(photo->media));
+            step_.marks = marksOn(strip, photo->id);
+            if (!step_.marks.isEmpty())
+                for (std::size_t i = 0; i < strip.hardware.size(); ++i)
+                    step_.pieces += QStringLiteral("%1  %2").arg(i + 1).arg(hardwareText(strip.hardware[i]));
+        }
         QStringList behind;
         for (const job::StripStep* other : at->behind)
             behind += text(other->title);
@@ -157,6 +164,26 @@ void RefitView::refit(const QString& note) {
     chosen_.clear();
     session()->say({journal::stepRefitted(jobId(), step_.id.toStdString(), utf8(note))},
                    {.undoText = tr("Refitted: %1").arg(step_.title), .form = {}},
+                   [self = QPointer(this)](const Entries& /*said*/) {
+                       if (self == nullptr)
+                           return;
+                       self->saying_ = false;
+                       emit self->changed();
+                   });
+}
+
+void RefitView::reorder(const QString& step, bool earlier) {
+    const auto now = snapshot();
+    if (now == nullptr || saying_)
+        return;
+    const auto wish = job::moved(now->job, step.toStdString(), earlier);
+    if (!wish) {
+        setErrors({{QStringLiteral("order"), words(wish.error())}});
+        return;
+    }
+    setErrors({});
+    saying_ = true;
+    session()->say({journal::refitWished(jobId(), *wish)}, {.undoText = tr("Order changed"), .form = {}},
                    [self = QPointer(this)](const Entries& /*said*/) {
                        if (self == nullptr)
                            return;

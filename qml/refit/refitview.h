@@ -11,6 +11,8 @@ namespace undercowl::ui {
 
 // step         id of the step on the screen: the chosen one, otherwise the next to do; empty: none
 // position     "3 / 12": which one in refit order
+// details      routing, ends, adjustment as found, fluids let out: a line each
+// marks        where the hardware sits on the photo; pieces: what the numbers in the rings stand for
 // holds        hardware and bag; torques: "screw M5: 9.3 N.m", one line each
 // behind       what has to go on first, in words; empty when nothing is in the way
 // waitsFor     what its task waits for; waiting says that it does
@@ -29,6 +31,9 @@ class RefitView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString holds READ holds NOTIFY changed)
     Q_PROPERTY(QStringList torques READ torques NOTIFY changed)
     Q_PROPERTY(QString note READ note NOTIFY changed)
+    Q_PROPERTY(QString details READ details NOTIFY changed)
+    Q_PROPERTY(QVariantList marks READ marks NOTIFY changed)
+    Q_PROPERTY(QStringList pieces READ pieces NOTIFY changed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
     Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
     Q_PROPERTY(QString behind READ behind NOTIFY changed)
@@ -52,6 +57,9 @@ public:
     [[nodiscard]] QString holds() const { return step_.holds; }
     [[nodiscard]] QStringList torques() const { return step_.torques; }
     [[nodiscard]] QString note() const { return step_.note; }
+    [[nodiscard]] QString details() const { return step_.details; }
+    [[nodiscard]] QVariantList marks() const { return step_.marks; }
+    [[nodiscard]] QStringList pieces() const { return step_.pieces; }
     [[nodiscard]] QStringList cautions() const { return step_.cautions; }
     [[nodiscard]] QUrl photo() const { return step_.photo; }
     [[nodiscard]] QString behind() const { return step_.behind; }
@@ -72,6 +80,8 @@ public:
     Q_INVOKABLE bool chooseBag(int number);      // the step whose parts lie there; false if there is none
     Q_INVOKABLE void refit(const QString& note); // the step on the screen is on again; then the next one
     Q_INVOKABLE void resume();                   // its task waits no more
+    // The step changes places with the open one before or after it. errors.order says what forbids it.
+    Q_INVOKABLE void reorder(const QString& step, bool earlier);
 
 protected:
     void show(const Snapshot& snapshot) override;
@@ -80,8 +90,9 @@ private:
     void move(int by);
 
     struct Shown {
-        QString id, position, title, holds, note, behind, waitsFor, sentence, spokenTorques;
-        QStringList torques, cautions;
+        QString id, position, title, holds, note, details, behind, waitsFor, sentence, spokenTorques;
+        QStringList torques, cautions, pieces;
+        QVariantList marks;
         QUrl photo;
         bool waiting{}, done{};
     };

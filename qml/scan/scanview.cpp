@@ -15,8 +15,6 @@ namespace undercowl::ui {
 
 namespace {
 
-using State = platform::Camera::State;
-
 // Capitals, blanks and hyphens do not tell numbers apart: scanners and printers drop them.
 std::string bare(std::string_view number) {
     std::string letters = job::lowered(number);
@@ -60,43 +58,11 @@ Result<std::vector<Hit>> partsNumbered(const ShopStore& store, const std::string
 
 } // namespace
 
-ScanView::~ScanView() {
-    setActive(false);
-}
-
-void ScanView::componentComplete() {
-    if (active_ && camera_ != nullptr)
-        camera_->start();
-}
-
-void ScanView::setCamera(platform::Camera* camera) {
-    if (camera_ == camera)
-        return;
-    if (camera_ != nullptr)
-        camera_->disconnect(this);
-    camera_ = camera;
-    if (camera_ != nullptr) {
-        connect(camera_, &platform::Camera::stateChanged, this, &ScanView::cameraChanged);
-        connect(camera_, &platform::Camera::frame, this, [this](const QImage& picture) {
-            if (active_)
-                read([picture](QString&) { return picture; }, false);
-        });
-    }
-    emit cameraChanged();
-}
-
-void ScanView::setActive(bool active) {
-    if (active_ == active)
-        return;
-    active_ = active;
-    if (camera_ != nullptr && session_ != nullptr)
-        active_ ? camera_->start() : camera_->stop();
-    emit activeChanged();
-}
-
-bool ScanView::hasCamera() const {
-    return camera_ != nullptr && camera_->state() != State::NoCamera && camera_->state() != State::Denied &&
-           camera_->state() != State::Failed;
+void ScanView::hookUp(platform::Camera& camera) {
+    connect(&camera, &platform::Camera::frame, this, [this](const QImage& picture) {
+        if (active())
+            read([picture](QString&) { return picture; }, false);
+    });
 }
 
 void ScanView::readFile(const QString& file) {
@@ -130,7 +96,7 @@ void ScanView::read(std::function<QImage(QString&)> picture, bool fromFile) {
             if (!unreadable.isEmpty())
                 self->tell(unreadable);
             else if (!missing.isEmpty())
-                self->session_->tell(missing);
+                self->session()->tell(missing);
             else if (!codes.isEmpty() && codes.front() != self->code_)
                 self->look(codes.front());
             else if (codes.isEmpty() && fromFile)
@@ -154,7 +120,7 @@ void ScanView::look(const QString& code) {
 }
 
 void ScanView::look(const handover::BagCode& bag) {
-    session_->ask(
+    session()->ask(
         this, [id = bag.job](ShopStore& store) { return store.job(id); },
         [this, bag](const Result<job::Job>& job) {
             if (!job)
@@ -162,18 +128,18 @@ void ScanView::look(const handover::BagCode& bag) {
             const auto* step = handover::stepOfBag(*job, bag.bag);
             if (step == nullptr)
                 return tell(tr("Job %1 has no bag %2 any more.").arg(text(job->number), text(bag.bag)));
-            session_->openJob(text(job->id));
+            session()->openJob(text(job->id));
             tell(tr("Bag %1: %2").arg(text(bag.bag), text(step->title)));
             emit bagFound(text(job->id), text(step->id));
         });
 }
 
 void ScanView::lookForParts(const QString& number) {
-    session_->ask(
+    session()->ask(
         this, [wanted = bare(utf8(number))](ShopStore& store) { return partsNumbered(store, wanted); },
         [this, number](const Result<std::vector<Hit>>& hits) {
             if (!hits)
-                return session_->report(hits.error());
+                return session()->report(hits.error());
             std::vector<Line> lines;
             partJobs_.clear();
             for (const Hit& hit : *hits) {
@@ -190,7 +156,7 @@ void ScanView::openPart(const QString& part) {
     const auto found = std::ranges::find(parts_.lines(), part, &Line::id);
     if (found == parts_.lines().end())
         return;
-    session_->openJob(text(partJobs_[static_cast<std::size_t>(found - parts_.lines().begin())]));
+    session()->openJob(text(partJobs_[static_cast<std::size_t>(found - parts_.lines().begin())]));
     emit partFound(part);
 }
 

@@ -3,47 +3,28 @@
 #pragma once
 
 #include "core/handover/labels.h"
-#include "platform/camera/camera.h"
+#include "qml/shell/cameraholder.h"
 #include "qml/shell/linemodel.h"
-#include "qml/shell/session.h"
 
 #include <QImage>
-#include <QObject>
-#include <QPointer>
-#include <QQmlParserStatus>
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
 
 namespace undercowl::ui {
 
-// active: the picture is on the screen; the camera is released when it is not.
 // parts: those with the number that was scanned, in all jobs that are open: id the part, title name, detail
 // numbers and state, more machine.
-class ScanView : public QObject, public QQmlParserStatus {
+class ScanView : public undercowl::ui::CameraHolder {
     Q_OBJECT
     QML_ELEMENT
-    Q_INTERFACES(QQmlParserStatus)
-    Q_PROPERTY(undercowl::ui::ShopSession* session MEMBER session_ REQUIRED)
-    Q_PROPERTY(undercowl::platform::Camera* camera READ camera WRITE setCamera NOTIFY cameraChanged REQUIRED)
-    Q_PROPERTY(bool active READ active WRITE setActive NOTIFY activeChanged)
-    Q_PROPERTY(bool hasCamera READ hasCamera NOTIFY cameraChanged)
     Q_PROPERTY(QString code READ code NOTIFY scanned)
     Q_PROPERTY(QString answer READ answer NOTIFY scanned)
     Q_PROPERTY(undercowl::ui::LineModel* parts READ parts CONSTANT)
 
 public:
-    explicit ScanView(QObject* parent = nullptr) : QObject(parent) {}
-    ~ScanView() override;
+    using CameraHolder::CameraHolder;
 
-    void classBegin() override {}
-    void componentComplete() override;
-
-    [[nodiscard]] platform::Camera* camera() const { return camera_; }
-    void setCamera(platform::Camera* camera);
-    [[nodiscard]] bool active() const { return active_; }
-    void setActive(bool active);
-    [[nodiscard]] bool hasCamera() const;
     [[nodiscard]] const QString& code() const { return code_; }     // read last
     [[nodiscard]] const QString& answer() const { return answer_; } // what it is, in words
     [[nodiscard]] LineModel* parts() { return &parts_; }
@@ -53,11 +34,12 @@ public:
     Q_INVOKABLE void openPart(const QString& part); // opens its job; answered by partFound()
 
 signals:
-    void cameraChanged();
-    void activeChanged();
     void scanned();
     void bagFound(const QString& job, const QString& step); // its job is being opened
     void partFound(const QString& part);
+
+protected:
+    void hookUp(platform::Camera& camera) override;
 
 private:
     // Off the touch thread: 'picture' decodes there, or says in words why it cannot.
@@ -66,9 +48,6 @@ private:
     void lookForParts(const QString& number);
     void tell(const QString& answer);
 
-    ShopSession* session_{};
-    QPointer<platform::Camera> camera_;
-    bool active_{};
     bool reading_{};
     QString code_, answer_;
     LineModel parts_;

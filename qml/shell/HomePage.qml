@@ -1,4 +1,5 @@
-// The machines in the shop: each says where it stopped and what is next. Two touches from here to a saved photo.
+// The machines in the shop, grouped by what each waits for: where it stopped and what is next. Two touches from here to
+// a saved photo.
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -154,14 +155,41 @@ ShopPage {
     Repeater {
         model: root.shown ? home.jobs : null
 
-        JobRow {
+        Column {
+            id: entry
+
+            required property string lineId
+            required property string title
+            required property string detail
+            required property string more
+            required property string aside
+            required property string mark
+            required property string group
+
+            spacing: Theme.grid * 2
             width: parent?.width ?? 0
 
-            onChosen: id => {
-                root.session.openJob(id);
-                root.opens("JobPage", {});
+            SectionHeader {
+                text: entry.group
+                visible: text !== ""
+                width: parent.width
             }
-            onPhoto: id => root.photograph(id, title)
+
+            JobRow {
+                aside: entry.aside
+                detail: entry.detail
+                lineId: entry.lineId
+                mark: entry.mark
+                more: entry.more
+                title: entry.title
+                width: parent.width
+
+                onChosen: id => {
+                    root.session.openJob(id);
+                    root.opens("JobPage", {});
+                }
+                onPhoto: id => root.photograph(id, title)
+            }
         }
     }
 

@@ -9,6 +9,7 @@ ShopPage {
     id: root
 
     property string task: ""
+    readonly property list<string> holds: ["owner", "parts", "outside"]
 
     aside: view.spent
     title: view.title
@@ -38,8 +39,10 @@ ShopPage {
                 onTriggered: {
                     if (view.state === "waiting")
                         view.resume();
-                    else
-                        view.hold(reason.commit());
+                    else {
+                        root.leaving();
+                        view.hold(draft);
+                    }
                 }
             }
 
@@ -106,11 +109,31 @@ ShopPage {
         onTriggered: view.correct(minutes.commit())
     }
 
-    TextEntry {
-        id: reason
+    FormDraft {
+        id: draft
 
+        form: "hold/" + root.session.jobId + "/" + root.task
+        jobId: root.session.jobId
+        session: root.session
+        title: qsTr("What it waits for")
+    }
+
+    Choice {
+        current: root.holds.indexOf(draft.values.heldBy ?? "")
+        label: qsTr("What holds it up?")
+        options: [qsTr("Owner"), qsTr("Parts"), qsTr("Else")]
+        visible: view.state !== "waiting"
+        width: parent.width
+
+        onChosen: index => draft.set("heldBy", root.holds[index])
+    }
+
+    DraftEntry {
+        draft: draft
         error: view.errors.waitingFor ?? ""
         label: qsTr("What does it wait for?")
+        name: "waitingFor"
+        page: root
         placeholder: qsTr("brake shoes, on order")
         visible: view.state !== "waiting"
         width: parent.width

@@ -50,13 +50,14 @@ QVariant LineModel::data(const QModelIndex& index, int role) const {
     case Mark: return line.mark;
     case Picture: return line.picture;
     case On: return line.on;
+    case Group: return line.group;
     default: return {};
     }
 }
 
 QHash<int, QByteArray> LineModel::roleNames() const {
-    return {{LineId, "lineId"}, {Title, "title"}, {Detail, "detail"},   {More, "more"},
-            {Aside, "aside"},   {Mark, "mark"},   {Picture, "picture"}, {On, "on"}};
+    return {{LineId, "lineId"}, {Title, "title"},     {Detail, "detail"}, {More, "more"},  {Aside, "aside"},
+            {Mark, "mark"},     {Picture, "picture"}, {On, "on"},         {Group, "group"}};
 }
 
 } // namespace undercowl::ui

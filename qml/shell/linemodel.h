@@ -19,6 +19,7 @@ struct Line {
     QString mark{};   // "unsafe", "soon", "note", "waiting", "done" ...: told by shape and word; empty: none
     QUrl picture{};   // empty: none
     bool on{};        // ticked, settled, chosen
+    QString group{};  // heading over it and those that follow it; empty where none begins
 
     friend bool operator==(const Line&, const Line&) = default;
 };
@@ -30,7 +31,7 @@ class LineModel : public QAbstractListModel {
     Q_PROPERTY(int count READ count NOTIFY countChanged)
 
 public:
-    enum Role { LineId = Qt::UserRole, Title, Detail, More, Aside, Mark, Picture, On };
+    enum Role { LineId = Qt::UserRole, Title, Detail, More, Aside, Mark, Picture, On, Group };
 
     using QAbstractListModel::QAbstractListModel;
 

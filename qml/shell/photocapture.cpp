@@ -10,80 +10,50 @@ namespace undercowl::ui {
 
 using State = platform::Camera::State;
 
-PhotoCapture::~PhotoCapture() {
-    setActive(false);
-}
-
 void PhotoCapture::componentComplete() {
-    connect(session_, &ShopSession::diskFullChanged, this, &PhotoCapture::stateChanged);
-    if (active_ && camera_ != nullptr)
-        camera_->start();
+    connect(session(), &ShopSession::diskFullChanged, this, &PhotoCapture::stateChanged);
+    CameraHolder::componentComplete();
 }
 
-void PhotoCapture::setCamera(platform::Camera* camera) {
-    if (camera_ == camera)
-        return;
-    if (camera_ != nullptr)
-        camera_->disconnect(this);
-    camera_ = camera;
-    if (camera_ != nullptr) {
-        connect(camera_, &platform::Camera::stateChanged, this, &PhotoCapture::stateChanged);
-        connect(camera_, &platform::Camera::captured, this, [this](const QString& file) {
-            if (file != asked_)
-                return;
-            asked_.clear();
-            --busy_;
-            keep(file, true);
-        });
-        connect(camera_, &platform::Camera::captureFailed, this,
-                [this](const QString& file, const QString& why) {
-                    if (file != asked_)
-                        return;
-                    asked_.clear();
-                    --busy_;
-                    QFile::remove(file); // nothing usable is in it
-                    session_->report({store::Fault::NotFound, why.toStdString()});
-                    emit stateChanged();
-                });
-    }
-    emit cameraChanged();
-    emit stateChanged();
-}
-
-void PhotoCapture::setActive(bool active) {
-    if (active_ == active)
-        return;
-    active_ = active;
-    if (camera_ != nullptr && session_ != nullptr)
-        active_ ? camera_->start() : camera_->stop();
-    emit activeChanged();
-}
-
-bool PhotoCapture::hasCamera() const {
-    return camera_ != nullptr && camera_->state() != State::NoCamera && camera_->state() != State::Denied &&
-           camera_->state() != State::Failed;
+void PhotoCapture::hookUp(platform::Camera& camera) {
+    connect(&camera, &platform::Camera::captured, this, [this](const QString& file) {
+        if (file != asked_)
+            return;
+        asked_.clear();
+        --busy_;
+        keep(file, true);
+    });
+    connect(&camera, &platform::Camera::captureFailed, this, [this](const QString& file, const QString& why) {
+        if (file != asked_)
+            return;
+        asked_.clear();
+        --busy_;
+        QFile::remove(file); // nothing usable is in it
+        session()->report({store::Fault::NotFound, why.toStdString()});
+        emit stateChanged();
+    });
 }
 
 bool PhotoCapture::ready() const {
-    return camera_ != nullptr && camera_->state() == State::Ready && busy_ == 0 && !session_->diskFull();
+    return camera() != nullptr && camera()->state() == State::Ready && busy_ == 0 && !session()->diskFull();
 }
 
 QString PhotoCapture::stateWords() const {
-    if (camera_ == nullptr)
+    if (camera() == nullptr)
         return tr("There is no camera here. Take the photo from a file.");
-    switch (camera_->state()) {
+    switch (camera()->state()) {
     case State::Off:
     case State::Starting: return tr("The camera is starting.");
     case State::NoCamera: return tr("There is no camera here. Take the photo from a file.");
     case State::Denied:
-        return camera_->problem().isEmpty() ? tr("This app may not use the camera. Allow it in the system's "
-                                                 "settings, or take the photo from a file.")
-                                            : camera_->problem();
-    case State::Failed: return camera_->problem();
+        return camera()->problem().isEmpty() ? tr("This app may not use the camera. Allow it in the system's "
+                                                  "settings, or take the photo from a file.")
+                                             : camera()->problem();
+    case State::Failed: return camera()->problem();
     case State::Ready:
     case State::Busy: break;
     }
-    return session_->diskFull()
+    return session()->diskFull()
                ? tr("The disk is full: make room before you take more photos. Those that were "
                     "taken are still here and are kept as soon as there is room.")
                : QString();
@@ -101,16 +71,16 @@ PhotoToKeep PhotoCapture::wanted(const QString& file, bool ours) const {
 void PhotoCapture::shoot() {
     if (!ready())
         return;
-    const QString folder = takenFolder(*session_);
+    const QString folder = takenFolder(*session());
     if (folder.isEmpty()) {
-        session_->report({store::Fault::InputOutput, "no folder for photos can be made beside the store"});
+        session()->report({store::Fault::InputOutput, "no folder for photos can be made beside the store"});
         return;
     }
     ++busy_;
     emit stateChanged();
-    const QString file = takenName(folder, wanted({}, true), session_->newId());
+    const QString file = takenName(folder, wanted({}, true), session()->newId());
     asked_ = file;
-    camera_->capture(file);
+    camera()->capture(file);
 }
 
 void PhotoCapture::keepFile(const QString& file) {
@@ -120,23 +90,23 @@ void PhotoCapture::keepFile(const QString& file) {
 void PhotoCapture::keep(const QString& file, bool ours) {
     ++busy_;
     emit stateChanged();
-    session_->keepPhoto(wanted(file, ours), {.undoText = tr("Photo saved"), .form = {}},
-                        [this, alive = QPointer(this)](const Entries& said) {
-                            if (alive == nullptr)
-                                return;
-                            --busy_;
-                            emit stateChanged();
-                            if (!said || said->empty())
-                                return;
-                            const auto& entry = said->front();
-                            auto lines = taken_.lines();
-                            lines.insert(lines.begin(),
-                                         {.id = text(entry.subject),
-                                          .title = tr("Photo"),
-                                          .picture = session_->mediaUrl(text(journal::mediaNamed(entry)))});
-                            taken_.setLines(std::move(lines));
-                            emit kept(text(entry.subject));
-                        });
+    session()->keepPhoto(wanted(file, ours), {.undoText = tr("Photo saved"), .form = {}},
+                         [this, alive = QPointer(this)](const Entries& said) {
+                             if (alive == nullptr)
+                                 return;
+                             --busy_;
+                             emit stateChanged();
+                             if (!said || said->empty())
+                                 return;
+                             const auto& entry = said->front();
+                             auto lines = taken_.lines();
+                             lines.insert(lines.begin(),
+                                          {.id = text(entry.subject),
+                                           .title = tr("Photo"),
+                                           .picture = session()->mediaUrl(text(journal::mediaNamed(entry)))});
+                             taken_.setLines(std::move(lines));
+                             emit kept(text(entry.subject));
+                         });
 }
 
 } // namespace undercowl::ui

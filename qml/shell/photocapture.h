@@ -1,13 +1,9 @@
 // Taking photos for the open job: from the camera, or from pictures on the device where there is none.
 #pragma once
 
-#include "platform/camera/camera.h"
+#include "qml/shell/cameraholder.h"
 #include "qml/shell/linemodel.h"
-#include "qml/shell/session.h"
 
-#include <QObject>
-#include <QPointer>
-#include <QQmlParserStatus>
 #include <QtQml/qqmlregistration.h>
 
 #include <vector>
@@ -16,38 +12,25 @@ namespace undercowl::ui {
 
 // purpose: code of job::PhotoPurpose. about: finding, step or gathering, may be empty. note: kept with each
 // photo.
-// active: the picture is on the screen; the camera is released when it is not.
 // taken: photos kept since the screen was opened, newest first: id, title, picture; for one look and for
 // undo.
-class PhotoCapture : public QObject, public QQmlParserStatus {
+class PhotoCapture : public undercowl::ui::CameraHolder {
     Q_OBJECT
     QML_ELEMENT
-    Q_INTERFACES(QQmlParserStatus)
-    Q_PROPERTY(undercowl::ui::ShopSession* session MEMBER session_ REQUIRED)
-    Q_PROPERTY(undercowl::platform::Camera* camera READ camera WRITE setCamera NOTIFY cameraChanged REQUIRED)
     Q_PROPERTY(QString jobId MEMBER jobId_ REQUIRED)
     Q_PROPERTY(QString purpose MEMBER purpose_ REQUIRED)
     Q_PROPERTY(QString about MEMBER about_)
     Q_PROPERTY(QString note MEMBER note_)
-    Q_PROPERTY(bool active READ active WRITE setActive NOTIFY activeChanged)
-    Q_PROPERTY(bool hasCamera READ hasCamera NOTIFY stateChanged)
     Q_PROPERTY(bool ready READ ready NOTIFY stateChanged)
     Q_PROPERTY(bool busy READ busy NOTIFY stateChanged)
     Q_PROPERTY(QString stateWords READ stateWords NOTIFY stateChanged)
     Q_PROPERTY(undercowl::ui::LineModel* taken READ taken CONSTANT)
 
 public:
-    explicit PhotoCapture(QObject* parent = nullptr) : QObject(parent) {}
-    ~PhotoCapture() override;
+    using CameraHolder::CameraHolder;
 
-    void classBegin() override {}
     void componentComplete() override;
 
-    [[nodiscard]] platform::Camera* camera() const { return camera_; }
-    void setCamera(platform::Camera* camera);
-    [[nodiscard]] bool active() const { return active_; }
-    void setActive(bool active);
-    [[nodiscard]] bool hasCamera() const;                 // false: only files will do
     [[nodiscard]] bool ready() const;                     // the shutter may be pressed
     [[nodiscard]] bool busy() const { return busy_ > 0; } // a photo is being taken or kept
     [[nodiscard]] QString stateWords() const; // what keeps the camera from being ready; else empty
@@ -57,19 +40,16 @@ public:
     Q_INVOKABLE void keepFile(const QString& file); // a picture that is on the device already; it stays there
 
 signals:
-    void cameraChanged();
-    void activeChanged();
-    void stateChanged();
     void kept(const QString& photoId); // saved: the sync has returned
+
+protected:
+    void hookUp(platform::Camera& camera) override;
 
 private:
     void keep(const QString& file, bool ours);
     [[nodiscard]] PhotoToKeep wanted(const QString& file, bool ours) const;
 
-    ShopSession* session_{};
-    QPointer<platform::Camera> camera_;
     QString jobId_, purpose_, about_, note_;
-    bool active_{};
     int busy_{};
     QString asked_; // the file being captured: another page's is not ours, and has another subject
     LineModel taken_;

@@ -3,6 +3,7 @@
 #include "qml/shell/words.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace undercowl::ui {
 
@@ -46,7 +47,14 @@ void ShopHome::refresh() {
         });
 }
 
-void ShopHome::show(const std::vector<store::JobLine>& lines) {
+void ShopHome::show(const std::vector<store::JobLine>& read) {
+    const auto last = std::ranges::find_if(
+        read, [](const store::JobLine& job) { return job.waits.what != job::Waits::Nothing; });
+    lastJobId_ = last == read.end() ? QString() : text(last->id);
+    // In the order of what they wait for; within that, last worked on first.
+    auto lines = read;
+    std::ranges::stable_sort(lines, {}, [](const store::JobLine& job) { return job.waits.what; });
+    std::optional<job::Waits> group;
     std::vector<Line> open;
     std::vector<Line> done;
     for (const auto& job : lines) {
@@ -56,12 +64,15 @@ void ShopHome::show(const std::vector<store::JobLine>& lines) {
         if (line.title.isEmpty())
             line.title = tr("Machine not described yet");
         line.detail = words(job.stopped);
-        line.more = words(job.next);
+        line.more = words(job.waits.why.key.empty() ? job.next : job.waits.why);
+        if (group != job.waits.what)
+            line.group = words(job.waits.what);
+        group = job.waits.what;
         line.aside = when(job.lastAt, session_->now());
         line.mark = job.openUnsafe > 0 ? QStringLiteral("unsafe")
                     : job.waiting      ? QStringLiteral("waiting")
                                        : QString();
-        (job.moment == job::Moment::Done ? done : open).push_back(std::move(line));
+        (job.waits.what == job::Waits::Nothing ? done : open).push_back(std::move(line));
     }
     jobs_.setLines(std::move(open));
     moreDone_ = done.size() >= doneShown;
@@ -88,11 +99,12 @@ void ShopHome::showDrafts() {
 }
 
 QString ShopHome::lastJobId() const {
-    return jobs_.lines().empty() ? QString() : jobs_.lines().front().id;
+    return lastJobId_;
 }
 
 QString ShopHome::lastMachine() const {
-    return jobs_.lines().empty() ? QString() : jobs_.lines().front().title;
+    const auto job = std::ranges::find(jobs_.lines(), lastJobId_, &Line::id);
+    return job == jobs_.lines().end() ? QString() : job->title;
 }
 
 QString ShopHome::draftJob(const QString& form) const {

@@ -11,7 +11,8 @@
 
 namespace undercowl::ui {
 
-// jobs: title machine, detail where it stopped, more what is next, aside when, mark "unsafe" or "waiting".
+// jobs: title machine, detail where it stopped, more what is next or what it waits for, aside when, mark
+// "unsafe" or "waiting", group what those from here on wait for.
 // drafts: id form, title, detail machine, aside when.
 // Reads the list again whenever something was said, while 'active'.
 class ShopHome : public QObject, public QQmlParserStatus {
@@ -36,9 +37,9 @@ public:
 
     [[nodiscard]] bool active() const { return active_; }
     void setActive(bool active);
-    [[nodiscard]] bool ready() const { return ready_; } // the list has been read once
-    [[nodiscard]] LineModel* jobs() { return &jobs_; }  // last worked on first; without those handed over
-    [[nodiscard]] LineModel* done() { return &done_; }  // handed over, the last ones
+    [[nodiscard]] bool ready() const { return ready_; }       // the list has been read once
+    [[nodiscard]] LineModel* jobs() { return &jobs_; }        // without those handed over
+    [[nodiscard]] LineModel* done() { return &done_; }        // handed over, the last ones
     [[nodiscard]] bool moreDone() const { return moreDone_; } // there may be older ones
     [[nodiscard]] LineModel* drafts() { return &drafts_; }
     [[nodiscard]] QString lastJobId() const; // of the machine last worked on, empty if the shop is
@@ -54,9 +55,10 @@ signals:
 private:
     void refresh();
     void showDrafts();
-    void show(const std::vector<store::JobLine>& lines);
+    void show(const std::vector<store::JobLine>& read);
 
     ShopSession* session_{};
+    QString lastJobId_;
     LineModel jobs_;
     LineModel done_;
     LineModel drafts_;

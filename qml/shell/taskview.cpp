@@ -6,6 +6,8 @@
 #include "core/journal/saywork.h"
 #include "qml/shell/words.h"
 
+#include <QPointer>
+
 #include <algorithm>
 
 namespace undercowl::ui {
@@ -79,12 +81,20 @@ void TaskView::correct(const QString& minutes) {
         say(journal::timeStopped(jobId(), span_, *typed), tr("Time corrected"));
 }
 
-void TaskView::hold(const QString& waitingFor) {
+void TaskView::hold(undercowl::ui::FormDraft* draft) {
+    const QString waitingFor = draft->text(QStringLiteral("waitingFor"));
     if (utf8(waitingFor).empty()) {
         setErrors({{QStringLiteral("waitingFor"), tr("Type what it waits for, such as \"brake shoes\".")}});
         return;
     }
-    say(journal::taskHeld(jobId(), task_.toStdString(), utf8(waitingFor)), tr("Task waits"));
+    const auto by = job::holdsFromCode(utf8(draft->text(QStringLiteral("heldBy"))));
+    setErrors({});
+    session()->say(
+        {journal::taskHeld(jobId(), task_.toStdString(), utf8(waitingFor), by.value_or(job::Holds::NotSaid))},
+        {.undoText = tr("Task waits"), .form = draft->form()}, [kept = QPointer(draft)](const Entries& said) {
+            if (said && kept != nullptr)
+                kept->said();
+        });
 }
 
 void TaskView::resume() {

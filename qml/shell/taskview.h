@@ -1,6 +1,7 @@
 // One task: its watch, what it waits for, what has to be finished before it.
 #pragma once
 
+#include "qml/shell/formdraft.h"
 #include "qml/shell/jobscreen.h"
 #include "qml/shell/linemodel.h"
 
@@ -42,7 +43,9 @@ public:
     // How long it really was, in minutes, for the watch that was forgotten. errors.minutes when it is no
     // number.
     Q_INVOKABLE void correct(const QString& minutes);
-    Q_INVOKABLE void hold(const QString& waitingFor); // errors.waitingFor when empty
+    // The form's values: waitingFor, heldBy ("owner", "parts", "outside"; empty: not said). errors.waitingFor
+    // when it is empty.
+    Q_INVOKABLE void hold(undercowl::ui::FormDraft* draft);
     Q_INVOKABLE void resume();
     Q_INVOKABLE void finish();
     // Whether 'other' has to be finished first: said again it is taken back. errors.after for a circle.

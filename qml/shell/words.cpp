@@ -85,6 +85,19 @@ QString words(job::PartState state) {
     return {};
 }
 
+QString words(job::Waits waits) {
+    switch (waits) {
+    case job::Waits::Bench: return Words::tr("For bench time");
+    case job::Waits::Prove: return Words::tr("To be proved");
+    case job::Waits::HandOver: return Words::tr("Ready to hand over");
+    case job::Waits::Owner: return Words::tr("For the owner's answer");
+    case job::Waits::Parts: return Words::tr("For parts");
+    case job::Waits::Outside: return Words::tr("For something else");
+    case job::Waits::Nothing: return Words::tr("Handed over");
+    }
+    return {};
+}
+
 QString words(job::PhotoPurpose purpose) {
     switch (purpose) {
     case job::PhotoPurpose::AsFound: return Words::tr("as found");

@@ -3,6 +3,7 @@
 
 #include "core/job/message.h"
 #include "core/job/model.h"
+#include "core/job/waits.h"
 #include "core/store/problem.h"
 #include "core/units/date.h"
 #include "qml/language/corewords.h"
@@ -38,6 +39,7 @@ namespace undercowl::ui {
 
 [[nodiscard]] QString words(job::Severity severity); // "unsafe"
 [[nodiscard]] QString words(job::PartState state);   // "on order"
+[[nodiscard]] QString words(job::Waits waits);       // "The owner's answer": the heading of a group
 
 [[nodiscard]] QString words(job::PhotoPurpose purpose); // "as found"
 

@@ -61,8 +61,15 @@ ShopPage {
         });
     }
 
+    function leavePanel() {
+        if (panel === "details")
+            details.commit();
+        strip.piece = -1;
+        panel = "";
+    }
+
     aside: qsTr("step %1").arg(strip.number)
-    title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Held by") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
+    title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Held by") : panel === "places" ? qsTr("Where it sits") : panel === "details" ? qsTr("For the refit") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
     footer: [
         StripActions {
             strip: strip
@@ -92,7 +99,7 @@ ShopPage {
                         if (root.panel === "")
                             root.leaves();
                         else
-                            root.panel = "";
+                            root.leavePanel();
                     },
                     "undo": () => root.takeBack()
                 })
@@ -104,17 +111,17 @@ ShopPage {
             onBag: number => root.hearBag(number)
         },
         StripEntryActions {
-            text: root.panel === "bag" ? qsTr("Keep the bag") : qsTr("Add")
+            text: root.panel === "bag" ? qsTr("Keep the bag") : root.panel === "hardware" ? qsTr("Add") : qsTr("Keep")
             visible: root.panel !== ""
             width: parent.width
 
-            onClosed: root.panel = ""
+            onClosed: root.leavePanel()
             onKept: {
                 if (root.panel === "bag")
                     strip.setBag(bag.text);
-                else if (!hardware.add())
+                else if (root.panel === "hardware" && !hardware.add())
                     return;
-                root.panel = "";
+                root.leavePanel();
             }
         }
     ]
@@ -165,8 +172,12 @@ ShopPage {
         visible: root.panel === ""
         width: parent.width
 
+        onDetails: root.panel = "details"
         onMemo: root.memo(false)
-        onRemoves: index => strip.removeHardware(index)
+        onPlaces: index => {
+            strip.piece = index;
+            root.panel = "places";
+        }
     }
 
     HardwareEntry {
@@ -174,6 +185,25 @@ ShopPage {
 
         strip: strip
         visible: root.panel === "hardware"
+        width: parent.width
+    }
+
+    HardwarePlaces {
+        strip: strip
+        visible: root.panel === "places"
+        width: parent.width
+
+        onRemoved: {
+            strip.removeHardware(strip.piece);
+            root.leavePanel();
+        }
+    }
+
+    StripDetails {
+        id: details
+
+        strip: strip
+        visible: root.panel === "details"
         width: parent.width
     }
 

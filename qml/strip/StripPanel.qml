@@ -12,15 +12,18 @@ Column {
     required property StripView strip
     required property ShopPage page
 
-    signal removes(index: int)
     signal memo
+    signal places(index: int)
+    signal details
 
     spacing: Theme.grid * 3
 
     PhotoFrame {
+        crop: marks.length === 0 // no ring is cut off
         description: qsTr("Photo of this step")
         enlarges: true
         height: Math.round(width * 0.36)
+        marks: root.strip.marks
         source: root.strip.photo
         visible: root.strip.photos.count > 0
         width: parent.width
@@ -89,15 +92,25 @@ Column {
         ListRow {
             required title
             required property string detail
+            required property bool on
             required property int index
 
-            aside: [detail, qsTr("tap to take it off the list")].filter(word => word !== "").join(", ")
+            aside: [detail, qsTr("tap: where it sits")].filter(word => word !== "").join(", ")
             iconName: "tools"
-            opens: false
+            remark: on ? "" : qsTr("not placed")
             width: parent?.width ?? 0
 
-            onTriggered: root.removes(index)
+            onTriggered: root.places(index)
         }
+    }
+
+    ListRow {
+        aside: root.strip.detailText
+        iconName: "note"
+        title: qsTr("Routing, fluids, adjustment")
+        width: parent.width
+
+        onTriggered: root.details()
     }
 
     TextEntryArea {

@@ -39,6 +39,13 @@ QJsonObject toJson(const job::Hardware& hardware) {
                      {"what", text(hardware.what)},
                      {"thread", text(hardware.thread)},
                      {"length", text(hardware.length)}};
+    QJsonArray at;
+    for (const wiring::PhotoMark& mark : hardware.at) {
+        at += QJsonObject{{"photo", text(mark.photo)}, {"x", mark.x}, {"y", mark.y}};
+    }
+    if (!at.isEmpty()) {
+        json["at"] = at;
+    }
     if (hardware.torque) {
         json["torque"] = QJsonArray{text(hardware.torque->digits), text(hardware.torque->unit)};
     }
@@ -53,6 +60,11 @@ job::Hardware hardwareFrom(const QJsonObject& json) {
     hardware.length = json["length"].toString().toStdString();
     if (const QJsonArray torque = json["torque"].toArray(); torque.size() == 2) {
         hardware.torque = {torque.at(0).toString().toStdString(), torque.at(1).toString().toStdString()};
+    }
+    for (const QJsonValue one : json["at"].toArray()) {
+        const QJsonObject mark = one.toObject();
+        hardware.at.push_back(
+            {mark["photo"].toString().toStdString(), mark["x"].toDouble(), mark["y"].toDouble()});
     }
     return hardware;
 }
@@ -72,6 +84,10 @@ QByteArray toJson(const StripDraft& draft) {
                            {"hardware", hardware},
                            {"bag", text(draft.step.bag)},
                            {"note", text(draft.step.note)},
+                           {"routing", text(draft.step.routing)},
+                           {"letOut", text(draft.step.letOut)},
+                           {"asFound", text(draft.step.asFound)},
+                           {"ends", text(draft.step.ends)},
                            {"cautions", toJson(draft.addedCautions)}};
     return QJsonDocument(json).toJson(QJsonDocument::Compact);
 }
@@ -92,6 +108,10 @@ StripDraft stripDraftFromJson(const QByteArray& bytes) {
     }
     draft.step.bag = field("bag");
     draft.step.note = field("note");
+    draft.step.routing = field("routing");
+    draft.step.letOut = field("letOut");
+    draft.step.asFound = field("asFound");
+    draft.step.ends = field("ends");
     draft.addedCautions = stringsFrom(json["cautions"]);
     return draft;
 }
@@ -119,6 +139,33 @@ QString hardwareText(const job::Hardware& hardware) {
         all += QLatin1Char(' ') + measures.join(QStringLiteral("\u00a0×\u00a0"));
     }
     return all;
+}
+
+QStringList notesOf(const job::StripStep& step) {
+    QStringList notes;
+    if (!step.routing.empty())
+        notes += Strip::tr("Routing: %1").arg(text(step.routing));
+    if (!step.ends.empty())
+        notes += Strip::tr("Ends: %1").arg(text(step.ends));
+    if (!step.asFound.empty())
+        notes += Strip::tr("As found: %1").arg(text(step.asFound));
+    if (!step.letOut.empty())
+        notes += Strip::tr("Let out: %1").arg(text(step.letOut));
+    return notes;
+}
+
+QVariantList marksOn(const job::StripStep& step, std::string_view photo) {
+    QVariantList marks;
+    for (std::size_t piece = 0; piece < step.hardware.size(); ++piece) {
+        for (const wiring::PhotoMark& mark : step.hardware[piece].at) {
+            if (mark.photo == photo) {
+                marks += QVariantMap{{QStringLiteral("x"), mark.x},
+                                     {QStringLiteral("y"), mark.y},
+                                     {QStringLiteral("label"), QString::number(piece + 1)}};
+            }
+        }
+    }
+    return marks;
 }
 
 QString hardwareText(const job::StripStep& step) {

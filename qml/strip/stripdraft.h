@@ -5,6 +5,8 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
+#include <QVariantList>
 
 #include <string>
 #include <vector>
@@ -30,6 +32,10 @@ struct StripDraft {
 
 // "2 × screw M5 × 16 mm"; "screw" for a single one without measures.
 [[nodiscard]] QString hardwareText(const job::Hardware& hardware);
+// Where its hardware sits on the photo, for PhotoFrame: the label counts the pieces from 1.
+[[nodiscard]] QVariantList marksOn(const job::StripStep& step, std::string_view photo);
+// Routing, ends, adjustment as found, fluids let out: a line each, of those that are known.
+[[nodiscard]] QStringList notesOf(const job::StripStep& step);
 // All of it, and the bag: "2 × screw M5 × 16 mm, washer in bag 7"; empty when there is neither.
 [[nodiscard]] QString hardwareText(const job::StripStep& step);
 

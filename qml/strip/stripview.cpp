@@ -87,7 +87,8 @@ void StripView::showDraft() {
                             .title = hardwareText(one),
                             .detail = one.torque ? numberText(one.torque->digits) + QChar(QChar::Nbsp) +
                                                        text(one.torque->unit)
-                                                 : QString()});
+                                                 : QString(),
+                            .on = !one.at.empty()});
     }
     hardware_.setLines(std::move(hardware));
     std::vector<Line> photos;
@@ -106,6 +107,8 @@ void StripView::showDraft() {
                                  .detail = progressOf(gathering)});
     }
     photos_.setLines(std::move(photos));
+    if (shownPhoto_ >= photos_.count() || piece_ < 0)
+        shownPhoto_ = 0;
     wires_.setLines(std::move(wires));
 }
 
@@ -178,7 +181,7 @@ int StripView::task() const {
 }
 
 QUrl StripView::photo() const {
-    return photos_.count() == 0 ? QUrl() : photos_.lines().front().picture;
+    return photos_.count() == 0 ? QUrl() : photos_.lines()[static_cast<std::size_t>(shownPhoto_)].picture;
 }
 
 QString StripView::bagsInUse() const {
@@ -248,6 +251,7 @@ void StripView::removeHardware(int index) {
     if (index < 0 || index >= static_cast<int>(draft_.step.hardware.size()))
         return;
     draft_.step.hardware.erase(draft_.step.hardware.begin() + index);
+    piece_ = -1;
     changedDraft();
 }
 

@@ -15,9 +15,11 @@ namespace undercowl::ui {
 // hardware     one line for each: title "2 × screw M5 × 16 mm"
 // cautions     what to heed before this step, in words; others: those that may be added by touch
 // tasks, task  titles, and the index of the step's task (-1: none)
-// photos       of this step, newest first;  photo: the newest
-// wires        gatherings of this step: title, detail
-// steps        those said so far, newest first: id, title, detail hardware and bag, picture
+// details      what goes by the names routing, ends, letOut, asFound;  detailText: all of them, a line each
+// photos       of this step, newest first;  photo: the one that is shown, the newest unless another was
+// chosen marks        where the hardware sits on it, for PhotoFrame piece        the hardware that is being
+// placed on the photo; -1: none wires        gatherings of this step: title, detail steps        those said
+// so far, newest first: id, title, detail hardware and bag, picture
 class StripView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
@@ -33,6 +35,11 @@ class StripView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QStringList tasks READ tasks NOTIFY changed)
     Q_PROPERTY(int task READ task NOTIFY changed)
     Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
+    Q_PROPERTY(QVariantMap details READ details NOTIFY changed)
+    Q_PROPERTY(QString detailText READ detailText NOTIFY changed)
+    Q_PROPERTY(QVariantList marks READ marks NOTIFY changed)
+    Q_PROPERTY(int piece READ piece WRITE setPiece NOTIFY changed)
+    Q_PROPERTY(QString placed READ placed NOTIFY changed)
     Q_PROPERTY(QString bagsInUse READ bagsInUse NOTIFY changed)
     Q_PROPERTY(bool saying READ saying NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* hardware READ hardware CONSTANT)
@@ -54,6 +61,12 @@ public:
     [[nodiscard]] QStringList tasks() const;
     [[nodiscard]] int task() const;
     [[nodiscard]] QUrl photo() const;
+    [[nodiscard]] QVariantMap details() const;
+    [[nodiscard]] QString detailText() const;
+    [[nodiscard]] QVariantList marks() const;
+    [[nodiscard]] int piece() const { return piece_; }
+    void setPiece(int piece);
+    [[nodiscard]] QString placed() const;    // "2 × screw M5: 1 of 2 on the photo"; empty without a piece
     [[nodiscard]] QString bagsInUse() const; // "7, 8": of steps that are not refitted; empty if none
     [[nodiscard]] bool saying() const { return saying_; }
     [[nodiscard]] LineModel* hardware() { return &hardware_; }
@@ -66,6 +79,11 @@ public:
 
     Q_INVOKABLE void setTitle(const QString& title);
     Q_INVOKABLE void setNote(const QString& note);
+    Q_INVOKABLE void setDetail(const QString& name, const QString& text);
+    // The piece sits there, in parts of the photo; a touch on one of its marks takes that one away. No more
+    // than there are of it: errors.place.
+    Q_INVOKABLE void place(qreal x, qreal y);
+    Q_INVOKABLE void otherPhoto(); // shows the one before, after the oldest the newest
     Q_INVOKABLE void setBag(const QString& bag);
     Q_INVOKABLE void addHardware(int count, const QString& what, const QString& thread, const QString& length,
                                  const QString& torque);
@@ -90,6 +108,8 @@ private:
 
     QString corrects_;
     StripDraft draft_;
+    int shownPhoto_{}; // index into photos
+    int piece_{-1};
     bool begun_{};
     bool asked_{};
     bool saying_{};

@@ -5,6 +5,7 @@
 //   iconName       before the title
 //   severity       "unsafe", "soon" or "note": a mark with its word; empty for none
 //   done           ticked off
+//   chosen         framed: what is done next is done to it
 //   opens          shows the arrow
 //   text           defaults to the title, for screen readers
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
@@ -21,6 +22,7 @@ Pressable {
     property string iconName: ""
     property string severity: ""
     property bool done: false
+    property bool chosen: false
     property bool opens: true
 
     Accessible.name: title + (severity === "" ? "" : ", " + severity) + (aside === "" ? "" : ", " + aside)
@@ -31,8 +33,8 @@ Pressable {
     text: title
 
     background: Rectangle {
-        border.color: Theme.line
-        border.width: Theme.mode === "night" ? 0 : Theme.hairline
+        border.color: root.chosen ? Theme.act : Theme.line
+        border.width: root.chosen ? Theme.stroke * 2 : Theme.mode === "night" ? 0 : Theme.hairline
         color: root.down ? Theme.pressed : Theme.panel
         radius: Theme.corner
 

@@ -29,7 +29,7 @@ Column {
     FormDraft {
         id: draft
 
-        form: "gathering/" + root.page.session.jobId + "/" + (root.view.gathering !== "" ? root.view.gathering : root.view.step)
+        form: "gathering/" + root.page.session.jobId + "/" + root.view.draftName
         jobId: root.page.session.jobId
         session: root.page.session
         title: qsTr("Connector")
@@ -114,6 +114,24 @@ Column {
         page: root.page
         placeholder: qsTr("top")
         visible: root.kind === "connector"
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: draft
+        label: qsTr("Condition as found")
+        name: "condition"
+        page: root.page
+        placeholder: qsTr("two pins green, latch broken")
+        width: parent.width
+    }
+
+    DraftEntry {
+        draft: draft
+        label: qsTr("What was done about it")
+        name: "treated"
+        page: root.page
+        placeholder: qsTr("cleaned, contact grease")
         width: parent.width
     }
 }

@@ -23,6 +23,12 @@ Column {
         width: parent.width
     }
 
+    Label {
+        text: root.view.condition
+        visible: text !== ""
+        width: parent.width
+    }
+
     PhotoFrame {
         crop: false
         description: qsTr("Photo of %1").arg(root.view.title)

@@ -2,6 +2,7 @@
 //
 //   gathering   id; empty for a new one
 //   step        strip step that a new one belongs to
+//   replaces    the gathering in whose place a new one comes
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -11,9 +12,10 @@ ShopPage {
 
     property string gathering: ""
     property string step: ""
+    property string replaces: ""
     property bool describing: gathering === ""
 
-    title: describing ? (view.known ? qsTr("Correct") : qsTr("What is it?")) : view.title
+    title: describing ? (view.known ? qsTr("Correct") : (replaces !== "" ? qsTr("The new part") : qsTr("What is it?"))) : view.title
     footer: [
         ActionButton {
             kind: ActionButton.Main
@@ -60,6 +62,7 @@ ShopPage {
         id: view
 
         gathering: root.gathering
+        replaces: root.replaces
         session: root.session
         step: root.step
 
@@ -75,6 +78,17 @@ ShopPage {
         width: parent.width
     }
 
+    ListRow {
+        iconName: "swap"
+        title: qsTr("Carry the wires over")
+        visible: !root.describing && view.replaces !== ""
+        width: parent.width
+
+        onTriggered: root.opens("CarryPage", {
+            "gathering": view.gathering
+        })
+    }
+
     GatheringMap {
         view: view
         visible: !root.describing
@@ -84,6 +98,19 @@ ShopPage {
             "gathering": view.gathering,
             "half": view.half,
             "place": place
+        })
+    }
+
+    ListRow {
+        aside: qsTr("with other connections than the old one")
+        iconName: "parts"
+        title: qsTr("A new part comes in its place")
+        visible: !root.describing && view.known
+        width: parent.width
+
+        onTriggered: root.opens("GatheringPage", {
+            "replaces": view.gathering,
+            "step": view.stepOf
         })
     }
 }

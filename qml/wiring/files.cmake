@@ -1,9 +1,9 @@
 undercowl_screen_files(
     QML
-        GatheringActions.qml GatheringForm.qml GatheringMap.qml GatheringPage.qml PlaceDetails.qml PlacePage.qml PlaceRow.qml
+        CarryPage.qml GatheringActions.qml GatheringForm.qml GatheringMap.qml GatheringPage.qml PlaceDetails.qml PlacePage.qml PlaceRow.qml
         TwinsPanel.qml WiringPage.qml
     SOURCES
-        gatherings.cpp gatherings.h gatheringview.cpp gatheringview.h heardwire.cpp placekeys.h placeview.cpp placeview.h rowjson.cpp
+        carryview.cpp carryview.h gatherings.cpp gatherings.h gatheringview.cpp gatheringview.h heardwire.cpp placekeys.h placeview.cpp placeview.h rowjson.cpp
         tracedpath.cpp tracedpath.h wirerows.cpp wirerows.h words.cpp words.h)
 # Reading photos needs the reader of wires.
 if(TARGET undercowl::sight)

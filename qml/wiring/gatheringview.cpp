@@ -1,6 +1,7 @@
 #include "qml/wiring/gatheringview.h"
 
 #include "core/journal/say.h"
+#include "core/wiring/carryover.h"
 #include "core/wiring/twins.h"
 #include "qml/wiring/gatherings.h"
 #include "qml/wiring/placekeys.h"
@@ -59,6 +60,35 @@ void GatheringView::setGathering(const QString& id) {
     emit changed();
 }
 
+QString GatheringView::stepOf() const {
+    const auto* known = find();
+    return known == nullptr ? step_ : text(known->step);
+}
+
+QString GatheringView::replaces() const {
+    const auto* known = find();
+    return known == nullptr ? replaces_ : text(known->replaces);
+}
+
+void GatheringView::setReplaces(const QString& id) {
+    if (replaces_ == id)
+        return;
+    replaces_ = id;
+    emit changed();
+}
+
+QString GatheringView::condition() const {
+    const auto* known = find();
+    if (known == nullptr)
+        return {};
+    QStringList lines;
+    if (!known->condition.empty())
+        lines += tr("As found: %1").arg(text(known->condition));
+    if (!known->treated.empty())
+        lines += tr("Done: %1").arg(text(known->treated));
+    return lines.join(u'\n');
+}
+
 QString GatheringView::half() const {
     return text(wiring::code(half_));
 }
@@ -108,13 +138,18 @@ int GatheringView::found() const {
                : static_cast<int>(wiring::placesOf(*known, half_, wiring::Answer::AsFound).size());
 }
 
-void GatheringView::show(const Snapshot& /*snapshot*/) {
+void GatheringView::show(const Snapshot& snapshot) {
     std::vector<Line> places;
     std::vector<Line> twins;
     std::vector<Line> tags;
     if (const auto* known = find()) {
+        std::vector<wiring::PlaceKey> empty;
+        if (const auto* old = job::findGathering(snapshot.job, known->replaces))
+            empty = wiring::carryOver(*old, *known).leaveEmpty;
         for (int number = 1; number <= known->places; ++number) {
             places.push_back(lineOf(*known, {half_, number, 1}));
+            if (std::ranges::find(empty, wiring::PlaceKey{wiring::Half::Loom, number, 1}) != empty.end())
+                places.back().more = QCoreApplication::translate("Wiring", "leave empty");
             if (known->find({half_, number, 2}) != nullptr)
                 places.push_back(lineOf(*known, {half_, number, 2}));
         }
@@ -151,6 +186,8 @@ void GatheringView::describe(FormDraft* draft) {
     gathering.kind = wiring::gatheringKindFromCode(utf8(value("kind"))).value_or(gathering.kind);
     gathering.seenFrom = wiring::sideFromCode(utf8(value("side"))).value_or(gathering.seenFrom);
     gathering.latch = utf8(value("latch"));
+    gathering.condition = utf8(value("condition"));
+    gathering.treated = utf8(value("treated"));
     QVariantMap errors;
     if (gathering.title.empty())
         errors[QStringLiteral("title")] = tr("Type what it is, such as \"right switch cluster\".");
@@ -167,6 +204,7 @@ void GatheringView::describe(FormDraft* draft) {
     if (known == nullptr) {
         gathering.id = session()->newId();
         gathering.step = step_.toStdString();
+        gathering.replaces = replaces_.toStdString();
     }
     session()->say(
         {journal::gatheringDescribed(jobId(), gathering)},
@@ -190,7 +228,9 @@ QVariantMap GatheringView::values() const {
             {QStringLiteral("places"), QString::number(known->places)},
             {QStringLiteral("rows"), QString::number(known->rows)},
             {QStringLiteral("side"), text(wiring::code(known->seenFrom))},
-            {QStringLiteral("latch"), text(known->latch)}};
+            {QStringLiteral("latch"), text(known->latch)},
+            {QStringLiteral("condition"), text(known->condition)},
+            {QStringLiteral("treated"), text(known->treated)}};
 }
 
 void GatheringView::markFirst(qreal x, qreal y) {

@@ -12,6 +12,8 @@ namespace undercowl::ui {
 
 // gathering    id; empty while it is not described yet
 // step         strip step that a new one belongs to
+// replaces     the gathering in whose place this new part came; of a new one set by the screen
+// condition    as found and what was done about it, in words
 // half         code of the half that 'places' and 'twins' show
 // places       every place: id "3/1", title the wire in words, detail terminal and function, more what is not
 // as
@@ -25,6 +27,10 @@ class GatheringView : public undercowl::ui::JobScreen {
     QML_ELEMENT
     Q_PROPERTY(QString gathering READ gathering WRITE setGathering NOTIFY changed)
     Q_PROPERTY(QString step MEMBER step_ NOTIFY changed)
+    Q_PROPERTY(QString draftName READ draftName NOTIFY changed)
+    Q_PROPERTY(QString stepOf READ stepOf NOTIFY changed)
+    Q_PROPERTY(QString replaces READ replaces WRITE setReplaces NOTIFY changed)
+    Q_PROPERTY(QString condition READ condition NOTIFY changed)
     Q_PROPERTY(QString half READ half WRITE setHalf NOTIFY changed)
     Q_PROPERTY(bool known READ known NOTIFY changed)
     Q_PROPERTY(QString title READ title NOTIFY changed)
@@ -41,6 +47,13 @@ public:
 
     [[nodiscard]] QString gathering() const { return id_; }
     void setGathering(const QString& id);
+    // What tells its draft from those of other gatherings. One property, since a binding that reads two of
+    // them while a page is being made is taken for a loop.
+    [[nodiscard]] QString draftName() const { return id_.isEmpty() ? step_ + replaces_ : id_; }
+    [[nodiscard]] QString stepOf() const; // the strip step that it belongs to
+    [[nodiscard]] QString replaces() const;
+    void setReplaces(const QString& id);
+    [[nodiscard]] QString condition() const;
     [[nodiscard]] QString half() const;
     void setHalf(const QString& code);
     [[nodiscard]] bool known() const { return find() != nullptr; }
@@ -53,7 +66,8 @@ public:
     [[nodiscard]] LineModel* twins() { return &twins_; }
     [[nodiscard]] LineModel* tags() { return &tags_; }
 
-    // Says what the draft's values describe: title, kind, places, rows, side, latch. Errors by these names.
+    // Says what the draft's values describe: title, kind, places, rows, side, latch, condition, treated.
+    // Errors by these names.
     Q_INVOKABLE void describe(undercowl::ui::FormDraft* draft);
     Q_INVOKABLE QVariantMap values() const;          // of the known gathering, for the draft of a correction
     Q_INVOKABLE void markFirst(qreal x, qreal y);    // place 1 on the photo, in parts of it
@@ -71,6 +85,7 @@ private:
 
     QString id_;
     QString step_;
+    QString replaces_;
     wiring::Half half_{};
     LineModel places_, twins_, tags_;
 };

@@ -39,7 +39,8 @@ std::optional<Kind> kindOf(QAccessible::Role role) {
     case QAccessible::Button:
     case QAccessible::RadioButton:
     case QAccessible::EditableText: return Kind::Control;
-    case QAccessible::Graphic: return Kind::Photo;
+    case QAccessible::Graphic:
+    case QAccessible::Canvas: return Kind::Photo;
     default: return std::nullopt;
     }
 }
@@ -93,7 +94,7 @@ QQuickItem* scrollerOf(const QQuickItem& item) {
 
 bool covered(QQuickWindow& window, QQuickItem& item, QPointF at) {
     // A finger on a photo may be taken by an area over it; a button takes its own.
-    const bool takesTouch = roleOf(item) != QAccessible::Graphic;
+    const bool takesTouch = kindOf(roleOf(item)) != Kind::Photo;
     const QQuickItem* top = nullptr;
     walk(*window.contentItem(), 1, [&](QQuickItem& other, double opacity) {
         const bool counts =

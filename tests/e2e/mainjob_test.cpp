@@ -25,7 +25,7 @@ void looksSound(const std::string& shop) {
     const auto report = opened->check();
     REQUIRE(report);
     CHECK(report->faults.empty());
-    CHECK(report->mediaFiles == 5); // the same shot twice is one file
+    CHECK(report->mediaFiles == 6); // the same shot twice is one file; and the signature
     const auto jobs = opened->jobs();
     REQUIRE(jobs);
     REQUIRE(jobs->size() == 1);
@@ -60,6 +60,20 @@ void looksSound(const std::string& shop) {
         CHECK(check.outcome == job::MatchOutcome::Matches);
     CHECK(job->wireChecks.size() == truth.size());
     CHECK(job->handedOver);
+    CHECK(job->steps[0].routing == "over the clutch cable");
+    REQUIRE(job->steps[0].hardware.at(0).at.size() == 1);
+    CHECK(job->steps[0].hardware[0].at[0].x == Approx(0.4).margin(0.02));
+    CHECK(job->steps[0].hardware[0].at[0].y == Approx(0.3).margin(0.02));
+    REQUIRE(job->rounds.size() == 1);
+    CHECK(job->rounds[0].checks[1].answer == job::CheckAnswer::NotDone);
+    for (const auto& check : job->rounds[0].checks)
+        CHECK(check.answer);
+    CHECK(job->proofs.size() == 2);
+    REQUIRE(job->costTerms);
+    CHECK(job->costTerms->lines.size() == 1);
+    REQUIRE(job->signature);
+    CHECK(job->signature->name == "Ilse Quandt");
+    CHECK(opened->media(job->signature->media));
     CHECK(tests::ctl("store check --store '" + shop + "'").exit == 0);
 }
 
@@ -74,7 +88,7 @@ void recordReads(const std::string& shop) {
          {"Marrowin Tern 125", "1987", "MT125-004711", "Ilse Quandt", "Ada", "stop lamp dead",
           "loom sheath brittle", "brake lever", "unplug switch cluster", "right switch cluster",
           // the record's own words
-          "Frame number", "What was found", "Before you ride"})
+          "Frame number", "What was found", "Before you ride", "new sheath", "11.90"})
         CHECK_THAT(text, Contains(words));
     for (const Wire& wire : truth)
         CHECK_THAT(text, Contains(wire.code));

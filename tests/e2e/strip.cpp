@@ -2,6 +2,8 @@
 
 #include "tests/e2e/demowires.h"
 
+#include <array>
+
 namespace undercowl::e2e {
 
 namespace {
@@ -19,6 +21,36 @@ void bag(Hand& hand, const char* number) {
     hand.picture(QStringLiteral("bag"));
     hand.touch(QStringLiteral("Keep the bag"));
     hand.sees(QStringLiteral("Bag %1").arg(QLatin1String(number)));
+}
+
+// The first two checks of a round; the rest is left for later.
+void beginRound(Hand& hand) {
+    hand.touch(QStringLiteral("Rounds"));
+    hand.touch(QStringLiteral("Begin the round"));
+    hand.sees(QStringLiteral("frame number: readable"));
+    hand.picture(QStringLiteral("round"));
+    hand.touch(QStringLiteral("Fine"));
+    hand.sees(QStringLiteral("frame: no cracks"));
+    hand.touch(QStringLiteral("Not done"));
+    hand.sees(QStringLiteral("stand: springs back"));
+    hand.touch(QStringLiteral("Back"));
+    hand.touch(QStringLiteral("Back"));
+}
+
+// Where the bolt sits on the photo, and where the cable beside it runs.
+void placeBolt(Hand& hand) {
+    hand.touch(QStringLiteral("bolt M6\u00a0×\u00a025\u00a0mm"));
+    hand.sees(QStringLiteral("0 of 1 on the photo"));
+    const std::array hole{QPointF(photoSize.width() * 0.4, photoSize.height() * 0.3)};
+    hand.stroke(QStringLiteral("Photo to tap on: where it sits"), photoSize, hole);
+    hand.sees(QStringLiteral("1 of 1 on the photo"));
+    hand.picture(QStringLiteral("strip-places"));
+    hand.touch(QStringLiteral("Keep"));
+    hand.touch(QStringLiteral("Routing, fluids, adjustment"));
+    hand.type(QStringLiteral("Where it runs, what it passes"), QStringLiteral("over the clutch cable"));
+    hand.picture(QStringLiteral("strip-details"));
+    hand.touch(QStringLiteral("Keep"));
+    hand.sees(QStringLiteral("Routing: over the clutch cable"));
 }
 
 void describeConnector(Hand& hand) {
@@ -135,6 +167,7 @@ void lookOver(Hand& hand) {
     shoot(hand, "camera-finding");
     hand.picture(QStringLiteral("look-over"));
     hand.touch(QStringLiteral("Back"));
+    beginRound(hand);
 }
 
 void stripLever(Hand& hand) {
@@ -161,6 +194,7 @@ void stripLever(Hand& hand) {
     hand.touch(QStringLiteral("Photo"));
     shoot(hand, "camera-lever");
     hand.sees(QStringLiteral("Bag 7"));
+    placeBolt(hand);
     hand.picture(QStringLiteral("strip"));
     hand.touch(QStringLiteral("Next step"));
     hand.sees(QStringLiteral("step 2"));

@@ -55,8 +55,26 @@ MadeShop makeShop(const std::filesystem::path& folder) {
     again.about = unread.id;
     unread.photo = again.id;
     unread.first.reset();
-    const std::vector more{journal::photoTaken(shop->job, again),
-                           journal::gatheringDescribed(shop->job, unread)};
+    wiring::Gathering fresh = unread;
+    fresh.id = freshGathering;
+    fresh.title = "new switch, other make";
+    fresh.replaces = shop->gathering;
+    fresh.photo.clear();
+    fresh.places = 8;
+    std::vector more{journal::photoTaken(shop->job, again), journal::gatheringDescribed(shop->job, unread),
+                     journal::gatheringDescribed(shop->job, fresh)};
+    const std::vector<std::string> serves{"horn",           "",     "stop lamp", "hazard warning", "",
+                                          "left indicator", "earth"};
+    for (std::size_t i = 0; i < serves.size(); ++i) {
+        wiring::PlaceAnswer answer;
+        answer.wire.function = serves[i];
+        answer.how = wiring::HowKnown::Typed;
+        answer.source = "sheet that came with it";
+        if (!serves[i].empty())
+            more.push_back(journal::wireAnswered(shop->job, fresh.id,
+                                                 {wiring::Half::Unit, static_cast<int>(i) + 1, 1},
+                                                 wiring::Answer::AsItShouldBe, answer));
+    }
     if (const auto said = store->append(more); !said)
         qFatal("%s", said.error().message.c_str());
     // As it is now, with two wires exchanged: to be compared.
@@ -77,7 +95,12 @@ MadeShop makeShop(const std::filesystem::path& folder) {
         qFatal("the demo's job has no open finding or no task");
     if (known->parts.empty())
         qFatal("the demo's job has no part");
-    return {*shop, finding->id, known->tasks.front().id, known->parts.front().id};
+    const auto placed = std::ranges::find_if(known->steps, [](const job::StripStep& step) {
+        return !step.hardware.empty() && !step.hardware.front().at.empty();
+    });
+    if (placed == known->steps.end())
+        qFatal("the demo's job has no hardware on a photo");
+    return {*shop, finding->id, known->tasks.front().id, known->parts.front().id, placed->id};
 }
 
 std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder, const job::Id& job) {

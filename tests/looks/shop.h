@@ -13,6 +13,7 @@ struct MadeShop : demo::Shop {
     job::Id finding; // an open one of its job
     job::Id task;    // of its job
     job::Id part;    // of its job
+    job::Id placed;  // a strip step of its job whose hardware is on its photo
 };
 
 // Makes the demo shop in the folder; ends the program with the reason when that fails.
@@ -20,6 +21,9 @@ struct MadeShop : demo::Shop {
 
 // The id of a connector of that shop with the same photo, of which nothing was read yet.
 inline constexpr const char* unreadGathering = "00000000-0000-7000-8000-00000000100c";
+
+// The id of a new switch that comes in place of the shop's connector, with what its places serve.
+inline constexpr const char* freshGathering = "00000000-0000-7000-8000-00000000100d";
 
 // A session on the shop in that folder, ready; with the job open unless 'job' is empty.
 [[nodiscard]] std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder,

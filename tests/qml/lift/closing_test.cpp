@@ -87,6 +87,7 @@ private slots:
         QVERIFY(view->errors().contains(QStringLiteral("by")));
         view->second(0, QStringLiteral("Bram"));
         QTRY_VERIFY(view->seconds()->lines()[0].on);
+        QCOMPARE(view->toSign(), 1);
         QCOMPARE(shop.stored().secondEyes.at(0).by, std::string("Bram"));
         leaving->handOver({}, QStringLiteral("given back"), QStringLiteral("none"));
         QTRY_VERIFY(leaving->handedOver());
@@ -161,7 +162,8 @@ private slots:
         pad->setSize({400, 200});
         window.show();
         QVERIFY(QTest::qWaitForWindowExposed(&window));
-        view->keep(pad, QString());
+        const auto draft = form(*session, {});
+        view->keep(pad, draft.get());
         QVERIFY(view->errors().contains(QStringLiteral("name")));
         QVERIFY(view->errors().contains(QStringLiteral("pad")));
         stroke(window, {{20, 100}, {100, 40}, {200, 160}, {380, 100}});
@@ -170,7 +172,8 @@ private slots:
         QCOMPARE(picture.width(), 800);
         QCOMPARE(qGray(picture.pixel(200, 80)), 0); // through (100, 40)
         QCOMPARE(qGray(picture.pixel(4, 4)), 255);
-        view->keep(pad, QStringLiteral("Ilse Quandt"));
+        draft->set(QStringLiteral("name"), QStringLiteral("Ilse Quandt"));
+        view->keep(pad, draft.get());
         QTRY_VERIFY(view->signedBy().startsWith(QStringLiteral("Ilse Quandt")));
         QCOMPARE(QImage(view->picture().toLocalFile()).size(), picture.size());
         pad->clear();
