@@ -329,6 +329,53 @@
     </message>
 </context>
 <context>
+    <name>CarryPage</name>
+    <message>
+        <source>Carry over</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Take %n over</source>
+        <comment>wires</comment>
+        <translation>
+            <numerusform>%n Kabel übernehmen</numerusform>
+            <numerusform>%n Kabel übernehmen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken over</source>
+        <translation>Übernommen</translation>
+    </message>
+    <message>
+        <source>Wires go where the same is served; their colour decides nothing. Say what each wire of the old part and each place of the new one serves.</source>
+        <translation>Kabel kommen an den Platz mit derselben Aufgabe; ihre Farbe entscheidet nichts. Für jedes Kabel des alten Teils und jeden Platz des neuen die Aufgabe angeben.</translation>
+    </message>
+    <message>
+        <source>Measure first</source>
+        <translation>Erst messen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at most</source>
+        <comment>trials</comment>
+        <translation>
+            <numerusform>höchstens %n</numerusform>
+            <numerusform>höchstens %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then try</source>
+        <translation>Dann probieren</translation>
+    </message>
+    <message>
+        <source>Only with a fuse of 3 A at most in the trial lead, one connection at a time, everything else switched off, engine stopped. No sign: take it off before the next. A fuse that blows ends the trials. The machine&apos;s manual and diagram come first.</source>
+        <translation>Nur mit einer Sicherung von höchstens 3 A in der Prüfleitung, ein Anschluss auf einmal, alles andere ausgeschaltet, Motor aus. Kein Zeichen: abnehmen, bevor der nächste kommt. Brennt eine Sicherung durch, ist das Probieren zu Ende. Handbuch und Schaltplan des Fahrzeugs gehen vor.</translation>
+    </message>
+    <message>
+        <source>At which place was the sign seen?</source>
+        <translation>An welchem Platz kam das Zeichen?</translation>
+    </message>
+</context>
+<context>
     <name>CautionBox</name>
     <message>
         <source>Caution: %1</source>
@@ -5766,6 +5813,38 @@
         <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
         <translation>(Messwert + Umgebung)/Umgebung bleibt gleich: %1 kPa x 101.325/%2 = %3 kPa</translation>
     </message>
+    <message>
+        <source>%1 to prove, first: %2</source>
+        <translation>%1 nachzuweisen, zuerst: %2</translation>
+    </message>
+    <message>
+        <source>Not before: %1 came off after %2, so it goes on first.</source>
+        <translation>Nicht davor: %1 kam nach %2 ab, kommt also zuerst dran.</translation>
+    </message>
+    <message>
+        <source>Not before: the task %1 has to be finished before %2.</source>
+        <translation>Nicht davor: die Arbeit %1 muss vor %2 fertig sein.</translation>
+    </message>
+    <message>
+        <source>That is on again already.</source>
+        <translation>Das ist schon wieder dran.</translation>
+    </message>
+    <message>
+        <source>That is the first one already.</source>
+        <translation>Das ist schon der erste.</translation>
+    </message>
+    <message>
+        <source>That is the last one already.</source>
+        <translation>Das ist schon der letzte.</translation>
+    </message>
+    <message>
+        <source>ask the owner: %1</source>
+        <translation>den Halter fragen: %1</translation>
+    </message>
+    <message>
+        <source>ready to be handed over</source>
+        <translation>bereit zur Übergabe</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -5933,6 +6012,30 @@
         <source>Which machine?</source>
         <translation>Welches Fahrzeug?</translation>
     </message>
+    <message>
+        <source>Waits for</source>
+        <translation>Wartet auf</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation>Bald</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Machines that wait for what?</source>
+        <translation>Fahrzeuge, die worauf warten?</translation>
+    </message>
 </context>
 <context>
     <name>FindPage</name>
@@ -6041,6 +6144,10 @@
     <message>
         <source>Owner says no</source>
         <translation>Halter lehnt ab</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6304,22 @@
         <source>top</source>
         <translation>oben</translation>
     </message>
+    <message>
+        <source>Condition as found</source>
+        <translation>Zustand wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>two pins green, latch broken</source>
+        <translation>zwei Stifte grün, Raste gebrochen</translation>
+    </message>
+    <message>
+        <source>What was done about it</source>
+        <translation>Was daran gemacht wurde</translation>
+    </message>
+    <message>
+        <source>cleaned, contact grease</source>
+        <translation>gereinigt, Kontaktfett</translation>
+    </message>
 </context>
 <context>
     <name>GatheringMap</name>
@@ -6246,6 +6369,22 @@
     <message>
         <source>Correct what it is</source>
         <translation>Berichtigen, was es ist</translation>
+    </message>
+    <message>
+        <source>The new part</source>
+        <translation>Das neue Teil</translation>
+    </message>
+    <message>
+        <source>Carry the wires over</source>
+        <translation>Kabel übernehmen</translation>
+    </message>
+    <message>
+        <source>with other connections than the old one</source>
+        <translation>mit anderen Anschlüssen als das alte</translation>
+    </message>
+    <message>
+        <source>A new part comes in its place</source>
+        <translation>Ein neues Teil kommt an seine Stelle</translation>
     </message>
 </context>
 <context>
@@ -6396,6 +6535,29 @@
     <message>
         <source>Torque on refit</source>
         <translation>Anzugsdrehmoment</translation>
+    </message>
+</context>
+<context>
+    <name>HardwarePlaces</name>
+    <message>
+        <source>With a photo of this step, a tap on it shows later which hole each piece belongs to.</source>
+        <translation>Mit einem Foto dieses Schritts zeigt ein Tippen darauf später, in welches Loch jedes Stück gehört.</translation>
+    </message>
+    <message>
+        <source>No photo yet</source>
+        <translation>Noch kein Foto</translation>
+    </message>
+    <message>
+        <source>Photo to tap on: where it sits</source>
+        <translation>Foto zum Antippen: wo es sitzt</translation>
+    </message>
+    <message>
+        <source>Another photo</source>
+        <translation>Noch ein Foto</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Von der Liste nehmen</translation>
     </message>
 </context>
 <context>
@@ -7338,6 +7500,14 @@
         <source>What is it for?</source>
         <translation>Wofür ist es?</translation>
     </message>
+    <message>
+        <source>Old one beside the new one</source>
+        <translation>Das alte neben dem neuen</translation>
+    </message>
+    <message>
+        <source>Old and new part side by side</source>
+        <translation>Altes und neues Teil nebeneinander</translation>
+    </message>
 </context>
 <context>
     <name>PartsPage</name>
@@ -7570,6 +7740,73 @@
     <message>
         <source>Stop</source>
         <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>ProofsPage</name>
+    <message>
+        <source>To be proved</source>
+        <translation>Nachzuweisen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Keep %n proved</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>%n nachgewiesen: speichern</numerusform>
+            <numerusform>%n nachgewiesen: speichern</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Touch what works</source>
+        <translation>Antippen, was geht</translation>
+    </message>
+    <message>
+        <source>One by one, or leave out</source>
+        <translation>Einzeln, oder weglassen</translation>
+    </message>
+    <message>
+        <source>measure it</source>
+        <translation>messen</translation>
+    </message>
+    <message>
+        <source>read it back</source>
+        <translation>vorlesen</translation>
+    </message>
+    <message>
+        <source>works</source>
+        <translation>geht</translation>
+    </message>
+    <message>
+        <source>touch when it works</source>
+        <translation>antippen, wenn es geht</translation>
+    </message>
+    <message>
+        <source>Brakes, wheels, steering, and what keeps it standing</source>
+        <translation>Bremsen, Räder, Lenkung und was es aufrecht hält</translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <translation>Das Übrige</translation>
+    </message>
+    <message>
+        <source>How, for those that are ticked</source>
+        <translation>Wie, bei den angetippten</translation>
+    </message>
+    <message>
+        <source>tried on the lift, then on the yard</source>
+        <translation>auf der Bühne geprüft, dann auf dem Hof</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not on again: cannot be proved yet</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>%n noch nicht wieder dran: nicht nachweisbar</numerusform>
+            <numerusform>%n noch nicht wieder dran: nicht nachweisbar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Have their answer</source>
+        <translation>Schon beantwortet</translation>
     </message>
 </context>
 <context>
@@ -8646,6 +8883,30 @@
         <source>done</source>
         <translation>erledigt</translation>
     </message>
+    <message>
+        <source>Which goes on first?</source>
+        <translation>Was kommt zuerst dran?</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>The order is right</source>
+        <translation>Reihenfolge stimmt</translation>
+    </message>
+    <message>
+        <source>Change the order</source>
+        <translation>Reihenfolge ändern</translation>
+    </message>
+    <message>
+        <source>Touch a step, then Earlier or Later.</source>
+        <translation>Einen Schritt antippen, dann Früher oder Später.</translation>
+    </message>
 </context>
 <context>
     <name>RefusalPage</name>
@@ -9314,6 +9575,22 @@
         <source>%1 in bag %2</source>
         <translation>%1 in Beutel %2</translation>
     </message>
+    <message>
+        <source>Routing: %1</source>
+        <translation>Verlegung: %1</translation>
+    </message>
+    <message>
+        <source>Ends: %1</source>
+        <translation>Enden: %1</translation>
+    </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>Wie vorgefunden: %1</translation>
+    </message>
+    <message>
+        <source>Let out: %1</source>
+        <translation>Abgelassen: %1</translation>
+    </message>
 </context>
 <context>
     <name>StripActions</name>
@@ -9348,6 +9625,41 @@
     <message>
         <source>Keep</source>
         <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>StripDetails</name>
+    <message>
+        <source>Where it runs, what it passes</source>
+        <translation>Wo es verläuft, woran vorbei</translation>
+    </message>
+    <message>
+        <source>left of the headstock, over the clutch cable</source>
+        <translation>links am Lenkkopf, über dem Kupplungszug</translation>
+    </message>
+    <message>
+        <source>Where its ends sit: hose, vent, cable</source>
+        <translation>Wo die Enden sitzen: Schlauch, Entlüftung, Zug</translation>
+    </message>
+    <message>
+        <source>tap, upper nipple; carburettor, right</source>
+        <translation>Benzinhahn, oberer Stutzen; Vergaser, rechts</translation>
+    </message>
+    <message>
+        <source>Adjustment as found: turns, marks, shims</source>
+        <translation>Einstellung wie vorgefunden: Umdrehungen, Marken, Scheiben</translation>
+    </message>
+    <message>
+        <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
+        <translation>Einsteller 7 Umdrehungen heraus, Marke auf 2 Uhr</translation>
+    </message>
+    <message>
+        <source>Fluid let out, and how much</source>
+        <translation>Abgelassene Flüssigkeit, wie viel</translation>
+    </message>
+    <message>
+        <source>brake fluid, 40 ml</source>
+        <translation>Bremsflüssigkeit, 40 ml</translation>
     </message>
 </context>
 <context>
@@ -9399,6 +9711,18 @@
         <source>Steps so far</source>
         <translation>Bisherige Schritte</translation>
     </message>
+    <message>
+        <source>Where it sits</source>
+        <translation>Wo es sitzt</translation>
+    </message>
+    <message>
+        <source>For the refit</source>
+        <translation>Für den Einbau</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
 </context>
 <context>
     <name>StripPanel</name>
@@ -9413,10 +9737,6 @@
     <message>
         <source>unplug 6-place connector</source>
         <translation>6-poligen Stecker abziehen</translation>
-    </message>
-    <message>
-        <source>tap to take it off the list</source>
-        <translation>antippen nimmt es von der Liste</translation>
     </message>
     <message>
         <source>Note</source>
@@ -9437,6 +9757,18 @@
     <message>
         <source>Memo</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>tap: where it sits</source>
+        <translation>antippen: wo es sitzt</translation>
+    </message>
+    <message>
+        <source>not placed</source>
+        <translation>noch ohne Stelle</translation>
+    </message>
+    <message>
+        <source>Routing, fluids, adjustment</source>
+        <translation>Verlegung, Flüssigkeiten, Einstellung</translation>
     </message>
 </context>
 <context>
@@ -9888,6 +10220,26 @@
         <source>first</source>
         <translation>zuerst</translation>
     </message>
+    <message>
+        <source>What it waits for</source>
+        <translation>Worauf sie wartet</translation>
+    </message>
+    <message>
+        <source>What holds it up?</source>
+        <translation>Was hält sie auf?</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Halter</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Else</source>
+        <translation>Anderes</translation>
+    </message>
 </context>
 <context>
     <name>TextEntry</name>
@@ -10235,6 +10587,10 @@
         <source>heard</source>
         <translation>gehört</translation>
     </message>
+    <message>
+        <source>leave empty</source>
+        <translation>leer lassen</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10384,6 +10740,34 @@
     <message>
         <source>%1, %2 months ago</source>
         <translation>%1, vor %2 Monaten</translation>
+    </message>
+    <message>
+        <source>For bench time</source>
+        <translation>Auf Werkstattzeit</translation>
+    </message>
+    <message>
+        <source>To be proved</source>
+        <translation>Nachzuweisen</translation>
+    </message>
+    <message>
+        <source>Ready to hand over</source>
+        <translation>Bereit zur Übergabe</translation>
+    </message>
+    <message>
+        <source>For the owner&apos;s answer</source>
+        <translation>Auf Antwort des Halters</translation>
+    </message>
+    <message>
+        <source>For parts</source>
+        <translation>Auf Teile</translation>
+    </message>
+    <message>
+        <source>For something else</source>
+        <translation>Auf anderes</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergeben</translation>
     </message>
 </context>
 <context>
@@ -10575,6 +10959,77 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::CarryView</name>
+    <message>
+        <source>it lights when it is switched</source>
+        <translation>leuchtet beim Einschalten</translation>
+    </message>
+    <message>
+        <source>it sounds when it is pressed</source>
+        <translation>ertönt beim Drücken</translation>
+    </message>
+    <message>
+        <source>what it serves works when it is switched</source>
+        <translation>was daran hängt, geht beim Einschalten</translation>
+    </message>
+    <message>
+        <source>Not known what it serves: follow it, then measure to earth and to each lamp. Nothing is connected before that is known.</source>
+        <translation>Aufgabe unbekannt: verfolgen, dann gegen Masse und zu jeder Leuchte messen. Bevor sie bekannt ist, wird nichts angeschlossen.</translation>
+    </message>
+    <message>
+        <source>Live, ignition, charging or starter: battery voltage to earth, ignition off and on. Measured only, never tried.</source>
+        <translation>Dauerplus, Zündung, Laden oder Anlasser: Batteriespannung gegen Masse, Zündung aus und an. Nur messen, nie probieren.</translation>
+    </message>
+    <message>
+        <source>Earth: close to no resistance to the bare frame.</source>
+        <translation>Masse: fast kein Widerstand zum blanken Rahmen.</translation>
+    </message>
+    <message>
+        <source>%1 in place of %2</source>
+        <translation>%1 statt %2</translation>
+    </message>
+    <message>
+        <source>%1, now %2</source>
+        <translation>%1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>serves %1</source>
+        <translation>Aufgabe: %1</translation>
+    </message>
+    <message>
+        <source>Leave empty: %1</source>
+        <translation>Leer lassen: %1</translation>
+    </message>
+    <message>
+        <source>No place for %1 (%2)</source>
+        <translation>Kein Platz für %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Insulate its end and tie it back.</source>
+        <translation>Ende isolieren und zurückbinden.</translation>
+    </message>
+    <message>
+        <source>one after the other: %1</source>
+        <translation>nacheinander: %1</translation>
+    </message>
+    <message>
+        <source>carried over by what it serves</source>
+        <translation>nach seiner Aufgabe übernommen</translation>
+    </message>
+    <message>
+        <source>Wires carried over</source>
+        <translation>Kabel übernommen</translation>
+    </message>
+    <message>
+        <source>found by trying</source>
+        <translation>durch Probieren gefunden</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Gefunden: %1</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::CompareView</name>
     <message>
         <source>Confirm the wires on the photo before first: there is nothing yet to compare with.</source>
@@ -10725,6 +11180,10 @@
         <source>everything</source>
         <translation>alles</translation>
     </message>
+    <message>
+        <source>anything</source>
+        <translation>beliebig</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::Findings</name>
@@ -10814,6 +11273,14 @@
         <source>Tagged %1</source>
         <translation>Fähnchen an %1</translation>
     </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>Wie vorgefunden: %1</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Erledigt: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::HandOverView</name>
@@ -10844,6 +11311,13 @@
     <message>
         <source>Handed over</source>
         <translation>Übergeben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not done or not proved</source>
+        <translation>
+            <numerusform>%n nicht erledigt oder nicht nachgewiesen</numerusform>
+            <numerusform>%n nicht erledigt oder nicht nachgewiesen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11410,6 +11884,36 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::ProofsView</name>
+    <message>
+        <source>left out: %1</source>
+        <translation>weggelassen: %1</translation>
+    </message>
+    <message>
+        <source>proved: %1</source>
+        <translation>nachgewiesen: %1</translation>
+    </message>
+    <message>
+        <source>proved by its reading, or said</source>
+        <translation>durch Messwert nachgewiesen, oder gesagt</translation>
+    </message>
+    <message>
+        <source>proved wire by wire, or said</source>
+        <translation>Kabel für Kabel nachgewiesen, oder gesagt</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>nachgewiesen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proved</source>
+        <translation>
+            <numerusform>%n nachgewiesen</numerusform>
+            <numerusform>%n nachgewiesen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::ProveView</name>
     <message>
         <source>proved</source>
@@ -11494,18 +11998,6 @@
         <translation>%1 von %2 Kabeln vorgelesen</translation>
     </message>
     <message>
-        <source>Routing: %1</source>
-        <translation>Verlegung: %1</translation>
-    </message>
-    <message>
-        <source>As found: %1</source>
-        <translation>Wie vorgefunden: %1</translation>
-    </message>
-    <message>
-        <source>Let out: %1</source>
-        <translation>Abgelassen: %1</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -11520,6 +12012,10 @@
     <message>
         <source>Task resumed</source>
         <translation>Arbeit wieder aufgenommen</translation>
+    </message>
+    <message>
+        <source>Order changed</source>
+        <translation>Reihenfolge geändert</translation>
     </message>
 </context>
 <context>
@@ -11793,6 +12289,14 @@
     <message>
         <source>Step corrected</source>
         <translation>Schritt berichtigt</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 on the photo</source>
+        <translation>%1: %2 von %3 auf dem Foto</translation>
+    </message>
+    <message>
+        <source>All %1 are on a photo. Touch a ring to take it away.</source>
+        <translation>Alle %1 sind auf einem Foto. Einen Ring antippen nimmt ihn weg.</translation>
     </message>
 </context>
 <context>

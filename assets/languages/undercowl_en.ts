@@ -13,6 +13,25 @@
     </message>
 </context>
 <context>
+    <name>CarryPage</name>
+    <message numerus="yes">
+        <source>Take %n over</source>
+        <comment>wires</comment>
+        <translation>
+            <numerusform>Take %n over</numerusform>
+            <numerusform>Take %n over</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at most</source>
+        <comment>trials</comment>
+        <translation>
+            <numerusform>%n at most</numerusform>
+            <numerusform>%n at most</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>CheckWalkBody</name>
     <message numerus="yes">
         <source>%n to go</source>
@@ -51,6 +70,25 @@
     </message>
 </context>
 <context>
+    <name>ProofsPage</name>
+    <message numerus="yes">
+        <source>Keep %n proved</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>Keep %n proved</numerusform>
+            <numerusform>Keep %n proved</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not on again: cannot be proved yet</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>%n not on again: cannot be proved yet</numerusform>
+            <numerusform>%n not on again: cannot be proved yet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ProvePage</name>
     <message numerus="yes">
         <source>%n not on again: cannot be proved yet</source>
@@ -78,6 +116,26 @@
         <translation>
             <numerusform>%1 was written and read again: %n photo or memo, %2.</numerusform>
             <numerusform>%1 was written and read again: %n photos and memos, %2.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::HandOverView</name>
+    <message numerus="yes">
+        <source>%n not done or not proved</source>
+        <translation>
+            <numerusform>%n not done or not proved</numerusform>
+            <numerusform>%n not done or not proved</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::ProofsView</name>
+    <message numerus="yes">
+        <source>%n proved</source>
+        <translation>
+            <numerusform>%n proved</numerusform>
+            <numerusform>%n proved</numerusform>
         </translation>
     </message>
 </context>

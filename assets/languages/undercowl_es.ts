@@ -329,6 +329,53 @@
     </message>
 </context>
 <context>
+    <name>CarryPage</name>
+    <message>
+        <source>Carry over</source>
+        <translation>Trasladar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Take %n over</source>
+        <comment>wires</comment>
+        <translation>
+            <numerusform>Trasladar %n cable</numerusform>
+            <numerusform>Trasladar %n cables</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken over</source>
+        <translation>Trasladados</translation>
+    </message>
+    <message>
+        <source>Wires go where the same is served; their colour decides nothing. Say what each wire of the old part and each place of the new one serves.</source>
+        <translation>Los cables van donde la función es la misma; su color no decide nada. Decir la función de cada cable de la pieza vieja y de cada vía de la nueva.</translation>
+    </message>
+    <message>
+        <source>Measure first</source>
+        <translation>Primero medir</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at most</source>
+        <comment>trials</comment>
+        <translation>
+            <numerusform>%n como máximo</numerusform>
+            <numerusform>%n como máximo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then try</source>
+        <translation>Luego probar</translation>
+    </message>
+    <message>
+        <source>Only with a fuse of 3 A at most in the trial lead, one connection at a time, everything else switched off, engine stopped. No sign: take it off before the next. A fuse that blows ends the trials. The machine&apos;s manual and diagram come first.</source>
+        <translation>Solo con un fusible de 3 A como máximo en el cable de prueba, una conexión cada vez, todo lo demás apagado, motor parado. Sin señal: quitarla antes de la siguiente. Un fusible que salta acaba las pruebas. El manual y el esquema del vehículo van primero.</translation>
+    </message>
+    <message>
+        <source>At which place was the sign seen?</source>
+        <translation>¿En qué vía se vio la señal?</translation>
+    </message>
+</context>
+<context>
     <name>CautionBox</name>
     <message>
         <source>Caution: %1</source>
@@ -5766,6 +5813,38 @@
         <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
         <translation>(lectura + ambiente)/ambiente queda igual: %1 kPa x 101.325/%2 = %3 kPa</translation>
     </message>
+    <message>
+        <source>%1 to prove, first: %2</source>
+        <translation>%1 por probar, primero: %2</translation>
+    </message>
+    <message>
+        <source>Not before: %1 came off after %2, so it goes on first.</source>
+        <translation>No antes: %1 se desmontó después de %2, así que se monta primero.</translation>
+    </message>
+    <message>
+        <source>Not before: the task %1 has to be finished before %2.</source>
+        <translation>No antes: la tarea %1 debe acabarse antes de %2.</translation>
+    </message>
+    <message>
+        <source>That is on again already.</source>
+        <translation>Ya está montado.</translation>
+    </message>
+    <message>
+        <source>That is the first one already.</source>
+        <translation>Ya es el primero.</translation>
+    </message>
+    <message>
+        <source>That is the last one already.</source>
+        <translation>Ya es el último.</translation>
+    </message>
+    <message>
+        <source>ask the owner: %1</source>
+        <translation>preguntar al dueño: %1</translation>
+    </message>
+    <message>
+        <source>ready to be handed over</source>
+        <translation>listo para entregar</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -5933,6 +6012,30 @@
         <source>Which machine?</source>
         <translation>¿Qué vehículo?</translation>
     </message>
+    <message>
+        <source>Waits for</source>
+        <translation>Espera</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Hallazgos</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todos</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation>Pronto</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Machines that wait for what?</source>
+        <translation>¿Vehículos que esperan qué?</translation>
+    </message>
 </context>
 <context>
     <name>FindPage</name>
@@ -6041,6 +6144,10 @@
     <message>
         <source>Owner says no</source>
         <translation>El dueño dice no</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6304,22 @@
         <source>top</source>
         <translation>arriba</translation>
     </message>
+    <message>
+        <source>Condition as found</source>
+        <translation>Estado como llegó</translation>
+    </message>
+    <message>
+        <source>two pins green, latch broken</source>
+        <translation>dos pines verdes, cierre roto</translation>
+    </message>
+    <message>
+        <source>What was done about it</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>cleaned, contact grease</source>
+        <translation>limpiado, grasa de contactos</translation>
+    </message>
 </context>
 <context>
     <name>GatheringMap</name>
@@ -6246,6 +6369,22 @@
     <message>
         <source>Correct what it is</source>
         <translation>Corregir qué es</translation>
+    </message>
+    <message>
+        <source>The new part</source>
+        <translation>El recambio nuevo</translation>
+    </message>
+    <message>
+        <source>Carry the wires over</source>
+        <translation>Trasladar los cables</translation>
+    </message>
+    <message>
+        <source>with other connections than the old one</source>
+        <translation>con otras conexiones que el viejo</translation>
+    </message>
+    <message>
+        <source>A new part comes in its place</source>
+        <translation>En su lugar va un recambio nuevo</translation>
     </message>
 </context>
 <context>
@@ -6396,6 +6535,29 @@
     <message>
         <source>Torque on refit</source>
         <translation>Par de apriete</translation>
+    </message>
+</context>
+<context>
+    <name>HardwarePlaces</name>
+    <message>
+        <source>With a photo of this step, a tap on it shows later which hole each piece belongs to.</source>
+        <translation>Con una foto de este paso, un toque en ella muestra luego en qué agujero va cada pieza.</translation>
+    </message>
+    <message>
+        <source>No photo yet</source>
+        <translation>Aún sin foto</translation>
+    </message>
+    <message>
+        <source>Photo to tap on: where it sits</source>
+        <translation>Foto que tocar: dónde va</translation>
+    </message>
+    <message>
+        <source>Another photo</source>
+        <translation>Otra foto</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Quitar de la lista</translation>
     </message>
 </context>
 <context>
@@ -7338,6 +7500,14 @@
         <source>What is it for?</source>
         <translation>¿Para qué es?</translation>
     </message>
+    <message>
+        <source>Old one beside the new one</source>
+        <translation>El viejo junto al nuevo</translation>
+    </message>
+    <message>
+        <source>Old and new part side by side</source>
+        <translation>Pieza vieja y nueva lado a lado</translation>
+    </message>
 </context>
 <context>
     <name>PartsPage</name>
@@ -7570,6 +7740,73 @@
     <message>
         <source>Stop</source>
         <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>ProofsPage</name>
+    <message>
+        <source>To be proved</source>
+        <translation>Por probar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Keep %n proved</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>Guardar %n probado</numerusform>
+            <numerusform>Guardar %n probados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Touch what works</source>
+        <translation>Tocar lo que funciona</translation>
+    </message>
+    <message>
+        <source>One by one, or leave out</source>
+        <translation>Uno a uno, o dejar</translation>
+    </message>
+    <message>
+        <source>measure it</source>
+        <translation>medir</translation>
+    </message>
+    <message>
+        <source>read it back</source>
+        <translation>releer</translation>
+    </message>
+    <message>
+        <source>works</source>
+        <translation>funciona</translation>
+    </message>
+    <message>
+        <source>touch when it works</source>
+        <translation>tocar cuando funcione</translation>
+    </message>
+    <message>
+        <source>Brakes, wheels, steering, and what keeps it standing</source>
+        <translation>Frenos, ruedas, dirección y lo que lo mantiene en pie</translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <translation>El resto</translation>
+    </message>
+    <message>
+        <source>How, for those that are ticked</source>
+        <translation>Cómo, en los marcados</translation>
+    </message>
+    <message>
+        <source>tried on the lift, then on the yard</source>
+        <translation>probado en el elevador, luego en el patio</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not on again: cannot be proved yet</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>%n sin montar: aún no se puede probar</numerusform>
+            <numerusform>%n sin montar: aún no se pueden probar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Have their answer</source>
+        <translation>Con respuesta</translation>
     </message>
 </context>
 <context>
@@ -8646,6 +8883,30 @@
         <source>done</source>
         <translation>hecho</translation>
     </message>
+    <message>
+        <source>Which goes on first?</source>
+        <translation>¿Qué se monta primero?</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>The order is right</source>
+        <translation>El orden está bien</translation>
+    </message>
+    <message>
+        <source>Change the order</source>
+        <translation>Cambiar el orden</translation>
+    </message>
+    <message>
+        <source>Touch a step, then Earlier or Later.</source>
+        <translation>Tocar un paso, luego Antes o Después.</translation>
+    </message>
 </context>
 <context>
     <name>RefusalPage</name>
@@ -9314,6 +9575,22 @@
         <source>%1 in bag %2</source>
         <translation>%1 en la bolsa %2</translation>
     </message>
+    <message>
+        <source>Routing: %1</source>
+        <translation>Recorrido: %1</translation>
+    </message>
+    <message>
+        <source>Ends: %1</source>
+        <translation>Extremos: %1</translation>
+    </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>Como llegó: %1</translation>
+    </message>
+    <message>
+        <source>Let out: %1</source>
+        <translation>Vaciado: %1</translation>
+    </message>
 </context>
 <context>
     <name>StripActions</name>
@@ -9348,6 +9625,41 @@
     <message>
         <source>Keep</source>
         <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>StripDetails</name>
+    <message>
+        <source>Where it runs, what it passes</source>
+        <translation>Por dónde va, junto a qué</translation>
+    </message>
+    <message>
+        <source>left of the headstock, over the clutch cable</source>
+        <translation>a la izquierda de la pipa, sobre el cable de embrague</translation>
+    </message>
+    <message>
+        <source>Where its ends sit: hose, vent, cable</source>
+        <translation>Dónde van los extremos: tubo, respiración, cable</translation>
+    </message>
+    <message>
+        <source>tap, upper nipple; carburettor, right</source>
+        <translation>grifo, boquilla superior; carburador, derecha</translation>
+    </message>
+    <message>
+        <source>Adjustment as found: turns, marks, shims</source>
+        <translation>Ajuste como llegó: vueltas, marcas, calces</translation>
+    </message>
+    <message>
+        <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
+        <translation>tensor 7 vueltas hacia fuera, marca a las 2</translation>
+    </message>
+    <message>
+        <source>Fluid let out, and how much</source>
+        <translation>Fluido vaciado, y cuánto</translation>
+    </message>
+    <message>
+        <source>brake fluid, 40 ml</source>
+        <translation>líquido de frenos, 40 ml</translation>
     </message>
 </context>
 <context>
@@ -9399,6 +9711,18 @@
         <source>Steps so far</source>
         <translation>Pasos hasta ahora</translation>
     </message>
+    <message>
+        <source>Where it sits</source>
+        <translation>Dónde va</translation>
+    </message>
+    <message>
+        <source>For the refit</source>
+        <translation>Para el montaje</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Guardar</translation>
+    </message>
 </context>
 <context>
     <name>StripPanel</name>
@@ -9413,10 +9737,6 @@
     <message>
         <source>unplug 6-place connector</source>
         <translation>soltar el conector de 6 vías</translation>
-    </message>
-    <message>
-        <source>tap to take it off the list</source>
-        <translation>tocar para quitarlo de la lista</translation>
     </message>
     <message>
         <source>Note</source>
@@ -9437,6 +9757,18 @@
     <message>
         <source>Memo</source>
         <translation>Nota</translation>
+    </message>
+    <message>
+        <source>tap: where it sits</source>
+        <translation>tocar: dónde va</translation>
+    </message>
+    <message>
+        <source>not placed</source>
+        <translation>sin lugar</translation>
+    </message>
+    <message>
+        <source>Routing, fluids, adjustment</source>
+        <translation>Recorrido, fluidos, ajuste</translation>
     </message>
 </context>
 <context>
@@ -9888,6 +10220,26 @@
         <source>first</source>
         <translation>primero</translation>
     </message>
+    <message>
+        <source>What it waits for</source>
+        <translation>Qué espera</translation>
+    </message>
+    <message>
+        <source>What holds it up?</source>
+        <translation>¿Qué la detiene?</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Dueño</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Recambios</translation>
+    </message>
+    <message>
+        <source>Else</source>
+        <translation>Otra cosa</translation>
+    </message>
 </context>
 <context>
     <name>TextEntry</name>
@@ -10235,6 +10587,10 @@
         <source>heard</source>
         <translation>oído</translation>
     </message>
+    <message>
+        <source>leave empty</source>
+        <translation>dejar vacía</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10384,6 +10740,34 @@
     <message>
         <source>%1, %2 months ago</source>
         <translation>%1, hace %2 meses</translation>
+    </message>
+    <message>
+        <source>For bench time</source>
+        <translation>Tiempo de taller</translation>
+    </message>
+    <message>
+        <source>To be proved</source>
+        <translation>Por probar</translation>
+    </message>
+    <message>
+        <source>Ready to hand over</source>
+        <translation>Listos para entregar</translation>
+    </message>
+    <message>
+        <source>For the owner&apos;s answer</source>
+        <translation>Respuesta del dueño</translation>
+    </message>
+    <message>
+        <source>For parts</source>
+        <translation>Recambios</translation>
+    </message>
+    <message>
+        <source>For something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Entregado</translation>
     </message>
 </context>
 <context>
@@ -10575,6 +10959,77 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::CarryView</name>
+    <message>
+        <source>it lights when it is switched</source>
+        <translation>luce al accionarlo</translation>
+    </message>
+    <message>
+        <source>it sounds when it is pressed</source>
+        <translation>suena al pulsarlo</translation>
+    </message>
+    <message>
+        <source>what it serves works when it is switched</source>
+        <translation>lo que manda funciona al accionarlo</translation>
+    </message>
+    <message>
+        <source>Not known what it serves: follow it, then measure to earth and to each lamp. Nothing is connected before that is known.</source>
+        <translation>Función desconocida: seguirlo, luego medir a masa y a cada luz. Nada se conecta antes de saberla.</translation>
+    </message>
+    <message>
+        <source>Live, ignition, charging or starter: battery voltage to earth, ignition off and on. Measured only, never tried.</source>
+        <translation>Con tensión, encendido, carga o arranque: tensión de batería a masa, contacto quitado y puesto. Solo medir, nunca probar.</translation>
+    </message>
+    <message>
+        <source>Earth: close to no resistance to the bare frame.</source>
+        <translation>Masa: casi sin resistencia al bastidor sin pintura.</translation>
+    </message>
+    <message>
+        <source>%1 in place of %2</source>
+        <translation>%1 en lugar de %2</translation>
+    </message>
+    <message>
+        <source>%1, now %2</source>
+        <translation>%1, ahora %2</translation>
+    </message>
+    <message>
+        <source>serves %1</source>
+        <translation>función: %1</translation>
+    </message>
+    <message>
+        <source>Leave empty: %1</source>
+        <translation>Dejar vacía: %1</translation>
+    </message>
+    <message>
+        <source>No place for %1 (%2)</source>
+        <translation>Sin vía para %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Insulate its end and tie it back.</source>
+        <translation>Aislar su punta y atarlo aparte.</translation>
+    </message>
+    <message>
+        <source>one after the other: %1</source>
+        <translation>una tras otra: %1</translation>
+    </message>
+    <message>
+        <source>carried over by what it serves</source>
+        <translation>trasladado según su función</translation>
+    </message>
+    <message>
+        <source>Wires carried over</source>
+        <translation>Cables trasladados</translation>
+    </message>
+    <message>
+        <source>found by trying</source>
+        <translation>hallado probando</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Hallado: %1</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::CompareView</name>
     <message>
         <source>Confirm the wires on the photo before first: there is nothing yet to compare with.</source>
@@ -10725,6 +11180,10 @@
         <source>everything</source>
         <translation>todo</translation>
     </message>
+    <message>
+        <source>anything</source>
+        <translation>cualquier cosa</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::Findings</name>
@@ -10814,6 +11273,14 @@
         <source>Tagged %1</source>
         <translation>Marcado: %1</translation>
     </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>Como llegó: %1</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Hecho: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::HandOverView</name>
@@ -10844,6 +11311,13 @@
     <message>
         <source>Handed over</source>
         <translation>Entregado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not done or not proved</source>
+        <translation>
+            <numerusform>%n sin hacer o sin probar</numerusform>
+            <numerusform>%n sin hacer o sin probar</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11410,6 +11884,36 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::ProofsView</name>
+    <message>
+        <source>left out: %1</source>
+        <translation>dejado: %1</translation>
+    </message>
+    <message>
+        <source>proved: %1</source>
+        <translation>probado: %1</translation>
+    </message>
+    <message>
+        <source>proved by its reading, or said</source>
+        <translation>probado por su lectura, o dicho</translation>
+    </message>
+    <message>
+        <source>proved wire by wire, or said</source>
+        <translation>probado cable a cable, o dicho</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>probado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proved</source>
+        <translation>
+            <numerusform>%n probado</numerusform>
+            <numerusform>%n probados</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::ProveView</name>
     <message>
         <source>proved</source>
@@ -11494,18 +11998,6 @@
         <translation>%1 de %2 cables releídos</translation>
     </message>
     <message>
-        <source>Routing: %1</source>
-        <translation>Recorrido: %1</translation>
-    </message>
-    <message>
-        <source>As found: %1</source>
-        <translation>Como llegó: %1</translation>
-    </message>
-    <message>
-        <source>Let out: %1</source>
-        <translation>Vaciado: %1</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -11520,6 +12012,10 @@
     <message>
         <source>Task resumed</source>
         <translation>Tarea retomada</translation>
+    </message>
+    <message>
+        <source>Order changed</source>
+        <translation>Orden cambiado</translation>
     </message>
 </context>
 <context>
@@ -11793,6 +12289,14 @@
     <message>
         <source>Step corrected</source>
         <translation>Paso corregido</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 on the photo</source>
+        <translation>%1: %2 de %3 en la foto</translation>
+    </message>
+    <message>
+        <source>All %1 are on a photo. Touch a ring to take it away.</source>
+        <translation>Los %1 están en una foto. Tocar un círculo para quitarlo.</translation>
     </message>
 </context>
 <context>

@@ -329,6 +329,53 @@
     </message>
 </context>
 <context>
+    <name>CarryPage</name>
+    <message>
+        <source>Carry over</source>
+        <translation>Reporter</translation>
+    </message>
+    <message numerus="yes">
+        <source>Take %n over</source>
+        <comment>wires</comment>
+        <translation>
+            <numerusform>Reporter %n fil</numerusform>
+            <numerusform>Reporter %n fils</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken over</source>
+        <translation>Reportés</translation>
+    </message>
+    <message>
+        <source>Wires go where the same is served; their colour decides nothing. Say what each wire of the old part and each place of the new one serves.</source>
+        <translation>Les fils vont là où la fonction est la même&#xa0;; leur couleur ne décide rien. Dire la fonction de chaque fil de l&apos;ancienne pièce et de chaque voie de la neuve.</translation>
+    </message>
+    <message>
+        <source>Measure first</source>
+        <translation>D&apos;abord mesurer</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at most</source>
+        <comment>trials</comment>
+        <translation>
+            <numerusform>%n au plus</numerusform>
+            <numerusform>%n au plus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then try</source>
+        <translation>Puis essayer</translation>
+    </message>
+    <message>
+        <source>Only with a fuse of 3 A at most in the trial lead, one connection at a time, everything else switched off, engine stopped. No sign: take it off before the next. A fuse that blows ends the trials. The machine&apos;s manual and diagram come first.</source>
+        <translation>Seulement avec un fusible de 3 A au plus dans le fil d&apos;essai, un branchement à la fois, tout le reste éteint, moteur arrêté. Pas de signe&#xa0;: le débrancher avant le suivant. Un fusible qui saute met fin aux essais. Le manuel et le schéma du véhicule passent avant.</translation>
+    </message>
+    <message>
+        <source>At which place was the sign seen?</source>
+        <translation>À quelle voie a-t-on vu le signe&#xa0;?</translation>
+    </message>
+</context>
+<context>
     <name>CautionBox</name>
     <message>
         <source>Caution: %1</source>
@@ -5766,6 +5813,38 @@
         <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
         <translation>(mesure + ambiante)/ambiante reste égal&#xa0;: %1 kPa x 101.325/%2 = %3 kPa</translation>
     </message>
+    <message>
+        <source>%1 to prove, first: %2</source>
+        <translation>%1 à prouver, d&apos;abord&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Not before: %1 came off after %2, so it goes on first.</source>
+        <translation>Pas avant&#xa0;: %1 s&apos;est démonté après %2, donc se remonte d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>Not before: the task %1 has to be finished before %2.</source>
+        <translation>Pas avant&#xa0;: la tâche %1 doit être finie avant %2.</translation>
+    </message>
+    <message>
+        <source>That is on again already.</source>
+        <translation>C&apos;est déjà remonté.</translation>
+    </message>
+    <message>
+        <source>That is the first one already.</source>
+        <translation>C&apos;est déjà la première.</translation>
+    </message>
+    <message>
+        <source>That is the last one already.</source>
+        <translation>C&apos;est déjà la dernière.</translation>
+    </message>
+    <message>
+        <source>ask the owner: %1</source>
+        <translation>demander au propriétaire&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>ready to be handed over</source>
+        <translation>prêt à être remis</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -5933,6 +6012,30 @@
         <source>Which machine?</source>
         <translation>Quel véhicule&#xa0;?</translation>
     </message>
+    <message>
+        <source>Waits for</source>
+        <translation>Attend</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Constats</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tous</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation>Bientôt</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Remarque</translation>
+    </message>
+    <message>
+        <source>Machines that wait for what?</source>
+        <translation>Véhicules qui attendent quoi&#xa0;?</translation>
+    </message>
 </context>
 <context>
     <name>FindPage</name>
@@ -6041,6 +6144,10 @@
     <message>
         <source>Owner says no</source>
         <translation>Refus du propriétaire</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Note</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6304,22 @@
         <source>top</source>
         <translation>en haut</translation>
     </message>
+    <message>
+        <source>Condition as found</source>
+        <translation>État à l&apos;arrivée</translation>
+    </message>
+    <message>
+        <source>two pins green, latch broken</source>
+        <translation>deux broches vertes, verrou cassé</translation>
+    </message>
+    <message>
+        <source>What was done about it</source>
+        <translation>Ce qu&apos;on y a fait</translation>
+    </message>
+    <message>
+        <source>cleaned, contact grease</source>
+        <translation>nettoyé, graisse de contact</translation>
+    </message>
 </context>
 <context>
     <name>GatheringMap</name>
@@ -6246,6 +6369,22 @@
     <message>
         <source>Correct what it is</source>
         <translation>Corriger ce que c&apos;est</translation>
+    </message>
+    <message>
+        <source>The new part</source>
+        <translation>La pièce neuve</translation>
+    </message>
+    <message>
+        <source>Carry the wires over</source>
+        <translation>Reporter les fils</translation>
+    </message>
+    <message>
+        <source>with other connections than the old one</source>
+        <translation>avec d&apos;autres branchements que l&apos;ancienne</translation>
+    </message>
+    <message>
+        <source>A new part comes in its place</source>
+        <translation>Une pièce neuve prend sa place</translation>
     </message>
 </context>
 <context>
@@ -6396,6 +6535,29 @@
     <message>
         <source>Torque on refit</source>
         <translation>Couple de serrage</translation>
+    </message>
+</context>
+<context>
+    <name>HardwarePlaces</name>
+    <message>
+        <source>With a photo of this step, a tap on it shows later which hole each piece belongs to.</source>
+        <translation>Avec une photo de cette étape, un toucher dessus montre plus tard dans quel trou va chaque pièce.</translation>
+    </message>
+    <message>
+        <source>No photo yet</source>
+        <translation>Pas encore de photo</translation>
+    </message>
+    <message>
+        <source>Photo to tap on: where it sits</source>
+        <translation>Photo à toucher&#xa0;: où ça se place</translation>
+    </message>
+    <message>
+        <source>Another photo</source>
+        <translation>Autre photo</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Ôter de la liste</translation>
     </message>
 </context>
 <context>
@@ -7338,6 +7500,14 @@
         <source>What is it for?</source>
         <translation>À quoi sert-elle&#xa0;?</translation>
     </message>
+    <message>
+        <source>Old one beside the new one</source>
+        <translation>L&apos;ancienne à côté de la neuve</translation>
+    </message>
+    <message>
+        <source>Old and new part side by side</source>
+        <translation>Pièce ancienne et neuve côte à côte</translation>
+    </message>
 </context>
 <context>
     <name>PartsPage</name>
@@ -7570,6 +7740,73 @@
     <message>
         <source>Stop</source>
         <translation>Arrêter</translation>
+    </message>
+</context>
+<context>
+    <name>ProofsPage</name>
+    <message>
+        <source>To be proved</source>
+        <translation>À prouver</translation>
+    </message>
+    <message numerus="yes">
+        <source>Keep %n proved</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>Garder %n prouvé</numerusform>
+            <numerusform>Garder %n prouvés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Touch what works</source>
+        <translation>Toucher ce qui marche</translation>
+    </message>
+    <message>
+        <source>One by one, or leave out</source>
+        <translation>Un à un, ou laisser</translation>
+    </message>
+    <message>
+        <source>measure it</source>
+        <translation>mesurer</translation>
+    </message>
+    <message>
+        <source>read it back</source>
+        <translation>relire</translation>
+    </message>
+    <message>
+        <source>works</source>
+        <translation>marche</translation>
+    </message>
+    <message>
+        <source>touch when it works</source>
+        <translation>toucher quand ça marche</translation>
+    </message>
+    <message>
+        <source>Brakes, wheels, steering, and what keeps it standing</source>
+        <translation>Freins, roues, direction et ce qui le tient debout</translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <translation>Le reste</translation>
+    </message>
+    <message>
+        <source>How, for those that are ticked</source>
+        <translation>Comment, pour ceux cochés</translation>
+    </message>
+    <message>
+        <source>tried on the lift, then on the yard</source>
+        <translation>essayé sur le pont, puis dans la cour</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not on again: cannot be proved yet</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>%n pas remonté&#xa0;: ne peut pas encore être prouvé</numerusform>
+            <numerusform>%n pas remontés&#xa0;: ne peuvent pas encore être prouvés</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Have their answer</source>
+        <translation>Ont leur réponse</translation>
     </message>
 </context>
 <context>
@@ -8646,6 +8883,30 @@
         <source>done</source>
         <translation>fait</translation>
     </message>
+    <message>
+        <source>Which goes on first?</source>
+        <translation>Que remonter d&apos;abord&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Plus tôt</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Plus tard</translation>
+    </message>
+    <message>
+        <source>The order is right</source>
+        <translation>L&apos;ordre est bon</translation>
+    </message>
+    <message>
+        <source>Change the order</source>
+        <translation>Changer l&apos;ordre</translation>
+    </message>
+    <message>
+        <source>Touch a step, then Earlier or Later.</source>
+        <translation>Toucher une étape, puis Plus tôt ou Plus tard.</translation>
+    </message>
 </context>
 <context>
     <name>RefusalPage</name>
@@ -9314,6 +9575,22 @@
         <source>%1 in bag %2</source>
         <translation>%1 dans le sachet %2</translation>
     </message>
+    <message>
+        <source>Routing: %1</source>
+        <translation>Passage&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Ends: %1</source>
+        <translation>Bouts&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>À l&apos;arrivée&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Let out: %1</source>
+        <translation>Vidangé&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>StripActions</name>
@@ -9348,6 +9625,41 @@
     <message>
         <source>Keep</source>
         <translation>Garder</translation>
+    </message>
+</context>
+<context>
+    <name>StripDetails</name>
+    <message>
+        <source>Where it runs, what it passes</source>
+        <translation>Par où ça passe, le long de quoi</translation>
+    </message>
+    <message>
+        <source>left of the headstock, over the clutch cable</source>
+        <translation>à gauche de la colonne, par-dessus le câble d&apos;embrayage</translation>
+    </message>
+    <message>
+        <source>Where its ends sit: hose, vent, cable</source>
+        <translation>Où vont les bouts&#xa0;: durite, mise à l&apos;air, câble</translation>
+    </message>
+    <message>
+        <source>tap, upper nipple; carburettor, right</source>
+        <translation>robinet, embout du haut&#xa0;; carburateur, droite</translation>
+    </message>
+    <message>
+        <source>Adjustment as found: turns, marks, shims</source>
+        <translation>Réglage à l&apos;arrivée&#xa0;: tours, repères, cales</translation>
+    </message>
+    <message>
+        <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
+        <translation>réglage dévissé de 7 tours, repère à 2 heures</translation>
+    </message>
+    <message>
+        <source>Fluid let out, and how much</source>
+        <translation>Fluide vidangé, et combien</translation>
+    </message>
+    <message>
+        <source>brake fluid, 40 ml</source>
+        <translation>liquide de frein, 40 ml</translation>
     </message>
 </context>
 <context>
@@ -9399,6 +9711,18 @@
         <source>Steps so far</source>
         <translation>Étapes jusqu&apos;ici</translation>
     </message>
+    <message>
+        <source>Where it sits</source>
+        <translation>Où ça se place</translation>
+    </message>
+    <message>
+        <source>For the refit</source>
+        <translation>Pour le remontage</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Garder</translation>
+    </message>
 </context>
 <context>
     <name>StripPanel</name>
@@ -9413,10 +9737,6 @@
     <message>
         <source>unplug 6-place connector</source>
         <translation>débrancher le connecteur à 6 voies</translation>
-    </message>
-    <message>
-        <source>tap to take it off the list</source>
-        <translation>toucher pour l&apos;ôter de la liste</translation>
     </message>
     <message>
         <source>Note</source>
@@ -9437,6 +9757,18 @@
     <message>
         <source>Memo</source>
         <translation>Note</translation>
+    </message>
+    <message>
+        <source>tap: where it sits</source>
+        <translation>toucher&#xa0;: où ça se place</translation>
+    </message>
+    <message>
+        <source>not placed</source>
+        <translation>pas placé</translation>
+    </message>
+    <message>
+        <source>Routing, fluids, adjustment</source>
+        <translation>Passage, fluides, réglage</translation>
     </message>
 </context>
 <context>
@@ -9758,7 +10090,7 @@
     </message>
     <message>
         <source>Says it again, more slowly; after the slowest comes the usual pace</source>
-        <translation>Le redit, plus lentement&amp;#xa0;; après le plus lent revient l&apos;allure normale</translation>
+        <translation>Le redit, plus lentement&#xa0;; après le plus lent revient l&apos;allure normale</translation>
     </message>
     <message>
         <source>Slower</source>
@@ -9887,6 +10219,26 @@
     <message>
         <source>first</source>
         <translation>d&apos;abord</translation>
+    </message>
+    <message>
+        <source>What it waits for</source>
+        <translation>Ce qu&apos;elle attend</translation>
+    </message>
+    <message>
+        <source>What holds it up?</source>
+        <translation>Qu&apos;est-ce qui la bloque&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Propriétaire</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Else</source>
+        <translation>Autre</translation>
     </message>
 </context>
 <context>
@@ -10235,6 +10587,10 @@
         <source>heard</source>
         <translation>entendu</translation>
     </message>
+    <message>
+        <source>leave empty</source>
+        <translation>laisser vide</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10384,6 +10740,34 @@
     <message>
         <source>%1, %2 months ago</source>
         <translation>%1, il y a %2 mois</translation>
+    </message>
+    <message>
+        <source>For bench time</source>
+        <translation>Du temps à l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>To be proved</source>
+        <translation>À prouver</translation>
+    </message>
+    <message>
+        <source>Ready to hand over</source>
+        <translation>Prêts à remettre</translation>
+    </message>
+    <message>
+        <source>For the owner&apos;s answer</source>
+        <translation>Réponse du propriétaire</translation>
+    </message>
+    <message>
+        <source>For parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>For something else</source>
+        <translation>Autre chose</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Remis</translation>
     </message>
 </context>
 <context>
@@ -10575,6 +10959,77 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::CarryView</name>
+    <message>
+        <source>it lights when it is switched</source>
+        <translation>s&apos;allume quand on l&apos;actionne</translation>
+    </message>
+    <message>
+        <source>it sounds when it is pressed</source>
+        <translation>sonne quand on appuie</translation>
+    </message>
+    <message>
+        <source>what it serves works when it is switched</source>
+        <translation>ce qu&apos;il commande marche quand on l&apos;actionne</translation>
+    </message>
+    <message>
+        <source>Not known what it serves: follow it, then measure to earth and to each lamp. Nothing is connected before that is known.</source>
+        <translation>Fonction inconnue&#xa0;: le suivre, puis mesurer vers la masse et vers chaque feu. Rien ne se branche avant de la connaître.</translation>
+    </message>
+    <message>
+        <source>Live, ignition, charging or starter: battery voltage to earth, ignition off and on. Measured only, never tried.</source>
+        <translation>Sous tension, allumage, charge ou démarreur&#xa0;: tension de batterie à la masse, contact coupé et mis. Mesurer seulement, ne jamais essayer.</translation>
+    </message>
+    <message>
+        <source>Earth: close to no resistance to the bare frame.</source>
+        <translation>Masse&#xa0;: presque aucune résistance vers le cadre à nu.</translation>
+    </message>
+    <message>
+        <source>%1 in place of %2</source>
+        <translation>%1 à la place de %2</translation>
+    </message>
+    <message>
+        <source>%1, now %2</source>
+        <translation>%1, maintenant %2</translation>
+    </message>
+    <message>
+        <source>serves %1</source>
+        <translation>fonction&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Leave empty: %1</source>
+        <translation>Laisser vide&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>No place for %1 (%2)</source>
+        <translation>Pas de voie pour %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Insulate its end and tie it back.</source>
+        <translation>Isoler son bout et l&apos;attacher à l&apos;écart.</translation>
+    </message>
+    <message>
+        <source>one after the other: %1</source>
+        <translation>l&apos;une après l&apos;autre&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>carried over by what it serves</source>
+        <translation>reporté selon sa fonction</translation>
+    </message>
+    <message>
+        <source>Wires carried over</source>
+        <translation>Fils reportés</translation>
+    </message>
+    <message>
+        <source>found by trying</source>
+        <translation>trouvé en essayant</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Trouvé&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::CompareView</name>
     <message>
         <source>Confirm the wires on the photo before first: there is nothing yet to compare with.</source>
@@ -10725,6 +11180,10 @@
         <source>everything</source>
         <translation>tout</translation>
     </message>
+    <message>
+        <source>anything</source>
+        <translation>peu importe</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::Findings</name>
@@ -10814,6 +11273,14 @@
         <source>Tagged %1</source>
         <translation>Repéré&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>À l&apos;arrivée&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Fait&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::HandOverView</name>
@@ -10844,6 +11311,13 @@
     <message>
         <source>Handed over</source>
         <translation>Remis</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not done or not proved</source>
+        <translation>
+            <numerusform>%n pas fait ou pas prouvé</numerusform>
+            <numerusform>%n pas faits ou pas prouvés</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11410,6 +11884,36 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::ProofsView</name>
+    <message>
+        <source>left out: %1</source>
+        <translation>laissé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>proved: %1</source>
+        <translation>prouvé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>proved by its reading, or said</source>
+        <translation>prouvé par sa mesure, ou dit</translation>
+    </message>
+    <message>
+        <source>proved wire by wire, or said</source>
+        <translation>prouvé fil par fil, ou dit</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>prouvé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proved</source>
+        <translation>
+            <numerusform>%n prouvé</numerusform>
+            <numerusform>%n prouvés</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::ProveView</name>
     <message>
         <source>proved</source>
@@ -11494,18 +11998,6 @@
         <translation>%1 fils relus sur %2</translation>
     </message>
     <message>
-        <source>Routing: %1</source>
-        <translation>Passage&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>As found: %1</source>
-        <translation>À l&apos;arrivée&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>Let out: %1</source>
-        <translation>Vidangé&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1&#xa0;: %2</translation>
     </message>
@@ -11520,6 +12012,10 @@
     <message>
         <source>Task resumed</source>
         <translation>Tâche reprise</translation>
+    </message>
+    <message>
+        <source>Order changed</source>
+        <translation>Ordre changé</translation>
     </message>
 </context>
 <context>
@@ -11793,6 +12289,14 @@
     <message>
         <source>Step corrected</source>
         <translation>Étape corrigée</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 on the photo</source>
+        <translation>%1&#xa0;: %2 sur %3 sur la photo</translation>
+    </message>
+    <message>
+        <source>All %1 are on a photo. Touch a ring to take it away.</source>
+        <translation>Les %1 sont sur une photo. Toucher un cercle pour l&apos;ôter.</translation>
     </message>
 </context>
 <context>

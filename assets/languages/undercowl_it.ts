@@ -329,6 +329,53 @@
     </message>
 </context>
 <context>
+    <name>CarryPage</name>
+    <message>
+        <source>Carry over</source>
+        <translation>Riporta</translation>
+    </message>
+    <message numerus="yes">
+        <source>Take %n over</source>
+        <comment>wires</comment>
+        <translation>
+            <numerusform>Riporta %n filo</numerusform>
+            <numerusform>Riporta %n fili</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken over</source>
+        <translation>Riportati</translation>
+    </message>
+    <message>
+        <source>Wires go where the same is served; their colour decides nothing. Say what each wire of the old part and each place of the new one serves.</source>
+        <translation>I fili vanno dove c&apos;è la stessa funzione; il colore non decide niente. Dire la funzione di ogni filo del pezzo vecchio e di ogni via del nuovo.</translation>
+    </message>
+    <message>
+        <source>Measure first</source>
+        <translation>Prima misurare</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at most</source>
+        <comment>trials</comment>
+        <translation>
+            <numerusform>al massimo %n</numerusform>
+            <numerusform>al massimo %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then try</source>
+        <translation>Poi provare</translation>
+    </message>
+    <message>
+        <source>Only with a fuse of 3 A at most in the trial lead, one connection at a time, everything else switched off, engine stopped. No sign: take it off before the next. A fuse that blows ends the trials. The machine&apos;s manual and diagram come first.</source>
+        <translation>Solo con un fusibile da 3 A al massimo nel cavetto di prova, un collegamento alla volta, tutto il resto spento, motore fermo. Nessun segno: staccarlo prima del successivo. Un fusibile che brucia mette fine alle prove. Il manuale e lo schema del mezzo vengono prima.</translation>
+    </message>
+    <message>
+        <source>At which place was the sign seen?</source>
+        <translation>In quale via si è visto il segno?</translation>
+    </message>
+</context>
+<context>
     <name>CautionBox</name>
     <message>
         <source>Caution: %1</source>
@@ -5766,6 +5813,38 @@
         <source>(reading + ambient)/ambient stays the same: %1 kPa x 101.325/%2 = %3 kPa</source>
         <translation>(lettura + ambiente)/ambiente resta uguale: %1 kPa x 101.325/%2 = %3 kPa</translation>
     </message>
+    <message>
+        <source>%1 to prove, first: %2</source>
+        <translation>%1 da verificare, prima: %2</translation>
+    </message>
+    <message>
+        <source>Not before: %1 came off after %2, so it goes on first.</source>
+        <translation>Non prima: %1 si è smontato dopo %2, quindi si rimonta prima.</translation>
+    </message>
+    <message>
+        <source>Not before: the task %1 has to be finished before %2.</source>
+        <translation>Non prima: il lavoro %1 va finito prima di %2.</translation>
+    </message>
+    <message>
+        <source>That is on again already.</source>
+        <translation>È già rimontato.</translation>
+    </message>
+    <message>
+        <source>That is the first one already.</source>
+        <translation>È già il primo.</translation>
+    </message>
+    <message>
+        <source>That is the last one already.</source>
+        <translation>È già l&apos;ultimo.</translation>
+    </message>
+    <message>
+        <source>ask the owner: %1</source>
+        <translation>chiedere al proprietario: %1</translation>
+    </message>
+    <message>
+        <source>ready to be handed over</source>
+        <translation>pronto per la consegna</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -5933,6 +6012,30 @@
         <source>Which machine?</source>
         <translation>Quale mezzo?</translation>
     </message>
+    <message>
+        <source>Waits for</source>
+        <translation>In attesa di</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Rilievi</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Tutti</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation>Presto</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Machines that wait for what?</source>
+        <translation>Mezzi che aspettano che cosa?</translation>
+    </message>
 </context>
 <context>
     <name>FindPage</name>
@@ -6041,6 +6144,10 @@
     <message>
         <source>Owner says no</source>
         <translation>Il proprietario rifiuta</translation>
+    </message>
+    <message>
+        <source>Memo</source>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
@@ -6197,6 +6304,22 @@
         <source>top</source>
         <translation>in alto</translation>
     </message>
+    <message>
+        <source>Condition as found</source>
+        <translation>Stato come trovato</translation>
+    </message>
+    <message>
+        <source>two pins green, latch broken</source>
+        <translation>due pin verdi, fermo rotto</translation>
+    </message>
+    <message>
+        <source>What was done about it</source>
+        <translation>Che cosa si è fatto</translation>
+    </message>
+    <message>
+        <source>cleaned, contact grease</source>
+        <translation>pulito, grasso per contatti</translation>
+    </message>
 </context>
 <context>
     <name>GatheringMap</name>
@@ -6246,6 +6369,22 @@
     <message>
         <source>Correct what it is</source>
         <translation>Correggi che cos&apos;è</translation>
+    </message>
+    <message>
+        <source>The new part</source>
+        <translation>Il ricambio nuovo</translation>
+    </message>
+    <message>
+        <source>Carry the wires over</source>
+        <translation>Riporta i fili</translation>
+    </message>
+    <message>
+        <source>with other connections than the old one</source>
+        <translation>con collegamenti diversi dal vecchio</translation>
+    </message>
+    <message>
+        <source>A new part comes in its place</source>
+        <translation>Al suo posto va un ricambio nuovo</translation>
     </message>
 </context>
 <context>
@@ -6396,6 +6535,29 @@
     <message>
         <source>Torque on refit</source>
         <translation>Coppia di serraggio</translation>
+    </message>
+</context>
+<context>
+    <name>HardwarePlaces</name>
+    <message>
+        <source>With a photo of this step, a tap on it shows later which hole each piece belongs to.</source>
+        <translation>Con una foto di questo passo, un tocco su di essa mostra poi in quale foro va ogni pezzo.</translation>
+    </message>
+    <message>
+        <source>No photo yet</source>
+        <translation>Ancora nessuna foto</translation>
+    </message>
+    <message>
+        <source>Photo to tap on: where it sits</source>
+        <translation>Foto da toccare: dove sta</translation>
+    </message>
+    <message>
+        <source>Another photo</source>
+        <translation>Un&apos;altra foto</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Togli dall&apos;elenco</translation>
     </message>
 </context>
 <context>
@@ -7338,6 +7500,14 @@
         <source>What is it for?</source>
         <translation>A che cosa serve?</translation>
     </message>
+    <message>
+        <source>Old one beside the new one</source>
+        <translation>Il vecchio accanto al nuovo</translation>
+    </message>
+    <message>
+        <source>Old and new part side by side</source>
+        <translation>Pezzo vecchio e nuovo affiancati</translation>
+    </message>
 </context>
 <context>
     <name>PartsPage</name>
@@ -7570,6 +7740,73 @@
     <message>
         <source>Stop</source>
         <translation>Ferma</translation>
+    </message>
+</context>
+<context>
+    <name>ProofsPage</name>
+    <message>
+        <source>To be proved</source>
+        <translation>Da verificare</translation>
+    </message>
+    <message numerus="yes">
+        <source>Keep %n proved</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>Salva %n verificato</numerusform>
+            <numerusform>Salva %n verificati</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Touch what works</source>
+        <translation>Tocca ciò che funziona</translation>
+    </message>
+    <message>
+        <source>One by one, or leave out</source>
+        <translation>Uno per uno, o tralascia</translation>
+    </message>
+    <message>
+        <source>measure it</source>
+        <translation>misurare</translation>
+    </message>
+    <message>
+        <source>read it back</source>
+        <translation>rileggere</translation>
+    </message>
+    <message>
+        <source>works</source>
+        <translation>funziona</translation>
+    </message>
+    <message>
+        <source>touch when it works</source>
+        <translation>toccare quando funziona</translation>
+    </message>
+    <message>
+        <source>Brakes, wheels, steering, and what keeps it standing</source>
+        <translation>Freni, ruote, sterzo e ciò che lo tiene in piedi</translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <translation>Il resto</translation>
+    </message>
+    <message>
+        <source>How, for those that are ticked</source>
+        <translation>Come, per quelli segnati</translation>
+    </message>
+    <message>
+        <source>tried on the lift, then on the yard</source>
+        <translation>provato sul ponte, poi in cortile</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not on again: cannot be proved yet</source>
+        <comment>proofs</comment>
+        <translation>
+            <numerusform>%n non rimontato: non ancora verificabile</numerusform>
+            <numerusform>%n non rimontati: non ancora verificabili</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Have their answer</source>
+        <translation>Hanno risposta</translation>
     </message>
 </context>
 <context>
@@ -8646,6 +8883,30 @@
         <source>done</source>
         <translation>fatto</translation>
     </message>
+    <message>
+        <source>Which goes on first?</source>
+        <translation>Che cosa si rimonta prima?</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Prima</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Dopo</translation>
+    </message>
+    <message>
+        <source>The order is right</source>
+        <translation>L&apos;ordine è giusto</translation>
+    </message>
+    <message>
+        <source>Change the order</source>
+        <translation>Cambia l&apos;ordine</translation>
+    </message>
+    <message>
+        <source>Touch a step, then Earlier or Later.</source>
+        <translation>Toccare un passo, poi Prima o Dopo.</translation>
+    </message>
 </context>
 <context>
     <name>RefusalPage</name>
@@ -9314,6 +9575,22 @@
         <source>%1 in bag %2</source>
         <translation>%1 nel sacchetto %2</translation>
     </message>
+    <message>
+        <source>Routing: %1</source>
+        <translation>Percorso: %1</translation>
+    </message>
+    <message>
+        <source>Ends: %1</source>
+        <translation>Estremi: %1</translation>
+    </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>Come trovato: %1</translation>
+    </message>
+    <message>
+        <source>Let out: %1</source>
+        <translation>Scaricato: %1</translation>
+    </message>
 </context>
 <context>
     <name>StripActions</name>
@@ -9348,6 +9625,41 @@
     <message>
         <source>Keep</source>
         <translation>Salva</translation>
+    </message>
+</context>
+<context>
+    <name>StripDetails</name>
+    <message>
+        <source>Where it runs, what it passes</source>
+        <translation>Dove passa, accanto a che cosa</translation>
+    </message>
+    <message>
+        <source>left of the headstock, over the clutch cable</source>
+        <translation>a sinistra del cannotto, sopra il cavo frizione</translation>
+    </message>
+    <message>
+        <source>Where its ends sit: hose, vent, cable</source>
+        <translation>Dove vanno gli estremi: tubo, sfiato, cavo</translation>
+    </message>
+    <message>
+        <source>tap, upper nipple; carburettor, right</source>
+        <translation>rubinetto, raccordo superiore; carburatore, destra</translation>
+    </message>
+    <message>
+        <source>Adjustment as found: turns, marks, shims</source>
+        <translation>Regolazione come trovata: giri, segni, spessori</translation>
+    </message>
+    <message>
+        <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
+        <translation>registro svitato di 7 giri, segno a ore 2</translation>
+    </message>
+    <message>
+        <source>Fluid let out, and how much</source>
+        <translation>Fluido scaricato, e quanto</translation>
+    </message>
+    <message>
+        <source>brake fluid, 40 ml</source>
+        <translation>liquido freni, 40 ml</translation>
     </message>
 </context>
 <context>
@@ -9399,6 +9711,18 @@
         <source>Steps so far</source>
         <translation>Passi finora</translation>
     </message>
+    <message>
+        <source>Where it sits</source>
+        <translation>Dove sta</translation>
+    </message>
+    <message>
+        <source>For the refit</source>
+        <translation>Per il rimontaggio</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Salva</translation>
+    </message>
 </context>
 <context>
     <name>StripPanel</name>
@@ -9413,10 +9737,6 @@
     <message>
         <source>unplug 6-place connector</source>
         <translation>staccare il connettore a 6 vie</translation>
-    </message>
-    <message>
-        <source>tap to take it off the list</source>
-        <translation>toccare per toglierlo dall&apos;elenco</translation>
     </message>
     <message>
         <source>Note</source>
@@ -9437,6 +9757,18 @@
     <message>
         <source>Memo</source>
         <translation>Nota</translation>
+    </message>
+    <message>
+        <source>tap: where it sits</source>
+        <translation>toccare: dove sta</translation>
+    </message>
+    <message>
+        <source>not placed</source>
+        <translation>senza posto</translation>
+    </message>
+    <message>
+        <source>Routing, fluids, adjustment</source>
+        <translation>Percorso, fluidi, regolazione</translation>
     </message>
 </context>
 <context>
@@ -9888,6 +10220,26 @@
         <source>first</source>
         <translation>prima</translation>
     </message>
+    <message>
+        <source>What it waits for</source>
+        <translation>Che cosa aspetta</translation>
+    </message>
+    <message>
+        <source>What holds it up?</source>
+        <translation>Che cosa lo ferma?</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Proprietario</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Ricambi</translation>
+    </message>
+    <message>
+        <source>Else</source>
+        <translation>Altro</translation>
+    </message>
 </context>
 <context>
     <name>TextEntry</name>
@@ -10235,6 +10587,10 @@
         <source>heard</source>
         <translation>sentito</translation>
     </message>
+    <message>
+        <source>leave empty</source>
+        <translation>lasciare vuota</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -10384,6 +10740,34 @@
     <message>
         <source>%1, %2 months ago</source>
         <translation>%1, %2 mesi fa</translation>
+    </message>
+    <message>
+        <source>For bench time</source>
+        <translation>Tempo in officina</translation>
+    </message>
+    <message>
+        <source>To be proved</source>
+        <translation>Da verificare</translation>
+    </message>
+    <message>
+        <source>Ready to hand over</source>
+        <translation>Pronti per la consegna</translation>
+    </message>
+    <message>
+        <source>For the owner&apos;s answer</source>
+        <translation>Risposta del proprietario</translation>
+    </message>
+    <message>
+        <source>For parts</source>
+        <translation>Ricambi</translation>
+    </message>
+    <message>
+        <source>For something else</source>
+        <translation>Altro</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Consegnato</translation>
     </message>
 </context>
 <context>
@@ -10575,6 +10959,77 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::CarryView</name>
+    <message>
+        <source>it lights when it is switched</source>
+        <translation>si accende quando si aziona</translation>
+    </message>
+    <message>
+        <source>it sounds when it is pressed</source>
+        <translation>suona quando si preme</translation>
+    </message>
+    <message>
+        <source>what it serves works when it is switched</source>
+        <translation>ciò che comanda funziona quando si aziona</translation>
+    </message>
+    <message>
+        <source>Not known what it serves: follow it, then measure to earth and to each lamp. Nothing is connected before that is known.</source>
+        <translation>Funzione non nota: seguirlo, poi misurare verso massa e verso ogni luce. Niente si collega prima di saperla.</translation>
+    </message>
+    <message>
+        <source>Live, ignition, charging or starter: battery voltage to earth, ignition off and on. Measured only, never tried.</source>
+        <translation>In tensione, accensione, ricarica o avviamento: tensione di batteria verso massa, a chiave spenta e accesa. Solo misurare, mai provare.</translation>
+    </message>
+    <message>
+        <source>Earth: close to no resistance to the bare frame.</source>
+        <translation>Massa: resistenza quasi nulla verso il telaio nudo.</translation>
+    </message>
+    <message>
+        <source>%1 in place of %2</source>
+        <translation>%1 al posto di %2</translation>
+    </message>
+    <message>
+        <source>%1, now %2</source>
+        <translation>%1, ora %2</translation>
+    </message>
+    <message>
+        <source>serves %1</source>
+        <translation>funzione: %1</translation>
+    </message>
+    <message>
+        <source>Leave empty: %1</source>
+        <translation>Lasciare vuota: %1</translation>
+    </message>
+    <message>
+        <source>No place for %1 (%2)</source>
+        <translation>Nessuna via per %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Insulate its end and tie it back.</source>
+        <translation>Isolare l&apos;estremità e legarlo da parte.</translation>
+    </message>
+    <message>
+        <source>one after the other: %1</source>
+        <translation>una dopo l&apos;altra: %1</translation>
+    </message>
+    <message>
+        <source>carried over by what it serves</source>
+        <translation>riportato secondo la funzione</translation>
+    </message>
+    <message>
+        <source>Wires carried over</source>
+        <translation>Fili riportati</translation>
+    </message>
+    <message>
+        <source>found by trying</source>
+        <translation>trovato provando</translation>
+    </message>
+    <message>
+        <source>Found: %1</source>
+        <translation>Trovato: %1</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::CompareView</name>
     <message>
         <source>Confirm the wires on the photo before first: there is nothing yet to compare with.</source>
@@ -10725,6 +11180,10 @@
         <source>everything</source>
         <translation>tutto</translation>
     </message>
+    <message>
+        <source>anything</source>
+        <translation>qualsiasi cosa</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::Findings</name>
@@ -10814,6 +11273,14 @@
         <source>Tagged %1</source>
         <translation>Segnafilo su %1</translation>
     </message>
+    <message>
+        <source>As found: %1</source>
+        <translation>Come trovato: %1</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Fatto: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::HandOverView</name>
@@ -10844,6 +11311,13 @@
     <message>
         <source>Handed over</source>
         <translation>Consegnato</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not done or not proved</source>
+        <translation>
+            <numerusform>%n non fatto o non verificato</numerusform>
+            <numerusform>%n non fatti o non verificati</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -11410,6 +11884,36 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::ProofsView</name>
+    <message>
+        <source>left out: %1</source>
+        <translation>tralasciato: %1</translation>
+    </message>
+    <message>
+        <source>proved: %1</source>
+        <translation>verificato: %1</translation>
+    </message>
+    <message>
+        <source>proved by its reading, or said</source>
+        <translation>verificato dalla lettura, o detto</translation>
+    </message>
+    <message>
+        <source>proved wire by wire, or said</source>
+        <translation>verificato filo per filo, o detto</translation>
+    </message>
+    <message>
+        <source>proved</source>
+        <translation>verificato</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n proved</source>
+        <translation>
+            <numerusform>%n verificato</numerusform>
+            <numerusform>%n verificati</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::ProveView</name>
     <message>
         <source>proved</source>
@@ -11494,18 +11998,6 @@
         <translation>%1 fili su %2 riletti</translation>
     </message>
     <message>
-        <source>Routing: %1</source>
-        <translation>Percorso: %1</translation>
-    </message>
-    <message>
-        <source>As found: %1</source>
-        <translation>Come trovato: %1</translation>
-    </message>
-    <message>
-        <source>Let out: %1</source>
-        <translation>Scaricato: %1</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -11520,6 +12012,10 @@
     <message>
         <source>Task resumed</source>
         <translation>Lavoro ripreso</translation>
+    </message>
+    <message>
+        <source>Order changed</source>
+        <translation>Ordine cambiato</translation>
     </message>
 </context>
 <context>
@@ -11793,6 +12289,14 @@
     <message>
         <source>Step corrected</source>
         <translation>Passo corretto</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 on the photo</source>
+        <translation>%1: %2 di %3 sulla foto</translation>
+    </message>
+    <message>
+        <source>All %1 are on a photo. Touch a ring to take it away.</source>
+        <translation>Tutti i %1 sono su una foto. Toccare un cerchio per toglierlo.</translation>
     </message>
 </context>
 <context>
