@@ -10978,7 +10978,7 @@
     </message>
     <message>
         <source>Live, ignition, charging or starter: battery voltage to earth, ignition off and on. Measured only, never tried.</source>
-        <translation>Dauerplus, Zündung, Laden oder Anlasser: Batteriespannung gegen Masse, Zündung aus und an. Nur messen, nie probieren.</translation>
+        <translation>Plus, Zündung, Laden oder Anlasser: Batteriespannung gegen Masse, Zündung aus und an. Nur messen, nie probieren.</translation>
     </message>
     <message>
         <source>Earth: close to no resistance to the bare frame.</source>
