@@ -5,8 +5,13 @@ usage: tidy.py BUILD    a built folder: its compile_commands.json says how each 
 
 A file that passed is not looked at again until it, a header of ours that it includes, its flags or .clang-tidy change:
 the hash of all of these is kept in BUILD/tidy.
+
+Most of the time goes into Qt's and the standard library's headers, so files of one target are looked at as one, some at a
+time. Where that finds anything, or names of two files clash, each is looked at by itself, and that decides.
 """
-import concurrent.futures, hashlib, json, os, pathlib, subprocess, sys
+import concurrent.futures, hashlib, json, os, pathlib, shlex, subprocess, sys, tempfile
+
+together = 6 # files
 
 root = pathlib.Path(__file__).resolve().parent.parent
 folders = tuple(f"{root}/{name}/" for name in ("core", "qml", "platform"))
@@ -36,7 +41,7 @@ def main():
     headers = included(build)
     rules = b"".join(subprocess.run(["clang-tidy", say, root / "CMakeLists.txt"], capture_output=True, check=True).stdout
                      for say in ("--version", "--dump-config"))
-    wanted = {}
+    wanted, flags = {}, {}
     for unit in json.loads((build / "compile_commands.json").read_text()):
         if unit["file"].startswith(folders) and not unit["file"].startswith(f"{build}/") and unit["file"] not in wanted:
             made = unit["command"].split(" -o ")[1].split()[0]
@@ -44,23 +49,50 @@ def main():
             for path in [unit["file"], *sorted(headers.get(made, ()))]:
                 key.update(path.encode() + content(path))
             wanted[unit["file"]] = key.hexdigest()
+            flags[unit["file"]] = unit["directory"], tuple(shlex.split(unit["command"].split(" -o ")[0]))
+
+    def tidy(*arguments):
+        return subprocess.run(["clang-tidy", "--quiet", "--extra-arg=-Wno-unknown-warning-option", *arguments],
+                              stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+
+    def passes(ran):
+        return ran.returncode == 0 and not ran.stdout.strip()
 
     def check(file):
-        ran = subprocess.run(["clang-tidy", "-p", build, "--quiet", "--extra-arg=-Wno-unknown-warning-option", file],
-                             stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
-        if ran.returncode == 0 and not ran.stdout.strip():
+        ran = tidy("-p", build, file)
+        if passes(ran):
             (stamps / wanted[file]).touch()
             return True
         print(ran.stdout.strip() or ran.stderr.strip(), flush=True)
         return False
+
+    def check_group(files):
+        """how many of them have findings"""
+        if len(files) > 1:
+            with tempfile.TemporaryDirectory() as folder:
+                source = pathlib.Path(folder) / "together.cpp"
+                source.write_text("".join(f'#include "{file}"\n' for file in files))
+                directory, command = flags[files[0]]
+                unit = {"directory": directory, "arguments": [*command, "-c", str(source)], "file": str(source)}
+                (pathlib.Path(folder) / "compile_commands.json").write_text(json.dumps([unit]))
+                if passes(tidy("-p", folder, "--config-file", root / ".clang-tidy", "--checks=-bugprone-suspicious-include",
+                               "--header-filter=(core|qml|platform)/.*[.](h|cpp)$", source)):
+                    for file in files:
+                        (stamps / wanted[file]).touch()
+                    return 0
+        return sum(not check(file) for file in files)
 
     known = {stamp.name for stamp in stamps.iterdir()}
     for old in known - set(wanted.values()):
         (stamps / old).unlink()
     todo = [file for file, key in wanted.items() if key not in known]
     print(f"{len(todo)} of {len(wanted)} files to look at", flush=True)
+    alike = {}
+    for file in todo:
+        alike.setdefault(flags[file], []).append(file)
+    groups = [files[i:i + together] for files in alike.values() for i in range(0, len(files), together)]
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
-        bad = len(todo) - sum(pool.map(check, todo))
+        bad = sum(pool.map(check_group, groups))
     if bad:
         print(f"{bad} files with findings")
     return 1 if bad else 0
