@@ -101,6 +101,7 @@ std::string_view englishPattern(std::string_view key) {
 
 std::vector<std::string_view> englishPatterns() {
     std::vector<std::string_view> all;
+    all.reserve(patterns.size());
     for (const Pattern& pattern : patterns)
         all.push_back(pattern.english);
     return all;
