@@ -36,7 +36,7 @@ Row {
         lift: true
         text: qsTr("Undo")
         visible: root.undoable && root.trouble === ""
-        width: Theme.liftKeyWidth
+        width: Math.max(Theme.liftKeyWidth, implicitWidth)
 
         onTriggered: root.undo()
     }

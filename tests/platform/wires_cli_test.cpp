@@ -30,7 +30,10 @@ TEST_CASE("wires propose tells every wire with its outline and where a stroke is
     const auto words = ctl("wires propose '" + photos + "y24.jpg'");
     CHECK(words.exit == 0);
     CHECK_THAT(words.out, Contains("BU/YE"));
-    CHECK_THAT(words.out, Contains("stroke across the wires there"));
+
+    const auto some = ctl("wires propose '" + photos + "s04.jpg'");
+    CHECK(some.exit == 0);
+    CHECK_THAT(some.out, Contains("stroke across the wires there"));
 }
 
 TEST_CASE("wires propose refuses a mouth outside the photo and names the option") {

@@ -135,6 +135,7 @@ private slots:
         QTRY_COMPARE(page.memos().size(), std::size_t{1});
         // It belongs to the step that was open, though that is not said yet.
         QCOMPARE(page.memos()[0].about, strip->claim().toStdString());
+        QTRY_VERIFY(!page.session->undoText().isEmpty()); // the screen has heard of it as well
         page.app->listener().say("undo");
         QTRY_VERIFY(page.memos().empty());
         page.app->listener().say("memo");
