@@ -38,6 +38,7 @@ Column {
             required property bool confirmed
             required property bool empty
 
+            property real letters: 0
             readonly property bool chosen: index === list.currentIndex
 
             Accessible.name: place + ", " + words + ", " + sureness
@@ -45,7 +46,7 @@ Column {
             padding: Theme.grid
             tapGuard: 0
             text: place
-            width: Math.max(Theme.touch, letters.implicitWidth + 2 * padding)
+            width: Math.max(Theme.touch, letters + 2 * padding)
 
             background: Rectangle {
                 border.color: cell.chosen ? Theme.act : cell.confirmed || cell.empty || cell.sure ? Theme.line : Theme.caution
@@ -90,8 +91,6 @@ Column {
 
                 // The letters for eyes that tell the colours apart less well.
                 Label {
-                    id: letters
-
                     horizontalAlignment: Text.AlignHCenter
                     kind: Label.Aside
                     mono: true
@@ -99,6 +98,8 @@ Column {
                     visible: cell.base !== ""
                     width: parent.width
                     wrapMode: Text.NoWrap
+
+                    onImplicitWidthChanged: cell.letters = implicitWidth
                 }
             }
 
