@@ -69,18 +69,25 @@ void View::work(int pieceColumn, int pieceRow) {
     known_[std::size_t(pieceRow) * std::size_t(piecesAcross_) + std::size_t(pieceColumn)] = 1;
 }
 
-Fields::Fields(const cv::Mat& rgb) {
-    constexpr int leastSide = 160; // pixels; less shows no more
+Fields::Fields(const cv::Mat& rgb) : rgb_(rgb) {
     views_.emplace_back(rgb, 1.0);
+}
+
+void Fields::stepBack() {
+    constexpr int leastSide = 160; // pixels; less shows no more
+    if (rgb_.empty())
+        return;
     for (const double share : {0.7, 0.5})
-        if (share * std::min(rgb.cols, rgb.rows) >= leastSide)
-            views_.emplace_back(rgb, share);
+        if (share * std::min(rgb_.cols, rgb_.rows) >= leastSide)
+            views_.emplace_back(rgb_, share);
+    rgb_.release();
 }
 
 Cell Fields::cellFromAfar(int column, int row) {
-    const Cell& near = views_.front().cell(column, row);
+    const Cell near = cell(column, row);
     if (near.wire >= onWire)
         return near;
+    stepBack();
     for (std::size_t i = 1; i < views_.size(); ++i) {
         View& view = views_[i];
         const double share = view.share();
@@ -107,6 +114,7 @@ Cell Fields::cellFromAfar(int column, int row) {
 }
 
 void Fields::workAll(const std::function<bool()>& cancelled) {
+    stepBack();
     for (View& view : views_)
         for (int row = 0; row < view.rows(); row += pieceCells)
             for (int column = 0; column < view.columns(); column += pieceCells) {

@@ -60,6 +60,9 @@ public:
 
 private:
     [[nodiscard]] const View& near() const { return views_.front(); }
+    void stepBack(); // makes the views from further away, unless they are made
+
+    cv::Mat rgb_;
     std::vector<View> views_; // the nearest first
 };
 
