@@ -9643,7 +9643,7 @@
     </message>
     <message>
         <source>tap, upper nipple; carburettor, right</source>
-        <translation>Benzinhahn, oberer Stutzen; Vergaser, rechts</translation>
+        <translation>Benzinhahn oben; Vergaser rechts</translation>
     </message>
     <message>
         <source>Adjustment as found: turns, marks, shims</source>
@@ -9651,7 +9651,7 @@
     </message>
     <message>
         <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
-        <translation>Einsteller 7 Umdrehungen heraus, Marke auf 2 Uhr</translation>
+        <translation>7 Umdr. heraus, Marke auf 2 Uhr</translation>
     </message>
     <message>
         <source>Fluid let out, and how much</source>

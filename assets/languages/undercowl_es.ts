@@ -9643,7 +9643,7 @@
     </message>
     <message>
         <source>tap, upper nipple; carburettor, right</source>
-        <translation>grifo, boquilla superior; carburador, derecha</translation>
+        <translation>grifo arriba; carburador derecha</translation>
     </message>
     <message>
         <source>Adjustment as found: turns, marks, shims</source>

@@ -9643,7 +9643,7 @@
     </message>
     <message>
         <source>tap, upper nipple; carburettor, right</source>
-        <translation>robinet, embout du haut&#xa0;; carburateur, droite</translation>
+        <translation>robinet en haut&#xa0;; carburateur à droite</translation>
     </message>
     <message>
         <source>Adjustment as found: turns, marks, shims</source>
@@ -9651,7 +9651,7 @@
     </message>
     <message>
         <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
-        <translation>réglage dévissé de 7 tours, repère à 2 heures</translation>
+        <translation>dévissé de 7 tours, repère à 2 h</translation>
     </message>
     <message>
         <source>Fluid let out, and how much</source>

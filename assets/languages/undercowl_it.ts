@@ -9643,7 +9643,7 @@
     </message>
     <message>
         <source>tap, upper nipple; carburettor, right</source>
-        <translation>rubinetto, raccordo superiore; carburatore, destra</translation>
+        <translation>rubinetto sopra; carburatore a destra</translation>
     </message>
     <message>
         <source>Adjustment as found: turns, marks, shims</source>
