@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 
 namespace undercowl::sight {
 namespace {
@@ -318,20 +319,24 @@ Underneath underneath(const Map& map, const Point& p, const Point& next) {
 
 struct Met {
     Tube tube;
-    Point centre;        // of the wire, where the stroke crosses it
     std::size_t place{}; // on the stroke, pixels from its start
 };
 
-// As findCrossings(), by one map; with the distance along the stroke that each lies at.
-std::vector<Met> crossingsOf(const Map& map, const Polyline& stroke) {
+// Wires that the stroke crosses by one map, but those that do not lie clear of the ones that are 'known'.
+std::vector<Met> crossingsOf(const Map& map, const Polyline& stroke, const std::vector<Met>& known) {
     std::vector<Met> crossings;
     const auto cross = [&](const Seen& seen, std::size_t place) {
+        const auto covers = [&](const Met& one) {
+            return distanceTo(one.tube.centre, seen.centre) < 0.4 * (one.tube.width + seen.width);
+        };
+        if (std::any_of(known.begin(), known.end(), covers))
+            return;
         Tube tube = follow(map, seen);
         const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Met& other) {
             return distanceTo(other.tube.centre, seen.centre) < 0.3 * tube.width;
         });
         if (!again)
-            crossings.push_back({std::move(tube), seen.centre, place});
+            crossings.push_back({std::move(tube), place});
     };
     // A finger that is put down or lifted on a wire, not quite over its middle, means that wire too.
     constexpr double nearly = 0.25; // of the width
@@ -360,17 +365,10 @@ std::vector<Met> crossingsOf(const Map& map, const Polyline& stroke) {
 
 std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along) {
     const Polyline stroke = pixelByPixel(along);
-    std::vector<Met> met = crossingsOf(Map(fields, lab), stroke);
+    std::vector<Met> met = crossingsOf(Map(fields, lab), stroke, {});
     // From further away only what lies clear of all that was met.
-    const std::size_t plain = met.size();
-    for (Met& other : crossingsOf(Map(fields, lab, From::Afar), stroke)) {
-        const bool clear =
-            std::none_of(met.begin(), met.begin() + std::ptrdiff_t(plain), [&](const Met& one) {
-                return distanceTo(one.tube.centre, other.centre) < 0.4 * (one.tube.width + other.tube.width);
-            });
-        if (clear)
-            met.push_back(std::move(other));
-    }
+    std::vector<Met> afar = crossingsOf(Map(fields, lab, From::Afar), stroke, met);
+    std::move(afar.begin(), afar.end(), std::back_inserter(met));
     std::stable_sort(met.begin(), met.end(), [](const Met& a, const Met& b) { return a.place < b.place; });
     std::vector<Crossing> crossings;
     crossings.reserve(met.size());

@@ -73,10 +73,12 @@ std::vector<Candidate> candidatesOf(const Posterior& posterior) {
     return candidates;
 }
 
-Strip mirrored(const Strip& strip, int how) {
+// The same wire seen from its other end.
+Strip turnedRound(const Strip& strip) {
+    constexpr int bothWays = -1;
     Strip turned;
-    cv::flip(strip.rgb, turned.rgb, how);
-    cv::flip(strip.seen, turned.seen, how);
+    cv::flip(strip.rgb, turned.rgb, bothWays);
+    cv::flip(strip.seen, turned.seen, bothWays);
     return turned;
 }
 
@@ -210,9 +212,8 @@ void judge(const Views& views, double widthPx, double strength, const LightCodes
     constexpr double plainly = 0.97; // of every judge: a second view would change nothing
     const Strip first = views.atTap(1.0);
     bench.see(first);
-    if (!bench.agreed() || bench.least() <= plainly) {
-        bench.see(mirrored(views.atTap(narrower), -1));
-    }
+    if (!bench.agreed() || bench.least() <= plainly)
+        bench.see(turnedRound(views.atTap(narrower)));
     Posterior posterior = bench.mean();
     lookFurther(bench, views.further, posterior);
     reading.candidates = candidatesOf(posterior);
