@@ -5845,6 +5845,10 @@
         <source>ready to be handed over</source>
         <translation>bereit zur Übergabe</translation>
     </message>
+    <message>
+        <source>does not run as it was found: %1</source>
+        <translation>liegt nicht wie vorgefunden: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6633,6 +6637,13 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>Ältere Übergaben findet man mit Suchen.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n rechecks due</source>
+        <translation>
+            <numerusform>%n Kontrolle fällig</numerusform>
+            <numerusform>%n Kontrollen fällig</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>InstrumentForm</name>
@@ -6887,6 +6898,10 @@
         <source>In the bags</source>
         <translation>In den Beuteln</translation>
     </message>
+    <message>
+        <source>here: %1</source>
+        <translation>da: %1</translation>
+    </message>
 </context>
 <context>
     <name>JobRow</name>
@@ -7033,6 +7048,61 @@
     <message>
         <source>Instrument</source>
         <translation>Messgerät</translation>
+    </message>
+</context>
+<context>
+    <name>LineBackPage</name>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Schläuche und Züge</translation>
+    </message>
+    <message>
+        <source>Ends only</source>
+        <translation>Nur Enden</translation>
+    </message>
+    <message>
+        <source>Says where its ends sit, alone</source>
+        <translation>Sagt nur, wo seine Enden sitzen</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Still lesen</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Laut vorlesen</translation>
+    </message>
+    <message>
+        <source>A strip step is a hose, vent or cable when its title says so, or when you wrote down where its ends sit.</source>
+        <translation>Ein Zerlegeschritt gilt als Schlauch, Entlüftung oder Zug, wenn sein Name es sagt oder wenn steht, wo seine Enden sitzen.</translation>
+    </message>
+    <message>
+        <source>Nothing to read back</source>
+        <translation>Nichts vorzulesen</translation>
+    </message>
+    <message>
+        <source>Photo of %1 when it was stripped</source>
+        <translation>Foto von %1 beim Ausbauen</translation>
+    </message>
+    <message>
+        <source>Its step is not refitted yet.</source>
+        <translation>Der Schritt ist noch nicht wieder montiert.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 run as they did</source>
+        <translation>%1 von %2 liegen wie vorher</translation>
+    </message>
+    <message>
+        <source>%1 do not match. Put them right and read back again.</source>
+        <translation>%1 stimmen nicht. In Ordnung bringen und neu vorlesen.</translation>
+    </message>
+    <message>
+        <source>%1 were not checked.</source>
+        <translation>%1 wurden nicht geprüft.</translation>
+    </message>
+    <message>
+        <source>Each was seen where it runs and where it ends.</source>
+        <translation>Verlauf und Enden wurden bei jedem gesehen.</translation>
     </message>
 </context>
 <context>
@@ -7883,25 +7953,36 @@
         <translation>Fertig</translation>
     </message>
     <message>
-        <source>Back</source>
-        <comment>to the wire before</comment>
-        <translation>Zurück</translation>
-    </message>
-    <message>
-        <source>Begins with the first wire again</source>
-        <translation>Beginnt wieder mit dem ersten Kabel</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Nochmals</translation>
     </message>
     <message>
-        <source>To the next wire; nothing is said of this one</source>
-        <translation>Zum nächsten Kabel; zu diesem wird nichts gesagt</translation>
-    </message>
-    <message>
         <source>Skip</source>
         <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>to the one before</comment>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Begins with the first one again</source>
+        <translation>Beginnt wieder beim ersten</translation>
+    </message>
+    <message>
+        <source>To the next one; nothing is said of this one</source>
+        <translation>Zum nächsten; von diesem wird nichts gesagt</translation>
+    </message>
+</context>
+<context>
+    <name>ReadBackBefore</name>
+    <message>
+        <source>checked before: matches</source>
+        <translation>schon geprüft: stimmt</translation>
+    </message>
+    <message>
+        <source>checked before: does not match</source>
+        <translation>schon geprüft: stimmt nicht</translation>
     </message>
 </context>
 <context>
@@ -7945,16 +8026,16 @@
         <translation>Foto</translation>
     </message>
     <message>
-        <source>Next wire</source>
-        <translation>Nächstes Kabel</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Noch einmal ansehen</translation>
     </message>
     <message>
         <source>Swapped with which?</source>
         <translation>Mit welchem vertauscht?</translation>
+    </message>
+    <message>
+        <source>Next one</source>
+        <translation>Weiter</translation>
     </message>
 </context>
 <context>
@@ -8017,14 +8098,6 @@
     <message>
         <source>Photo, %1 marked</source>
         <translation>Foto, %1 markiert</translation>
-    </message>
-    <message>
-        <source>checked before: matches</source>
-        <translation>schon geprüft: stimmt</translation>
-    </message>
-    <message>
-        <source>checked before: does not match</source>
-        <translation>schon geprüft: stimmt nicht</translation>
     </message>
 </context>
 <context>
@@ -8868,6 +8941,14 @@
         <source>Memo</source>
         <translation>Notiz</translation>
     </message>
+    <message>
+        <source>Read back how it runs</source>
+        <translation>Verlauf vorlesen</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Schläuche und Züge vorlesen</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -8906,6 +8987,10 @@
     <message>
         <source>Touch a step, then Earlier or Later.</source>
         <translation>Einen Schritt antippen, dann Früher oder Später.</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Schläuche und Züge vorlesen</translation>
     </message>
 </context>
 <context>
@@ -11319,6 +11404,10 @@
             <numerusform>%n nicht erledigt oder nicht nachgewiesen</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Put it right, then read it back again.</source>
+        <translation>In Ordnung bringen, dann noch einmal vorlesen.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::InstrumentsView</name>
@@ -11564,6 +11653,13 @@
     <message>
         <source>Heard &quot;%1&quot;. Here say: %2.</source>
         <translation>&quot;%1&quot; gehört. Hier sagen: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::LineBackView</name>
+    <message>
+        <source>How it runs was not written down: look at its photo.</source>
+        <translation>Der Verlauf wurde nicht notiert: Foto ansehen.</translation>
     </message>
 </context>
 <context>
@@ -11974,6 +12070,9 @@
         <source>%1; tag %2</source>
         <translation>%1; Fähnchen %2</translation>
     </message>
+</context>
+<context>
+    <name>undercowl::ui::ReadBackWalk</name>
     <message>
         <source>%1 matches</source>
         <translation>%1 stimmt</translation>

@@ -5845,6 +5845,10 @@
         <source>ready to be handed over</source>
         <translation>listo para entregar</translation>
     </message>
+    <message>
+        <source>does not run as it was found: %1</source>
+        <translation>no va como se encontró: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6633,6 +6637,13 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>Los entregados antes de estos se encuentran con Buscar.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n rechecks due</source>
+        <translation>
+            <numerusform>%n revisión pendiente</numerusform>
+            <numerusform>%n revisiones pendientes</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>InstrumentForm</name>
@@ -6887,6 +6898,10 @@
         <source>In the bags</source>
         <translation>En las bolsas</translation>
     </message>
+    <message>
+        <source>here: %1</source>
+        <translation>llegó: %1</translation>
+    </message>
 </context>
 <context>
     <name>JobRow</name>
@@ -7033,6 +7048,61 @@
     <message>
         <source>Instrument</source>
         <translation>Instrumento</translation>
+    </message>
+</context>
+<context>
+    <name>LineBackPage</name>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Tubos y cables</translation>
+    </message>
+    <message>
+        <source>Ends only</source>
+        <translation>Solo extremos</translation>
+    </message>
+    <message>
+        <source>Says where its ends sit, alone</source>
+        <translation>Dice solo dónde van sus extremos</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Leer en silencio</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leer en voz alta</translation>
+    </message>
+    <message>
+        <source>A strip step is a hose, vent or cable when its title says so, or when you wrote down where its ends sit.</source>
+        <translation>Un paso de desmontaje es un tubo, un respiradero o un cable si lo dice su título o si anotaste dónde van sus extremos.</translation>
+    </message>
+    <message>
+        <source>Nothing to read back</source>
+        <translation>Nada que releer</translation>
+    </message>
+    <message>
+        <source>Photo of %1 when it was stripped</source>
+        <translation>Foto de %1 al desmontar</translation>
+    </message>
+    <message>
+        <source>Its step is not refitted yet.</source>
+        <translation>El paso aún no está montado.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 run as they did</source>
+        <translation>%1 de %2 van como antes</translation>
+    </message>
+    <message>
+        <source>%1 do not match. Put them right and read back again.</source>
+        <translation>%1 no coinciden. Ponerlos bien y releer.</translation>
+    </message>
+    <message>
+        <source>%1 were not checked.</source>
+        <translation>%1 no se comprobaron.</translation>
+    </message>
+    <message>
+        <source>Each was seen where it runs and where it ends.</source>
+        <translation>De cada uno se vio por dónde va y dónde acaba.</translation>
     </message>
 </context>
 <context>
@@ -7883,25 +7953,36 @@
         <translation>Listo</translation>
     </message>
     <message>
-        <source>Back</source>
-        <comment>to the wire before</comment>
-        <translation>Atrás</translation>
-    </message>
-    <message>
-        <source>Begins with the first wire again</source>
-        <translation>Empieza otra vez por el primer cable</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Otra vez</translation>
     </message>
     <message>
-        <source>To the next wire; nothing is said of this one</source>
-        <translation>Al cable siguiente; de este no se dice nada</translation>
-    </message>
-    <message>
         <source>Skip</source>
         <translation>Saltar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>to the one before</comment>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Begins with the first one again</source>
+        <translation>Empieza otra vez por el primero</translation>
+    </message>
+    <message>
+        <source>To the next one; nothing is said of this one</source>
+        <translation>Al siguiente; de este no se dice nada</translation>
+    </message>
+</context>
+<context>
+    <name>ReadBackBefore</name>
+    <message>
+        <source>checked before: matches</source>
+        <translation>ya comprobado: coincide</translation>
+    </message>
+    <message>
+        <source>checked before: does not match</source>
+        <translation>ya comprobado: no coincide</translation>
     </message>
 </context>
 <context>
@@ -7945,16 +8026,16 @@
         <translation>Foto</translation>
     </message>
     <message>
-        <source>Next wire</source>
-        <translation>Cable siguiente</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Mirar otra vez</translation>
     </message>
     <message>
         <source>Swapped with which?</source>
         <translation>¿Cambiado con cuál?</translation>
+    </message>
+    <message>
+        <source>Next one</source>
+        <translation>Siguiente</translation>
     </message>
 </context>
 <context>
@@ -8017,14 +8098,6 @@
     <message>
         <source>Photo, %1 marked</source>
         <translation>Foto, %1 marcada</translation>
-    </message>
-    <message>
-        <source>checked before: matches</source>
-        <translation>ya comprobado: coincide</translation>
-    </message>
-    <message>
-        <source>checked before: does not match</source>
-        <translation>ya comprobado: no coincide</translation>
     </message>
 </context>
 <context>
@@ -8868,6 +8941,14 @@
         <source>Memo</source>
         <translation>Nota</translation>
     </message>
+    <message>
+        <source>Read back how it runs</source>
+        <translation>Releer cómo va</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Releer tubos y cables</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -8906,6 +8987,10 @@
     <message>
         <source>Touch a step, then Earlier or Later.</source>
         <translation>Tocar un paso, luego Antes o Después.</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Releer tubos y cables</translation>
     </message>
 </context>
 <context>
@@ -11319,6 +11404,10 @@
             <numerusform>%n sin hacer o sin probar</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Put it right, then read it back again.</source>
+        <translation>Corrígelo y vuelve a leerlo.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::InstrumentsView</name>
@@ -11564,6 +11653,13 @@
     <message>
         <source>Heard &quot;%1&quot;. Here say: %2.</source>
         <translation>Oído &quot;%1&quot;. Aquí decir: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::LineBackView</name>
+    <message>
+        <source>How it runs was not written down: look at its photo.</source>
+        <translation>No está anotado cómo va: mira la foto.</translation>
     </message>
 </context>
 <context>
@@ -11974,6 +12070,9 @@
         <source>%1; tag %2</source>
         <translation>%1; marca %2</translation>
     </message>
+</context>
+<context>
+    <name>undercowl::ui::ReadBackWalk</name>
     <message>
         <source>%1 matches</source>
         <translation>%1 coincide</translation>

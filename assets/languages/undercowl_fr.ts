@@ -5845,6 +5845,10 @@
         <source>ready to be handed over</source>
         <translation>prêt à être remis</translation>
     </message>
+    <message>
+        <source>does not run as it was found: %1</source>
+        <translation>ne passe pas comme trouvé : %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6633,6 +6637,13 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>Les véhicules remis avant se trouvent avec Chercher.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n rechecks due</source>
+        <translation>
+            <numerusform>%n contrôle à échéance</numerusform>
+            <numerusform>%n contrôles à échéance</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>InstrumentForm</name>
@@ -6887,6 +6898,10 @@
         <source>In the bags</source>
         <translation>Dans les sachets</translation>
     </message>
+    <message>
+        <source>here: %1</source>
+        <translation>arrivé : %1</translation>
+    </message>
 </context>
 <context>
     <name>JobRow</name>
@@ -7033,6 +7048,61 @@
     <message>
         <source>Instrument</source>
         <translation>Instrument</translation>
+    </message>
+</context>
+<context>
+    <name>LineBackPage</name>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Durites et câbles</translation>
+    </message>
+    <message>
+        <source>Ends only</source>
+        <translation>Bouts seuls</translation>
+    </message>
+    <message>
+        <source>Says where its ends sit, alone</source>
+        <translation>Dit seulement où vont ses bouts</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Lire en silence</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Lire à voix haute</translation>
+    </message>
+    <message>
+        <source>A strip step is a hose, vent or cable when its title says so, or when you wrote down where its ends sit.</source>
+        <translation>Une étape de démontage est une durite, un reniflard ou un câble si son titre le dit, ou si vous avez noté où vont ses bouts.</translation>
+    </message>
+    <message>
+        <source>Nothing to read back</source>
+        <translation>Rien à relire</translation>
+    </message>
+    <message>
+        <source>Photo of %1 when it was stripped</source>
+        <translation>Photo de %1 au démontage</translation>
+    </message>
+    <message>
+        <source>Its step is not refitted yet.</source>
+        <translation>L&apos;étape n&apos;est pas encore remontée.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 run as they did</source>
+        <translation>%1 sur %2 passent comme avant</translation>
+    </message>
+    <message>
+        <source>%1 do not match. Put them right and read back again.</source>
+        <translation>%1 ne sont pas conformes. Les remettre en ordre et relire.</translation>
+    </message>
+    <message>
+        <source>%1 were not checked.</source>
+        <translation>%1 n&apos;ont pas été vérifiés.</translation>
+    </message>
+    <message>
+        <source>Each was seen where it runs and where it ends.</source>
+        <translation>Chacun a été vu : passage et bouts.</translation>
     </message>
 </context>
 <context>
@@ -7883,25 +7953,36 @@
         <translation>Fini</translation>
     </message>
     <message>
-        <source>Back</source>
-        <comment>to the wire before</comment>
-        <translation>Retour</translation>
-    </message>
-    <message>
-        <source>Begins with the first wire again</source>
-        <translation>Reprend au premier fil</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Encore</translation>
     </message>
     <message>
-        <source>To the next wire; nothing is said of this one</source>
-        <translation>Au fil suivant&#xa0;; rien n&apos;est dit de celui-ci</translation>
-    </message>
-    <message>
         <source>Skip</source>
         <translation>Sauter</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>to the one before</comment>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Begins with the first one again</source>
+        <translation>Recommence au premier</translation>
+    </message>
+    <message>
+        <source>To the next one; nothing is said of this one</source>
+        <translation>Au suivant ; rien n&apos;est dit de celui-ci</translation>
+    </message>
+</context>
+<context>
+    <name>ReadBackBefore</name>
+    <message>
+        <source>checked before: matches</source>
+        <translation>déjà vérifié&#xa0;: conforme</translation>
+    </message>
+    <message>
+        <source>checked before: does not match</source>
+        <translation>déjà vérifié&#xa0;: pas conforme</translation>
     </message>
 </context>
 <context>
@@ -7945,16 +8026,16 @@
         <translation>Photo</translation>
     </message>
     <message>
-        <source>Next wire</source>
-        <translation>Fil suivant</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Regarder encore</translation>
     </message>
     <message>
         <source>Swapped with which?</source>
         <translation>Inversé avec lequel&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Next one</source>
+        <translation>Suivant</translation>
     </message>
 </context>
 <context>
@@ -8017,14 +8098,6 @@
     <message>
         <source>Photo, %1 marked</source>
         <translation>Photo, %1 marquée</translation>
-    </message>
-    <message>
-        <source>checked before: matches</source>
-        <translation>déjà vérifié&#xa0;: conforme</translation>
-    </message>
-    <message>
-        <source>checked before: does not match</source>
-        <translation>déjà vérifié&#xa0;: pas conforme</translation>
     </message>
 </context>
 <context>
@@ -8868,6 +8941,14 @@
         <source>Memo</source>
         <translation>Note</translation>
     </message>
+    <message>
+        <source>Read back how it runs</source>
+        <translation>Relire son passage</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Relire durites et câbles</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -8906,6 +8987,10 @@
     <message>
         <source>Touch a step, then Earlier or Later.</source>
         <translation>Toucher une étape, puis Plus tôt ou Plus tard.</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Relire durites et câbles</translation>
     </message>
 </context>
 <context>
@@ -11319,6 +11404,10 @@
             <numerusform>%n pas faits ou pas prouvés</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Put it right, then read it back again.</source>
+        <translation>Remettre en ordre, puis relire.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::InstrumentsView</name>
@@ -11564,6 +11653,13 @@
     <message>
         <source>Heard &quot;%1&quot;. Here say: %2.</source>
         <translation>Entendu &quot;%1&quot;. Ici, dire&#xa0;: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::LineBackView</name>
+    <message>
+        <source>How it runs was not written down: look at its photo.</source>
+        <translation>Son passage n&apos;est pas noté : voir la photo.</translation>
     </message>
 </context>
 <context>
@@ -11974,6 +12070,9 @@
         <source>%1; tag %2</source>
         <translation>%1&#xa0;; repère %2</translation>
     </message>
+</context>
+<context>
+    <name>undercowl::ui::ReadBackWalk</name>
     <message>
         <source>%1 matches</source>
         <translation>%1 conforme</translation>

@@ -5845,6 +5845,10 @@
         <source>ready to be handed over</source>
         <translation>pronto per la consegna</translation>
     </message>
+    <message>
+        <source>does not run as it was found: %1</source>
+        <translation>non passa come trovato: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6633,6 +6637,13 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>I mezzi consegnati prima di questi si trovano con Cerca.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n rechecks due</source>
+        <translation>
+            <numerusform>%n ricontrollo in scadenza</numerusform>
+            <numerusform>%n ricontrolli in scadenza</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>InstrumentForm</name>
@@ -6887,6 +6898,10 @@
         <source>In the bags</source>
         <translation>Nei sacchetti</translation>
     </message>
+    <message>
+        <source>here: %1</source>
+        <translation>arrivati: %1</translation>
+    </message>
 </context>
 <context>
     <name>JobRow</name>
@@ -7033,6 +7048,61 @@
     <message>
         <source>Instrument</source>
         <translation>Strumento</translation>
+    </message>
+</context>
+<context>
+    <name>LineBackPage</name>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Tubi e cavi</translation>
+    </message>
+    <message>
+        <source>Ends only</source>
+        <translation>Solo estremità</translation>
+    </message>
+    <message>
+        <source>Says where its ends sit, alone</source>
+        <translation>Dice solo dove stanno le estremità</translation>
+    </message>
+    <message>
+        <source>Read silently</source>
+        <translation>Leggi in silenzio</translation>
+    </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leggi ad alta voce</translation>
+    </message>
+    <message>
+        <source>A strip step is a hose, vent or cable when its title says so, or when you wrote down where its ends sit.</source>
+        <translation>Un passo di smontaggio è un tubo, uno sfiato o un cavo se lo dice il titolo, o se hai scritto dove stanno le estremità.</translation>
+    </message>
+    <message>
+        <source>Nothing to read back</source>
+        <translation>Niente da rileggere</translation>
+    </message>
+    <message>
+        <source>Photo of %1 when it was stripped</source>
+        <translation>Foto di %1 allo smontaggio</translation>
+    </message>
+    <message>
+        <source>Its step is not refitted yet.</source>
+        <translation>Il passo non è ancora rimontato.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 run as they did</source>
+        <translation>%1 di %2 passano come prima</translation>
+    </message>
+    <message>
+        <source>%1 do not match. Put them right and read back again.</source>
+        <translation>%1 non corrispondono. Sistemarli e rileggere.</translation>
+    </message>
+    <message>
+        <source>%1 were not checked.</source>
+        <translation>%1 non sono stati controllati.</translation>
+    </message>
+    <message>
+        <source>Each was seen where it runs and where it ends.</source>
+        <translation>Di ognuno si è visto dove passa e dove finisce.</translation>
     </message>
 </context>
 <context>
@@ -7883,25 +7953,36 @@
         <translation>Fine</translation>
     </message>
     <message>
-        <source>Back</source>
-        <comment>to the wire before</comment>
-        <translation>Indietro</translation>
-    </message>
-    <message>
-        <source>Begins with the first wire again</source>
-        <translation>Ricomincia dal primo filo</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Ripeti</translation>
     </message>
     <message>
-        <source>To the next wire; nothing is said of this one</source>
-        <translation>Al filo seguente; di questo non si dice niente</translation>
-    </message>
-    <message>
         <source>Skip</source>
         <translation>Salta</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>to the one before</comment>
+        <translation>Indietro</translation>
+    </message>
+    <message>
+        <source>Begins with the first one again</source>
+        <translation>Ricomincia dal primo</translation>
+    </message>
+    <message>
+        <source>To the next one; nothing is said of this one</source>
+        <translation>Al prossimo; di questo non si dice nulla</translation>
+    </message>
+</context>
+<context>
+    <name>ReadBackBefore</name>
+    <message>
+        <source>checked before: matches</source>
+        <translation>già controllato: corrisponde</translation>
+    </message>
+    <message>
+        <source>checked before: does not match</source>
+        <translation>già controllato: non corrisponde</translation>
     </message>
 </context>
 <context>
@@ -7945,16 +8026,16 @@
         <translation>Foto</translation>
     </message>
     <message>
-        <source>Next wire</source>
-        <translation>Filo seguente</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Guarda di nuovo</translation>
     </message>
     <message>
         <source>Swapped with which?</source>
         <translation>Scambiato con quale?</translation>
+    </message>
+    <message>
+        <source>Next one</source>
+        <translation>Prossimo</translation>
     </message>
 </context>
 <context>
@@ -8017,14 +8098,6 @@
     <message>
         <source>Photo, %1 marked</source>
         <translation>Foto, %1 segnata</translation>
-    </message>
-    <message>
-        <source>checked before: matches</source>
-        <translation>già controllato: corrisponde</translation>
-    </message>
-    <message>
-        <source>checked before: does not match</source>
-        <translation>già controllato: non corrisponde</translation>
     </message>
 </context>
 <context>
@@ -8868,6 +8941,14 @@
         <source>Memo</source>
         <translation>Nota</translation>
     </message>
+    <message>
+        <source>Read back how it runs</source>
+        <translation>Rileggi come passa</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Rileggi tubi e cavi</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -8906,6 +8987,10 @@
     <message>
         <source>Touch a step, then Earlier or Later.</source>
         <translation>Toccare un passo, poi Prima o Dopo.</translation>
+    </message>
+    <message>
+        <source>Read hoses and cables back</source>
+        <translation>Rileggi tubi e cavi</translation>
     </message>
 </context>
 <context>
@@ -11319,6 +11404,10 @@
             <numerusform>%n non fatti o non verificati</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Put it right, then read it back again.</source>
+        <translation>Rimettilo a posto, poi rileggilo.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::InstrumentsView</name>
@@ -11564,6 +11653,13 @@
     <message>
         <source>Heard &quot;%1&quot;. Here say: %2.</source>
         <translation>Sentito &quot;%1&quot;. Qui dire: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::LineBackView</name>
+    <message>
+        <source>How it runs was not written down: look at its photo.</source>
+        <translation>Non è scritto come passa: guarda la foto.</translation>
     </message>
 </context>
 <context>
@@ -11974,6 +12070,9 @@
         <source>%1; tag %2</source>
         <translation>%1; segnafilo %2</translation>
     </message>
+</context>
+<context>
+    <name>undercowl::ui::ReadBackWalk</name>
     <message>
         <source>%1 matches</source>
         <translation>%1 corrisponde</translation>

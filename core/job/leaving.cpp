@@ -82,6 +82,15 @@ void addProofs(const Job& job, std::vector<Against>& found) {
     }
 }
 
+// A hose or cable that was read back and does not run as it was found may be caught, kinked or crossed: the
+// bars then hold the throttle open. It is put right and read back again.
+void addLines(const Job& job, std::vector<Against>& found) {
+    for (const StripStep& step : job.steps)
+        if (step.lineCheck && step.lineCheck->outcome == MatchOutcome::DoesNotMatch)
+            found.push_back(
+                {Weighs::Stops, {"leave.line", {step.title}}, step.id, Against::Way::ReadBack, {}});
+}
+
 void addOpenWork(const Job& job, std::vector<Against>& found) {
     for (const Afterwards& open : openAfterwards(job))
         if (std::none_of(found.begin(), found.end(), [&](const Against& other) {
@@ -119,6 +128,7 @@ std::vector<Against> againstLeaving(const Job& job) {
     addFindings(job, found);
     addBans(job, found);
     addProofs(job, found);
+    addLines(job, found);
     addOpenWork(job, found);
     std::stable_sort(found.begin(), found.end(),
                      [](const Against& a, const Against& b) { return a.weighs < b.weighs; });

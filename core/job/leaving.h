@@ -16,8 +16,9 @@ struct Against {
     Weighs weighs{};
     Message why;
     Id subject; // finding, step, round or span that it is about
-    // What the mechanic may do about it here: record a refusal, or say what was done afterwards.
-    enum class Way : std::uint8_t { None, SettleOrRefuse, SeeTo, Prove } way{};
+    // What the mechanic may do about it here: record a refusal, say what was done afterwards, prove it, or
+    // read hoses, vents and cables back again.
+    enum class Way : std::uint8_t { None, SettleOrRefuse, SeeTo, Prove, ReadBack } way{};
     std::string what; // with SeeTo and Prove: the work, as RefitNeeds or ToProve names it
 };
 

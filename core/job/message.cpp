@@ -54,6 +54,7 @@ constexpr std::array patterns{
     Pattern{"leave.not-looked", "round not finished: %1, %2 checks without an answer"},
     Pattern{"leave.unproved", "not proved: %1"},
     Pattern{"leave.proof-left-out", "not proved, left out: %1 (%2)"},
+    Pattern{"leave.line", "does not run as it was found: %1"},
     Pattern{"leave.watch", "the watch still runs: %1"},
 
     Pattern{"prove.afterwards", "%1 (%2)"},

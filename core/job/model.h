@@ -143,6 +143,18 @@ struct SeenTo {
     friend bool operator==(const SeenTo&, const SeenTo&) = default;
 };
 
+// What is read back on refit sits as it did, or does not.
+enum class MatchOutcome : std::uint8_t { Matches, DoesNotMatch };
+
+// A hose, vent or cable read back: whether it runs and ends as it was found.
+struct LineCheck {
+    MatchOutcome outcome{};
+    std::string note;
+    Said said;
+
+    friend bool operator==(const LineCheck&, const LineCheck&) = default;
+};
+
 struct StripStep {
     Id id;
     Id task;
@@ -154,12 +166,13 @@ struct StripStep {
     int order{};                       // in order of stripping, over all tasks
     Said said;
     std::optional<Refitted> refitted;
-    std::string routing{};             // where it runs and what it passes
-    std::string letOut{};              // fluid that was let out, and how much
-    std::string asFound{};             // adjustment as found: turns, marks, shims
-    std::string ends{};                // of a hose, vent or cable: where each end sits
-    std::optional<RefitNeeds> needs{}; // as changed by the mechanic; otherwise core/job/needs.h suggests
-    std::vector<SeenTo> seenTo{};      // the last word on each
+    std::string routing{};                // where it runs and what it passes
+    std::string letOut{};                 // fluid that was let out, and how much
+    std::string asFound{};                // adjustment as found: turns, marks, shims
+    std::string ends{};                   // of a hose, vent or cable: where each end sits
+    std::optional<RefitNeeds> needs{};    // as changed by the mechanic; otherwise core/job/needs.h suggests
+    std::vector<SeenTo> seenTo{};         // the last word on each
+    std::optional<LineCheck> lineCheck{}; // the last one; core/job/lines.h says which steps are such lines
 
     friend bool operator==(const StripStep&, const StripStep&) = default;
 };
@@ -226,8 +239,6 @@ struct Recheck {
 };
 
 // One wire checked against the map on refit.
-enum class MatchOutcome : std::uint8_t { Matches, DoesNotMatch };
-
 struct WireCheck {
     Id gathering;
     wiring::PlaceKey place;

@@ -1,5 +1,6 @@
 #include "core/job/proving.h"
 
+#include "core/job/lines.h"
 #include "core/job/needs.h"
 #include "core/job/text.h"
 #include "core/units/parse.h"
@@ -15,7 +16,6 @@ constexpr std::array<std::string_view, 8> kindCodes{"afterwards", "torque", "wir
 constexpr std::array<std::string_view, 10> forSecondEyes{
     "brake", "caliper",  "master cylinder", "wheel",     "axle",
     "fork",  "steering", "handlebar",       "swing arm", "shock"};
-constexpr std::array<std::string_view, 5> hoses{"hose", "pipe", "vent", "breather", "fuel line"};
 
 template<std::size_t N>
 bool saysAny(std::string_view text, const std::array<std::string_view, N>& words) {
@@ -72,7 +72,6 @@ public:
     explicit Collector(const Job& job) : job_(job) {}
 
     void addStep(const StripStep& step) {
-        const std::string title = inTradeWords(step.title);
         const std::size_t before = found_.size();
         for (const std::string& what : needsOf(step).afterwards)
             add(step, ProofKind::Afterwards, {"prove.afterwards", {what, step.title}}, what);
@@ -83,9 +82,9 @@ public:
         } else if (!step.hardware.empty()) {
             add(step, ProofKind::Fasteners, {"prove.fasteners", {step.title, hardwareWords(step, false)}});
         }
-        if (saysAny(title, hoses))
+        if (isHose(step.title))
             add(step, ProofKind::Hose, {"prove.hose", {step.title}});
-        if (saysWord(title, "cable") && !saysWord(title, "cable tie"))
+        if (isCable(step.title))
             add(step, ProofKind::Cable, {"prove.cable", {step.title}});
         if (!step.letOut.empty() && folded(step.letOut) != "none")
             add(step, ProofKind::Fluid, {"prove.fluid", {step.title, step.letOut}});

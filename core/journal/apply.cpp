@@ -144,6 +144,7 @@ void stripStep(Job& job, const Fields& body, const InForce& entry) {
         step.refitted = old->refitted;
         step.needs = old->needs;
         step.seenTo = old->seenTo;
+        step.lineCheck = old->lineCheck;
     }
     putById(job.steps, std::move(step));
 }
@@ -152,6 +153,13 @@ void refitStep(Job& job, const Fields& body, const InForce& entry) {
     const std::string note = body.textOr("note");
     if (auto* step = byId(job.steps, entry.first->subject))
         step->refitted = job::Refitted{said(entry), note};
+}
+
+void checkLine(Job& job, const Fields& body, const InForce& entry) {
+    const job::LineCheck check{body.word("outcome", job::matchOutcomeFromCode), body.textOr("note"),
+                               said(entry)};
+    if (auto* step = byId(job.steps, entry.first->subject))
+        step->lineCheck = check;
 }
 
 void describeGathering(Job& job, const Fields& body, const InForce& entry) {
@@ -306,6 +314,7 @@ constexpr std::array kinds{
     Kind{"task.resumed", resumeTask},
     Kind{"step.stripped", stripStep},
     Kind{"step.refitted", refitStep},
+    Kind{"line.checked", checkLine},
     Kind{"gathering.described", describeGathering},
     Kind{"wire.answered", answerWire},
     Kind{"place.empty", emptyPlace},

@@ -132,6 +132,12 @@ Draft stepRefitted(const Id& job, const Id& step, const std::string& note) {
     return draft("step.refitted", job, step, body);
 }
 
+Draft lineChecked(const Id& job, const Id& step, job::MatchOutcome outcome, const std::string& note) {
+    Json body{{"outcome", job::code(outcome)}};
+    put(body, "note", note);
+    return draft("line.checked", job, step, body);
+}
+
 Draft gatheringDescribed(const Id& job, const wiring::Gathering& gathering, const Id& supersedes) {
     Json body{{"title", gathering.title},
               {"kind", wiring::code(gathering.kind)},

@@ -37,6 +37,9 @@ struct JobPatch {
 [[nodiscard]] Draft taskResumed(const Id& job, const Id& task);
 [[nodiscard]] Draft stepStripped(const Id& job, const job::StripStep& step, const Id& supersedes = {});
 [[nodiscard]] Draft stepRefitted(const Id& job, const Id& step, const std::string& note = {});
+// A hose, vent or cable read back; the last one holds.
+[[nodiscard]] Draft lineChecked(const Id& job, const Id& step, job::MatchOutcome outcome,
+                                const std::string& note = {});
 
 // Of the gathering only what describes it is written, not its places.
 [[nodiscard]] Draft gatheringDescribed(const Id& job, const wiring::Gathering& gathering,

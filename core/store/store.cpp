@@ -16,11 +16,12 @@ using journal::Entry;
 using journal::StreamKind;
 
 // Kinds that say something about a subject which another kind must have brought in.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 8> needs{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 9> needs{{
     {"finding.settled", "finding.noted"},
     {"task.held", "task.named"},
     {"task.resumed", "task.named"},
     {"step.refitted", "step.stripped"},
+    {"line.checked", "step.stripped"},
     {"wire.answered", "gathering.described"},
     {"place.empty", "gathering.described"},
     {"wire.tagged", "gathering.described"},

@@ -56,6 +56,13 @@ void addTorques(std::vector<Sentence>& sentences, const job::StripStep& step) {
     }
 }
 
+void addHowItSits(Sentence& sentence, const job::StripStep& step) {
+    addText(sentence, "talk.routing", step.routing);
+    addText(sentence, "talk.ends", step.ends);
+    addText(sentence, "talk.as-found", step.asFound);
+    addText(sentence, "talk.let-out", step.letOut);
+}
+
 } // namespace
 
 Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering) {
@@ -86,6 +93,16 @@ std::vector<Sentence> wiringSentences(const wiring::Gathering& gathering, Half h
     return sentences;
 }
 
+Sentence lineSentence(const job::StripStep& step) {
+    Sentence sentence{Sentence::Kind::Line, {}, step.id, {}};
+    addText(sentence, "talk.line", step.title);
+    addHowItSits(sentence, step);
+    if (step.routing.empty() && step.ends.empty())
+        add(sentence, "talk.line.unwritten");
+    addText(sentence, "talk.note", step.note);
+    return sentence;
+}
+
 std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& step, int number) {
     Sentence first{Sentence::Kind::Step, {}, step.id, {}};
     if (step.title.empty())
@@ -106,6 +123,7 @@ std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& s
         addText(first, "talk.thread", hardware.thread);
         addText(first, "talk.length", hardware.length);
     }
+    addHowItSits(first, step);
     addText(first, "talk.note", step.note);
     std::vector<Sentence> sentences{std::move(first)};
     addTorques(sentences, step);

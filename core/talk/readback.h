@@ -17,6 +17,10 @@ namespace undercowl::talk {
 [[nodiscard]] std::vector<Sentence> wiringSentences(const wiring::Gathering& gathering, wiring::Half half,
                                                     wiring::Answer prefer);
 
+// One hose, vent or cable: where it runs, where its ends sit, how it was adjusted. That nobody wrote it down
+// is said too.
+[[nodiscard]] Sentence lineSentence(const job::StripStep& step);
+
 // What the step says, its cautions among it, and then one sentence for each of its torques. 'number' counts
 // the steps that are read.
 [[nodiscard]] std::vector<Sentence> stepSentences(const job::Job& job, const job::StripStep& step,

@@ -36,6 +36,12 @@ constexpr std::array all{
     Pattern{"talk.bag", "bag %1"},
     Pattern{"talk.waits", "wait, this task waits for %1"},
     Pattern{"talk.caution", "careful, %1"},
+    Pattern{"talk.line", "%1"},
+    Pattern{"talk.line.unwritten", "how it runs was not written down, look at its photo"},
+    Pattern{"talk.routing", "it runs %1"},
+    Pattern{"talk.ends", "its ends, %1"},
+    Pattern{"talk.as-found", "as found, %1"},
+    Pattern{"talk.let-out", "let out, %1"},
     Pattern{"talk.note", "note, %1"},
     Pattern{"talk.torque", "torque %1"},
     Pattern{"talk.torque.of", "%1, torque %2"},
@@ -52,13 +58,21 @@ struct Say {
     std::string operator()(const wiring::Terminal& terminal) const { return spoken(terminal); }
 };
 
+Sentence onlyPhrase(const Sentence& sentence, std::string_view key) {
+    Sentence only{sentence.kind, {}, sentence.about, sentence.place};
+    std::copy_if(sentence.phrases.begin(), sentence.phrases.end(), std::back_inserter(only.phrases),
+                 [key](const Phrase& phrase) { return phrase.key == key; });
+    return only;
+}
+
 } // namespace
 
 Sentence wireOnly(const Sentence& sentence) {
-    Sentence only{sentence.kind, {}, sentence.about, sentence.place};
-    std::copy_if(sentence.phrases.begin(), sentence.phrases.end(), std::back_inserter(only.phrases),
-                 [](const Phrase& phrase) { return phrase.key == "talk.colour"; });
-    return only;
+    return onlyPhrase(sentence, "talk.colour");
+}
+
+Sentence endsOnly(const Sentence& sentence) {
+    return onlyPhrase(sentence, "talk.ends");
 }
 
 std::span<const Pattern> patterns() {

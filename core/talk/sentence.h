@@ -32,6 +32,7 @@ struct Sentence {
     enum class Kind : std::uint8_t {
         Gathering, // which connector comes now
         Wire,      // one place
+        Line,      // one hose, vent or cable
         Step,      // one refit step
         Torque,    // what one fastening of the step is tightened to
         End,
@@ -46,6 +47,9 @@ struct Sentence {
 
 // The colour alone: what 'wire only' repeats. Empty for a sentence that is not about a wire.
 [[nodiscard]] Sentence wireOnly(const Sentence& sentence);
+
+// Where the ends sit, alone. Empty where nobody wrote it down.
+[[nodiscard]] Sentence endsOnly(const Sentence& sentence);
 
 // Every key with its English pattern, from which translations are made.
 struct Pattern {

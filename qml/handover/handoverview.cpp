@@ -62,20 +62,24 @@ void HandOverView::showWarnings(const job::Job& job) {
     std::vector<QString> unproved;
     for (const job::Against& against : job::againstLeaving(job)) {
         const bool stops = against.weighs == job::Weighs::Stops;
-        if (stops && against.way != job::Against::Way::SettleOrRefuse) {
+        if (stops && against.way != job::Against::Way::SettleOrRefuse &&
+            against.way != job::Against::Way::ReadBack) {
             unproved.push_back(words(against.why));
             continue;
         }
         const bool refusable = against.way == job::Against::Way::SettleOrRefuse;
-        lines.push_back(
-            {.id = QString::number(lines.size()),
-             .title = words(against.why),
-             .detail = refusable ? tr("Settle it, or record that the owner does not want it.") : QString(),
-             .more = refusable                                 ? QStringLiteral("LookOverPage")
-                     : against.way == job::Against::Way::Prove ? QStringLiteral("ProvePage")
-                     : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
-                                                               : QString(),
-             .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
+        const bool readBack = against.way == job::Against::Way::ReadBack;
+        lines.push_back({.id = QString::number(lines.size()),
+                         .title = words(against.why),
+                         .detail = refusable  ? tr("Settle it, or record that the owner does not want it.")
+                                   : readBack ? tr("Put it right, then read it back again.")
+                                              : QString(),
+                         .more = refusable                                 ? QStringLiteral("LookOverPage")
+                                 : readBack                                ? QStringLiteral("LineBackPage")
+                                 : against.way == job::Against::Way::Prove ? QStringLiteral("ProvePage")
+                                 : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
+                                                                           : QString(),
+                         .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
     }
     if (!unproved.empty()) {
         const auto at = std::ranges::find_if(lines, [](const Line& line) { return line.mark != u"unsafe"; });

@@ -1,4 +1,4 @@
-// Read-back: the wire matches, or it does not.
+// Read-back: the wire, hose or cable matches, or it does not.
 //
 //   brief   the second row makes room for the voice's
 import QtQuick
@@ -8,7 +8,7 @@ import Undercowl.Style
 Column {
     id: root
 
-    required property ReadBackView wire
+    required property ReadBackWalk wire
     property bool brief: false
 
     readonly property real half: (width - Theme.targetGap) / 2
@@ -16,7 +16,7 @@ Column {
 
     spacing: Theme.targetGap
 
-    // Side by side, so that the wire's words, place and function stay in view on a small screen.
+    // Side by side, so that the words stay in view on a small screen.
     Row {
         spacing: Theme.targetGap
 
@@ -52,14 +52,14 @@ Column {
         ActionButton {
             enabled: root.wire.index > 0
             lift: true
-            text: qsTr("Back", "to the wire before")
+            text: qsTr("Back", "to the one before")
             width: root.third
 
             onTriggered: root.wire.back()
         }
 
         ActionButton {
-            description: qsTr("Begins with the first wire again")
+            description: qsTr("Begins with the first one again")
             lift: true
             text: qsTr("Again")
             width: root.third
@@ -68,7 +68,7 @@ Column {
         }
 
         ActionButton {
-            description: qsTr("To the next wire; nothing is said of this one")
+            description: qsTr("To the next one; nothing is said of this one")
             lift: true
             text: qsTr("Skip")
             width: root.third

@@ -1,4 +1,6 @@
-// All wires were read back.
+// All were read back.
+//
+//   comparable   photos can be compared: of wires
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -6,7 +8,8 @@ import Undercowl.Style
 Column {
     id: root
 
-    required property ReadBackView wire
+    required property ReadBackWalk wire
+    property bool comparable: true
 
     readonly property real half: (width - Theme.targetGap) / 2
 
@@ -30,7 +33,7 @@ Column {
         ActionButton {
             lift: true
             text: qsTr("Again")
-            width: root.half
+            width: root.comparable ? root.half : root.width
 
             onTriggered: root.wire.again()
         }
@@ -38,6 +41,7 @@ Column {
         ActionButton {
             lift: true
             text: qsTr("Compare photos")
+            visible: root.comparable
             width: root.half
 
             onTriggered: root.compares()

@@ -8,7 +8,7 @@ import Undercowl.Style
 Column {
     id: root
 
-    required property ReadBackView wire
+    required property ReadBackWalk wire
 
     readonly property real half: (width - Theme.targetGap) / 2
 
@@ -27,6 +27,7 @@ Column {
         spacing: Theme.targetGap
 
         ActionButton {
+            enabled: root.wire.otherPlaces.length > 0
             lift: true
             text: qsTr("Swapped")
             width: root.half
@@ -50,7 +51,7 @@ Column {
         ActionButton {
             height: Theme.liftMain
             lift: true
-            text: qsTr("Next wire")
+            text: qsTr("Next one")
             width: root.half
 
             onTriggered: root.wire.goOn()

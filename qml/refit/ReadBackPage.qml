@@ -53,7 +53,7 @@ ShopPage {
             id: talk
 
             aloud: root.aloud
-            brief: wire.colourSentence
+            brief: wire.briefSentence
             briefly: qsTr("Wire only")
             brieflyDescription: qsTr("Says its colour alone")
             commands: ({

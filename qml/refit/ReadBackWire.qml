@@ -61,11 +61,8 @@ Column {
         width: parent.width
     }
 
-    Label {
-        kind: Label.Aside
-        text: root.wire.checked === "matches" ? qsTr("checked before: matches") : qsTr("checked before: does not match")
-        tone: root.wire.checked === "matches" ? Theme.act : Theme.stop
-        visible: root.wire.checked !== ""
+    ReadBackBefore {
+        wire: root.wire
         width: parent.width
     }
 }

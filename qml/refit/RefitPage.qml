@@ -231,6 +231,17 @@ ShopPage {
     }
 
     ListRow {
+        iconName: "step"
+        title: refit.isLine ? qsTr("Read back how it runs") : qsTr("Read hoses and cables back")
+        visible: refit.isLine || refit.finished && refit.lines > 0
+        width: parent.width
+
+        onTriggered: root.opens("LineBackPage", {
+            "step": refit.isLine ? refit.step : ""
+        })
+    }
+
+    ListRow {
         iconName: "caution"
         title: qsTr("Afterwards: adjust, bleed, try")
         visible: refit.done || refit.finished

@@ -58,6 +58,15 @@ ShopPage {
         session: root.session
     }
 
+    ListRow {
+        iconName: "listen"
+        title: qsTr("Read hoses and cables back")
+        visible: !root.ordering && refit.lines > 0
+        width: parent.width
+
+        onTriggered: root.opens("LineBackPage", {})
+    }
+
     Label {
         text: qsTr("Touch a step, then Earlier or Later.")
         tone: Theme.quiet

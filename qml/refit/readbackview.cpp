@@ -5,8 +5,6 @@
 #include "qml/wiring/gatherings.h"
 #include "qml/wiring/words.h"
 
-#include <QPointer>
-
 #include <algorithm>
 
 namespace undercowl::ui {
@@ -34,8 +32,7 @@ void ReadBackView::setHalf(const QString& code) {
         return;
     half_ = *half;
     begun_ = false;
-    index_ = 0;
-    mismatch_ = false;
+    goTo(0);
     if (const auto now = snapshot())
         show(*now);
     emit changed();
@@ -57,24 +54,14 @@ void ReadBackView::show(const Snapshot& /*snapshot*/) {
         }
     if (!std::exchange(begun_, true)) { // after a break it goes on where it stopped
         const auto open = std::ranges::find(items_, false, &wiring::ReadBackItem::refitted);
-        index_ = open == items_.end() ? 0 : static_cast<int>(open - items_.begin());
+        goTo(open == items_.end() ? 0 : static_cast<int>(open - items_.begin()));
     }
-    index_ = std::min(index_, count());
+    if (index() > count())
+        goTo(count());
 }
 
 const wiring::ReadBackItem* ReadBackView::item() const {
-    return index_ >= 0 && index_ < count() ? &items_[static_cast<std::size_t>(index_)] : nullptr;
-}
-
-const job::WireCheck* ReadBackView::check(const wiring::PlaceKey& key) const {
-    const auto now = snapshot();
-    if (now == nullptr)
-        return nullptr;
-    const auto& checks = now->job.wireChecks;
-    const auto at = std::ranges::find_if(checks, [&](const job::WireCheck& check) {
-        return check.gathering == gatheringId_.toStdString() && check.place == key;
-    });
-    return at == checks.end() ? nullptr : &*at;
+    return open() ? &items_[static_cast<std::size_t>(index())] : nullptr;
 }
 
 QString ReadBackView::title() const {
@@ -92,10 +79,6 @@ QString ReadBackView::tracer() const {
 
 QString ReadBackView::wireWords() const {
     return item() == nullptr ? QString() : ui::words(item()->answer.wire.colour);
-}
-
-QString ReadBackView::place() const {
-    return item() == nullptr ? QString() : ui::words(item()->key);
 }
 
 QString ReadBackView::wireDetails() const {
@@ -139,7 +122,7 @@ QString ReadBackView::sentence() const {
                              : text(talk::english(talk::wireSentence(*item(), gatheringId_.toStdString())));
 }
 
-QString ReadBackView::colourSentence() const {
+QString ReadBackView::briefSentence() const {
     return item() == nullptr
                ? QString()
                : text(talk::english(talk::wireOnly(talk::wireSentence(*item(), gatheringId_.toStdString()))));
@@ -183,124 +166,53 @@ QPointF ReadBackView::centre() const {
                : QPointF(item()->answer.mark->x, item()->answer.mark->y);
 }
 
-QString ReadBackView::checked() const {
-    const auto* known = item() == nullptr ? nullptr : check(item()->key);
-    return known == nullptr ? QString() : text(job::code(known->outcome));
+std::optional<job::MatchOutcome> ReadBackView::outcome(int index) const {
+    const auto now = snapshot();
+    if (now == nullptr)
+        return std::nullopt;
+    const auto& checks = now->job.wireChecks;
+    const auto at = std::ranges::find_if(checks, [&](const job::WireCheck& check) {
+        return check.gathering == gatheringId_.toStdString() &&
+               check.place == items_[static_cast<std::size_t>(index)].key;
+    });
+    return at == checks.end() ? std::nullopt : std::optional(at->outcome);
 }
 
-int ReadBackView::counted(job::MatchOutcome outcome) const {
-    return static_cast<int>(std::ranges::count_if(items_, [&](const wiring::ReadBackItem& item) {
-        const auto* known = check(item.key);
-        return known != nullptr && known->outcome == outcome;
-    }));
+QString ReadBackView::named(int index) const {
+    return ui::words(items_[static_cast<std::size_t>(index)].key);
 }
 
-int ReadBackView::matching() const {
-    return counted(job::MatchOutcome::Matches);
+QString ReadBackView::offered(int index) const {
+    const wiring::Wire& wire = items_[static_cast<std::size_t>(index)].answer.wire;
+    return QStringLiteral("%1: %2").arg(named(index), ui::words(wire.colour));
 }
 
-int ReadBackView::failing() const {
-    return counted(job::MatchOutcome::DoesNotMatch);
+job::WireCheck ReadBackView::checkOf(const wiring::ReadBackItem& item, job::MatchOutcome outcome) const {
+    job::WireCheck check;
+    check.gathering = gatheringId_.toStdString();
+    check.place = item.key;
+    check.outcome = outcome;
+    check.against = item.reads;
+    return check;
 }
 
-QStringList ReadBackView::otherPlaces() const {
-    QStringList all;
-    for (const wiring::ReadBackItem& other : items_)
-        if (item() != nullptr && other.key != item()->key)
-            all += QStringLiteral("%1: %2").arg(ui::words(other.key), ui::words(other.answer.wire.colour));
-    return all;
-}
-
-void ReadBackView::say(std::vector<journal::Draft> drafts, const QString& undoText, bool goesOn) {
-    saying_ = true;
-    emit changed();
-    session()->say(std::move(drafts), {.undoText = undoText, .form = {}},
-                   [self = QPointer(this), goesOn](const Entries& said) {
-                       if (self == nullptr)
-                           return;
-                       self->saying_ = false;
-                       if (said && goesOn)
-                           ++self->index_;
-                       emit self->changed();
-                   });
-}
-
-void ReadBackView::done() {
-    const auto* now = item();
-    if (now == nullptr || mustChoose() || saying_)
-        return;
-    wiring::PlaceAnswer answer = now->answer;
+std::vector<journal::Draft> ReadBackView::saysMatch() const {
+    wiring::PlaceAnswer answer = item()->answer;
     answer.source.clear(); // seen at the machine, whatever it was checked against
     answer.mark.reset();
-    job::WireCheck check;
-    check.gathering = gatheringId_.toStdString();
-    check.place = now->key;
-    check.outcome = job::MatchOutcome::Matches;
-    check.against = now->reads;
-    mismatch_ = false;
-    say({journal::wireChecked(jobId(), check),
-         journal::wireAnswered(jobId(), check.gathering, now->key, wiring::Answer::AsRefitted, answer)},
-        tr("%1 matches").arg(place()), true);
+    const job::WireCheck check = checkOf(*item(), job::MatchOutcome::Matches);
+    return {journal::wireChecked(jobId(), check),
+            journal::wireAnswered(jobId(), check.gathering, check.place, wiring::Answer::AsRefitted, answer)};
 }
 
-void ReadBackView::doesNotMatch() {
-    const auto* now = item();
-    if (now == nullptr || mustChoose() || saying_)
-        return;
-    job::WireCheck check;
-    check.gathering = gatheringId_.toStdString();
-    check.place = now->key;
-    check.outcome = job::MatchOutcome::DoesNotMatch;
-    check.against = now->reads;
+std::vector<journal::Draft> ReadBackView::saysMismatch(const std::string& note) const {
+    job::WireCheck check = checkOf(*item(), job::MatchOutcome::DoesNotMatch);
+    check.note = note;
     std::vector<journal::Draft> drafts{journal::wireChecked(jobId(), check)};
-    if (now->refitted) // it was thought to be right before
-        drafts.push_back(journal::placeEmpty(jobId(), check.gathering, now->key, wiring::Answer::AsRefitted));
-    mismatch_ = true;
-    say(std::move(drafts), tr("%1 does not match").arg(place()), false);
-}
-
-void ReadBackView::swappedWith(int place) {
-    const auto* now = item();
-    if (now == nullptr || place < 0)
-        return;
-    std::vector<wiring::PlaceKey> others;
-    for (const wiring::ReadBackItem& other : items_)
-        if (other.key != now->key)
-            others.push_back(other.key);
-    if (static_cast<std::size_t>(place) >= others.size())
-        return;
-    const wiring::PlaceKey& with = others[static_cast<std::size_t>(place)];
-    job::WireCheck check;
-    check.gathering = gatheringId_.toStdString();
-    check.place = now->key;
-    check.outcome = job::MatchOutcome::DoesNotMatch;
-    check.against = now->reads;
-    check.note = utf8(tr("swapped with %1").arg(ui::words(with)));
-    say({journal::wireChecked(jobId(), check)}, tr("%1 swapped with %2").arg(this->place(), ui::words(with)),
-        false);
-}
-
-void ReadBackView::lookAgain() {
-    mismatch_ = false;
-    emit changed();
-}
-
-void ReadBackView::goOn() {
-    mismatch_ = false;
-    index_ = std::min(index_ + 1, count());
-    emit changed();
-}
-
-void ReadBackView::back() {
-    mismatch_ = false;
-    index_ = std::max(index_ - 1, 0);
-    emit changed();
-}
-
-void ReadBackView::again() {
-    mismatch_ = false;
-    index_ = 0;
-    emit changed();
+    if (item()->refitted) // it was thought to be right before
+        drafts.push_back(
+            journal::placeEmpty(jobId(), check.gathering, check.place, wiring::Answer::AsRefitted));
+    return drafts;
 }
 
 void ReadBackView::choose(bool other) {

@@ -1,7 +1,7 @@
 #include "qml/refit/refitview.h"
 
 #include "core/job/cautions.h"
-#include "core/job/refit.h"
+#include "core/job/lines.h"
 #include "core/journal/say.h"
 #include "core/journal/saywork.h"
 #include "core/talk/readback.h"
@@ -35,18 +35,6 @@ QString readBackOf(const wiring::Gathering& gathering) {
     return RefitView::tr("%1 of %2 wires read back").arg(done).arg(all);
 }
 
-// The one on which the most hardware was placed, otherwise the last.
-const job::Photo* photoOf(const job::RefitStep& step) {
-    const job::Photo* best = nullptr;
-    qsizetype most = 0;
-    for (const job::Photo* photo : step.photos)
-        if (const auto marks = marksOn(*step.strip, photo->id).size(); best == nullptr || marks >= most) {
-            best = photo;
-            most = marks;
-        }
-    return best;
-}
-
 // Whole sentences, so that the voice pauses between them.
 QString aloud(const std::vector<talk::Sentence>& sentences) {
     QStringList all;
@@ -72,6 +60,8 @@ void RefitView::show(const Snapshot& snapshot) {
     steps_.setLines(std::move(lines));
     finished_ = std::ranges::all_of(order, &job::RefitStep::done);
     stalled_ = !finished_ && !next;
+    lines_ = static_cast<int>(
+        std::ranges::count_if(order, [](const job::RefitStep& step) { return job::isLine(*step.strip); }));
 
     const std::string wanted = !chosen_.isEmpty() ? chosen_.toStdString() : next ? next->strip->id : "";
     const auto at =
@@ -89,6 +79,7 @@ void RefitView::show(const Snapshot& snapshot) {
         step_.waiting = at->waiting;
         step_.waitsFor = whatItWaitsFor(snapshot.job, strip);
         step_.done = at->done;
+        step_.line = job::isLine(strip);
         for (const job::Hardware& hardware : strip.hardware)
             if (hardware.torque)
                 step_.torques += tr("%1: %2").arg(text(hardware.what) + u' ' + text(hardware.thread),
@@ -99,7 +90,7 @@ void RefitView::show(const Snapshot& snapshot) {
         step_.spokenTorques = aloud(talk::torqueSentences(strip));
         for (const std::string& key : strip.cautions)
             step_.cautions += coreWords(job::englishCaution(key));
-        if (const auto* photo = photoOf(*at)) {
+        if (const auto* photo = clearestPhoto(*at)) {
             step_.photo = session()->mediaUrl(text(photo->media));
             step_.marks = marksOn(strip, photo->id);
             if (!step_.marks.isEmpty())

@@ -17,6 +17,7 @@ namespace undercowl::ui {
 // behind       what has to go on first, in words; empty when nothing is in the way
 // waitsFor     what its task waits for; waiting says that it does
 // finished     all is refitted;  stalled: what is left waits
+// isLine       it is a hose, vent or cable, which can be read back; lines: how many such there are in all
 // wires        gatherings of this step: id, title, detail how far it was read back
 // sentence     the step as it is read aloud: what goes on, hardware, bag, note, and its torques;
 // spokenTorques:
@@ -43,6 +44,8 @@ class RefitView : public undercowl::ui::JobScreen {
     Q_PROPERTY(bool finished READ finished NOTIFY changed)
     Q_PROPERTY(bool stalled READ stalled NOTIFY changed)
     Q_PROPERTY(bool saying READ saying NOTIFY changed)
+    Q_PROPERTY(bool isLine READ isLine NOTIFY changed)
+    Q_PROPERTY(int lines READ lines NOTIFY changed)
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed)
     Q_PROPERTY(QString spokenTorques READ spokenTorques NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* wires READ wires CONSTANT)
@@ -69,6 +72,8 @@ public:
     [[nodiscard]] bool finished() const { return finished_; }
     [[nodiscard]] bool stalled() const { return stalled_; }
     [[nodiscard]] bool saying() const { return saying_; }
+    [[nodiscard]] bool isLine() const { return step_.line; }
+    [[nodiscard]] int lines() const { return lines_; }
     [[nodiscard]] QString sentence() const { return step_.sentence; }
     [[nodiscard]] QString spokenTorques() const { return step_.spokenTorques; }
     [[nodiscard]] LineModel* wires() { return &wires_; }
@@ -94,10 +99,11 @@ private:
         QStringList torques, cautions, pieces;
         QVariantList marks;
         QUrl photo;
-        bool waiting{}, done{};
+        bool waiting{}, done{}, line{};
     };
 
     QString chosen_;
+    int lines_{};
     Shown step_;
     bool finished_{};
     bool stalled_{};

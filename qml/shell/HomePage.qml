@@ -98,6 +98,11 @@ ShopPage {
         }
     ]
 
+    onVisibleChanged: {
+        if (visible && due.late > 0) // some may have been seen to
+            due.read();
+    }
+
     ShopHome {
         id: home
 
@@ -132,6 +137,23 @@ ShopPage {
             }
             onDiscarded: form => home.discardDraft(form)
         }
+    }
+
+    // What is to be looked at again on machines that left: read after the list has been shown.
+    DueView {
+        id: due
+
+        active: root.shown
+        session: root.session
+    }
+
+    ListRow {
+        iconName: "caution"
+        title: qsTr("%n rechecks due", "", due.late)
+        visible: due.late > 0
+        width: parent.width
+
+        onTriggered: root.opens("DuePage", {})
     }
 
     EmptyState {

@@ -192,7 +192,7 @@ ShopPage {
     }
 
     ListRow {
-        aside: qsTr("%n to come", "parts", job.parts.count)
+        aside: [qsTr("%n to come", "parts", job.parts.count), job.came === "" ? "" : qsTr("here: %1").arg(job.came)].filter(word => word !== "").join("; ")
         iconName: "parts"
         title: qsTr("Parts")
         width: parent.width

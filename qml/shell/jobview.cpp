@@ -123,9 +123,14 @@ void JobView::show(const Snapshot& snapshot) {
     tasks_.setLines(std::move(tasks));
 
     std::vector<Line> parts;
-    for (const auto& part : job.parts)
-        if (part.state != job::PartState::Fitted)
+    QStringList came;
+    for (const auto& part : job.parts) {
+        if (part.state == job::PartState::Here)
+            came += text(part.name);
+        else if (part.state != job::PartState::Fitted)
             parts.push_back({.id = text(part.id), .title = text(part.name), .aside = words(part.state)});
+    }
+    came_ = came.join(QStringLiteral(", "));
     parts_.setLines(std::move(parts));
 }
 

@@ -13,7 +13,7 @@ namespace undercowl::ui {
 // tasks: title, detail what it waits for or its time, mark "waiting" or "running", on: finished.
 // bans: what the machine must not do yet, in words; afterwards: how much is open after refitting.
 // bags: what lies in bags that are not refitted yet: title bag, detail content, more step.
-// parts: those still to come: title, aside state.
+// parts: those still to come: title, aside state;  came: those that are here and not fitted, in words.
 class JobView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
@@ -37,6 +37,7 @@ class JobView : public undercowl::ui::JobScreen {
     Q_PROPERTY(undercowl::ui::LineModel* tasks READ tasks CONSTANT)
     Q_PROPERTY(undercowl::ui::LineModel* bags READ bags CONSTANT)
     Q_PROPERTY(undercowl::ui::LineModel* parts READ parts CONSTANT)
+    Q_PROPERTY(QString came READ came NOTIFY changed)
 
 public:
     using JobScreen::JobScreen;
@@ -61,6 +62,7 @@ public:
     [[nodiscard]] LineModel* tasks() { return &tasks_; }
     [[nodiscard]] LineModel* bags() { return &bags_; }
     [[nodiscard]] LineModel* parts() { return &parts_; }
+    [[nodiscard]] QString came() const { return came_; }
 
     Q_INVOKABLE void nameTask(const QString& title);
 
@@ -80,6 +82,7 @@ private:
     int openFindings_{};
     int steps_{};
     int stepsToRefit_{};
+    QString came_;
     LineModel photos_, tasks_, bags_, parts_;
 };
 

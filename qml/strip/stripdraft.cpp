@@ -154,6 +154,17 @@ QStringList notesOf(const job::StripStep& step) {
     return notes;
 }
 
+const job::Photo* clearestPhoto(const job::RefitStep& step) {
+    const job::Photo* best = nullptr;
+    qsizetype most = 0;
+    for (const job::Photo* photo : step.photos)
+        if (const auto marks = marksOn(*step.strip, photo->id).size(); best == nullptr || marks >= most) {
+            best = photo;
+            most = marks;
+        }
+    return best;
+}
+
 QVariantList marksOn(const job::StripStep& step, std::string_view photo) {
     QVariantList marks;
     for (std::size_t piece = 0; piece < step.hardware.size(); ++piece) {

@@ -1,7 +1,7 @@
 // A strip step while it is being entered: what the draft row in the store holds, written on each change.
 #pragma once
 
-#include "core/job/model.h"
+#include "core/job/refit.h"
 
 #include <QByteArray>
 #include <QString>
@@ -34,6 +34,8 @@ struct StripDraft {
 [[nodiscard]] QString hardwareText(const job::Hardware& hardware);
 // Where its hardware sits on the photo, for PhotoFrame: the label counts the pieces from 1.
 [[nodiscard]] QVariantList marksOn(const job::StripStep& step, std::string_view photo);
+// The photo on which the most of it was placed, otherwise the last; null without one.
+[[nodiscard]] const job::Photo* clearestPhoto(const job::RefitStep& step);
 // Routing, ends, adjustment as found, fluids let out: a line each, of those that are known.
 [[nodiscard]] QStringList notesOf(const job::StripStep& step);
 // All of it, and the bag: "2 × screw M5 × 16 mm, washer in bag 7"; empty when there is neither.

@@ -65,6 +65,8 @@ Ledger wholeJob() {
     ledger.add(stepStripped("j", stripStep("s1", "mirror off")));
     const Id second = ledger.add(stepStripped("j", stripStep("s2", "unplug conector"))).id;
     ledger.add(stepStripped("j", stripStep("s3", "clamp off")));
+    ledger.add(lineChecked("j", "s2", job::MatchOutcome::Matches));
+    ledger.add(lineChecked("j", "s2", job::MatchOutcome::DoesNotMatch, "kinked"));
     ledger.add(stepStripped("j", stripStep("s2", "unplug connector"), second));
     ledger.add(gatheringDescribed("j", connector()));
     ledger.add(wireAnswered("j", "conn", third, wiring::Answer::AsFound, answered("GY/RD")));
@@ -111,6 +113,9 @@ TEST_CASE("A job says what its entries said") {
     CHECK(job.steps[1].said.mechanic == "mechanic-device-a");
     CHECK_FALSE(job.steps[1].refitted); // withdrawn
     CHECK(job.steps[2].refitted);
+    REQUIRE(job.steps[1].lineCheck); // kept when its step is corrected; the last one holds
+    CHECK(job.steps[1].lineCheck->outcome == job::MatchOutcome::DoesNotMatch);
+    CHECK(job.steps[1].lineCheck->note == "kinked");
     CHECK(job.steps[0].hardware == stripStep("", "").hardware);
     const wiring::Place* place = job.gatherings.at(0).find(third);
     REQUIRE(place);

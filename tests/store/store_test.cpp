@@ -157,6 +157,7 @@ TEST_CASE("what does not fit is refused as a whole and changes nothing") {
         {journal::memoKept(job, {shop.store.newId(), "../../shop.db", {}, {}, {}}), "media"},
         {journal::findingSettled(job, gone, "done"), "subject"},
         {journal::stepRefitted(job, gone), "subject"},
+        {journal::lineChecked(job, gone, job::MatchOutcome::Matches), "subject"},
         {journal::withdrawn(job, gone), "withdraw"},
         {corrects, "supersedes"},
     };

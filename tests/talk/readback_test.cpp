@@ -110,6 +110,38 @@ TEST_CASE("a step says its cautions before what to take") {
           "wet, bag seven, one flange nut, M fourteen");
 }
 
+TEST_CASE("a hose or cable is read back by where it runs and ends") {
+    job::StripStep cable{"s3", "t", "throttle cable off", {}, {}, "greased", {}, 3, {}, {}};
+    cable.routing = "left of the headstock, over the clutch cable";
+    cable.ends = "grip, upper slot; carburettor, right";
+    cable.asFound = "adjuster 7 turns out";
+    const Sentence sentence = lineSentence(cable);
+    CHECK(sentence.kind == Sentence::Kind::Line);
+    CHECK(sentence.about == "s3");
+    CHECK(english(sentence) == "throttle cable off, it runs left of the headstock, over the clutch cable, "
+                               "its ends, grip, upper slot; "
+                               "carburettor, right, as found, adjuster seven turns out, note, greased");
+    CHECK(english(endsOnly(sentence)) == "its ends, grip, upper slot; carburettor, right");
+    cable.ends.clear();
+    cable.routing.clear();
+    CHECK(english(lineSentence(cable)) == "throttle cable off, as found, adjuster seven turns out, how it "
+                                          "runs was not written down, look at its "
+                                          "photo, note, greased");
+    CHECK(endsOnly(lineSentence(cable)).phrases.empty());
+}
+
+TEST_CASE("a refit step says where its hose runs, and what was let out of it") {
+    job::Job job = sampleJob();
+    job.steps[1].title = "brake hose off";
+    job.steps[1].routing = "in front of the fork leg";
+    job.steps[1].letOut = "brake fluid, 40 ml";
+    CHECK(english(stepSentences(job, job.steps[1], 1)[0]) ==
+          "step one, refit brake hose off, two times screw, M five, sixteen millimetres, it runs in front of "
+          "the "
+          "fork leg, let out, brake fluid, forty millilitres, note, shim of zero point five millimetres "
+          "behind it");
+}
+
 TEST_CASE("the torques of a step can be said alone, and so that none is known") {
     const job::Job job = sampleJob();
     const auto known = torqueSentences(job.steps[0]);

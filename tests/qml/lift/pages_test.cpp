@@ -60,6 +60,7 @@ private slots:
         row("refit", "RefitPage", {});
         row("refit-steps", "RefitStepsPage", {});
         row("readback", "ReadBackPage", gathering);
+        row("line-back", "LineBackPage", {});
         row("compare", "ComparePage", gathering);
         row("measure", "MeasurePage", {});
         row("measure-step", "MeasurePage", {{QStringLiteral("about"), QString::fromStdString(shop_.step)}});

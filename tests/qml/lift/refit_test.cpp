@@ -1,10 +1,14 @@
 // Refitting backwards, and the wiring read back wire by wire.
 #include "liftshop.h"
 
+#include "qml/handover/handoverview.h"
+#include "qml/refit/linebackview.h"
 #include "qml/refit/readbackview.h"
 #include "qml/refit/refitview.h"
 
 #include <QTest>
+
+#include <algorithm>
 
 using namespace undercowl;
 using namespace undercowl::ui;
@@ -19,6 +23,37 @@ std::unique_ptr<ReadBackView> readBackOn(const LiftShop& shop, ShopSession& sess
     view->setSession(&session);
     view->componentComplete();
     return view;
+}
+
+// Two throttle cables and a hose, stripped after what the shop has.
+struct Lines {
+    Id pull, close, hose;
+};
+
+Lines linesIn(const LiftShop& shop) {
+    const Lines lines{"018bcfe5-8358-7d42-8b4d-66eeb0f36a01", "018bcfe5-8358-7d42-8b4d-66eeb0f36a02",
+                      "018bcfe5-8358-7d42-8b4d-66eeb0f36a03"};
+    job::StripStep step;
+    step.task = shop.task;
+    step.id = lines.hose;
+    step.title = "fuel hose off";
+    shop.say(journal::stepStripped(shop.job, step));
+    step.id = lines.close;
+    step.title = "closing cable off";
+    step.routing = "under the steering stop";
+    step.ends = "grip, lower slot";
+    shop.say(journal::stepStripped(shop.job, step));
+    step.id = lines.pull;
+    step.title = "pulling cable off";
+    step.ends = "grip, upper slot";
+    shop.say(journal::stepStripped(shop.job, step));
+    return lines;
+}
+
+void begin(LineBackView& view, ShopSession& session, const Id& step = {}) {
+    view.setProperty("step", QString::fromStdString(step));
+    view.setSession(&session);
+    view.componentComplete();
 }
 
 const std::optional<wiring::PlaceAnswer>* refitted(const job::Job& job, const wiring::PlaceKey& key) {
@@ -116,6 +151,104 @@ private slots:
         view->done();
         QTRY_COMPARE(view->matching(), 1);
         QCOMPARE(view->failing(), 0);
+    }
+
+    void aBagThatIsStillClosedIsToldAtTheEnd() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        HandOverView leaving;
+        leaving.setSession(session.get());
+        leaving.componentComplete();
+        const auto told = [&] {
+            const auto& warnings = leaving.property("warnings").value<LineModel*>()->lines();
+            return std::ranges::any_of(
+                warnings, [](const Line& line) { return line.detail == u"Bag 8 is still closed."; });
+        };
+        QVERIFY(told());
+        shop.say(journal::stepRefitted(shop.job, shop.lastStep));
+        const auto later = shop.session();
+        HandOverView after;
+        after.setSession(later.get());
+        after.componentComplete();
+        const auto& warnings = after.property("warnings").value<LineModel*>()->lines();
+        QVERIFY(
+            std::ranges::none_of(warnings, [](const Line& line) { return line.detail.contains(u"Bag 8"); }));
+    }
+
+    void hosesAndCablesAreReadBackInRefitOrder() {
+        const LiftShop shop;
+        const Lines lines = linesIn(shop);
+        (void)shop.photo("switch-before.jpg", lines.close, job::PhotoPurpose::Strip);
+        const auto session = shop.session();
+        LineBackView view;
+        begin(view, *session);
+        QCOMPARE(view.count(), 3);
+        QCOMPARE(view.place(), QStringLiteral("pulling cable off"));
+        QVERIFY(view.photo().isEmpty());
+        QVERIFY(!view.refitted());
+        view.done();
+        view.done(); // a trembling thumb says nothing of the next one
+        QTRY_COMPARE(view.index(), 1);
+        QCOMPARE(view.place(), QStringLiteral("closing cable off"));
+        QVERIFY(!view.photo().isEmpty());
+        QCOMPARE(view.details(), QStringLiteral("Routing: under the steering stop\nEnds: grip, lower slot"));
+        QCOMPARE(
+            view.sentence(),
+            QStringLiteral("closing cable off, it runs under the steering stop, its ends, grip, lower slot"));
+        QCOMPARE(view.briefSentence(), QStringLiteral("its ends, grip, lower slot"));
+        QCOMPARE(job::findStep(shop.stored(), lines.pull)->lineCheck->outcome, job::MatchOutcome::Matches);
+        view.goOn();
+        QVERIFY(view.details().contains(QStringLiteral("look at its photo")));
+        QVERIFY(view.briefSentence().isEmpty());
+        view.goOn();
+        QVERIFY(view.over());
+        QCOMPARE(view.matching(), 1);
+        // The job is opened again after weeks: it goes on where it stopped, or with the one that was asked
+        // for.
+        const auto later = shop.session();
+        LineBackView again;
+        begin(again, *later);
+        QCOMPARE(again.index(), 1);
+        LineBackView wanted;
+        begin(wanted, *later, lines.hose);
+        QCOMPARE(wanted.place(), QStringLiteral("fuel hose off"));
+        session->undoLast();
+        QTRY_VERIFY(!job::findStep(shop.stored(), lines.pull)->lineCheck);
+    }
+
+    void aCableThatIsSwappedStopsTheMachine() {
+        const LiftShop shop;
+        const Lines lines = linesIn(shop);
+        for (const Id& step : {lines.pull, lines.close, lines.hose, shop.lastStep, shop.step})
+            shop.say(journal::stepRefitted(shop.job, step));
+        const auto session = shop.session();
+        LineBackView view;
+        begin(view, *session);
+        QVERIFY(view.refitted());
+        view.doesNotMatch();
+        QTRY_VERIFY(!view.saying());
+        QVERIFY(view.mismatch());
+        QCOMPARE(view.otherPlaces().size(), 2);
+        const auto with = view.otherPlaces().indexOf(QStringLiteral("closing cable off"));
+        view.swappedWith(static_cast<int>(with));
+        QTRY_COMPARE(job::findStep(shop.stored(), lines.pull)->lineCheck->note,
+                     std::string("swapped with closing cable off"));
+        QTRY_VERIFY(!view.saying());
+        HandOverView leaving;
+        leaving.setSession(session.get());
+        leaving.componentComplete();
+        const auto stops = [&] {
+            const auto& warnings = leaving.property("warnings").value<LineModel*>()->lines();
+            return std::ranges::any_of(warnings, [](const Line& line) {
+                return line.mark == u"unsafe" && line.more == u"LineBackPage" &&
+                       line.title == u"does not run as it was found: pulling cable off";
+            });
+        };
+        QVERIFY(stops());
+        view.lookAgain();
+        view.done();
+        QTRY_COMPARE(view.matching(), 1);
+        QTRY_VERIFY(!stops());
     }
 
     void itStopsWhereTheAnswersDiffer() {

@@ -3,6 +3,7 @@
 #include "appwindow.h"
 
 #include "qml/measure/measureview.h"
+#include "qml/refit/linebackview.h"
 #include "qml/refit/refitview.h"
 #include "qml/shell/formdraft.h"
 #include "qml/strip/stripview.h"
@@ -202,6 +203,55 @@ private slots:
         lift.hear("back");
         lift.hear("done");
         QTRY_VERIFY(lift.said().startsWith(QStringLiteral("step two, refit ")));
+        lift.hear("stop");
+        QTRY_VERIFY(!lift.app->speaker().speaking());
+    }
+
+    void aCableIsReadBackByVoice() {
+        const Id cableId = "018bcfe5-8358-7d42-8b4d-66eeb0f36a01";
+        const Id hoseId = "018bcfe5-8358-7d42-8b4d-66eeb0f36a02";
+        Lift lift("HomePage");
+        job::StripStep cable;
+        cable.id = cableId;
+        cable.task = lift.shop.task;
+        cable.title = "clutch cable off";
+        cable.ends = "lever; gearbox arm";
+        lift.shop.say(journal::stepStripped(lift.shop.job, cable));
+        cable.id = hoseId;
+        cable.title = "fuel hose off";
+        cable.ends = {};
+        cable.routing = "behind the air box";
+        lift.shop.say(journal::stepStripped(lift.shop.job, cable));
+        lift.app.reset();
+        lift.session = lift.shop.session(); // as it is now
+        lift.session->set(QStringLiteral("voice"), QStringLiteral("on"));
+        lift.app = std::make_unique<AppWindow>(*lift.session);
+        lift.app->show("LineBackPage");
+        auto* view = lift.app->view<LineBackView>();
+        QVERIFY(view != nullptr);
+        QCOMPARE(view->count(), 2);
+        QVERIFY(lift.app->touch(QStringLiteral("Read aloud")));
+        QTRY_COMPARE(lift.said(), QStringLiteral("fuel hose off, it runs behind the air box"));
+        lift.hear("next");
+        QTRY_COMPARE(lift.said(), QStringLiteral("clutch cable off, its ends, lever; gearbox arm"));
+        QVERIFY(lift.app->touch(QStringLiteral("Ends only")));
+        QCOMPARE(lift.said(), QStringLiteral("its ends, lever; gearbox arm"));
+        const qsizetype count = lift.app->speaker().said.size();
+        lift.hear("slower");
+        QCOMPARE(lift.app->speaker().said.size(), count + 1);
+        QVERIFY(lift.app->speaker().slownesses.back() > 0);
+        lift.hear("again");
+        QCOMPARE(lift.said(), view->sentence());
+        lift.hear("does not match");
+        QTRY_VERIFY(view->mismatch());
+        const auto check = [&] { return job::findStep(lift.shop.stored(), cableId)->lineCheck; };
+        QTRY_COMPARE(check()->outcome, job::MatchOutcome::DoesNotMatch);
+        lift.hear("undo");
+        QTRY_VERIFY(!check());
+        QVERIFY(lift.app->touch(QStringLiteral("Look again")));
+        lift.hear("back");
+        lift.hear("done");
+        QTRY_COMPARE(view->matching(), 1);
         lift.hear("stop");
         QTRY_VERIFY(!lift.app->speaker().speaking());
     }

@@ -150,7 +150,7 @@ private slots:
         QVERIFY(app.touch(QStringLiteral("Swapped")));
         QVERIFY(app.touch(QStringLiteral("place 3")));
         QTRY_COMPARE(shop.stored().wireChecks.back().note, std::string("swapped with place 3"));
-        QVERIFY(app.touch(QStringLiteral("Next wire")));
+        QVERIFY(app.touch(QStringLiteral("Next one")));
         QVERIFY(app.touch(QStringLiteral("Done")));
         QTRY_VERIFY(view->over());
         QCOMPARE(view->matching(), 2);
