@@ -49,6 +49,13 @@ std::optional<Decimal> decimal(std::string_view digits) {
     return Decimal{negative ? -value : value};
 }
 
+std::optional<std::string> withPoint(std::string digits) {
+    if (!decimal(digits))
+        return std::nullopt;
+    std::replace(digits.begin(), digits.end(), ',', '.');
+    return digits;
+}
+
 int currencyPlaces(std::string_view currency) {
     std::string code;
     for (const char c : currency)

@@ -26,6 +26,9 @@ struct Decimal {
 // exponent, no grouping.
 [[nodiscard]] std::optional<Decimal> decimal(std::string_view digits);
 
+// The same digits with a point where a comma was typed; nothing when they are no decimal.
+[[nodiscard]] std::optional<std::string> withPoint(std::string digits);
+
 // How many places the currency has (ISO 4217): 0 for JPY, 3 for KWD, 2 for most and for an unknown one.
 [[nodiscard]] int currencyPlaces(std::string_view currency);
 

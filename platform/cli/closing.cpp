@@ -1,9 +1,11 @@
 #include "platform/cli/closing.h"
 
 #include "core/job/proving.h"
+#include "core/job/text.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <iostream>
 
 namespace undercowl::platform {
@@ -41,9 +43,41 @@ tl::expected<OpenedJob, Exit> openJob(const Context& context, const std::string&
     return OpenedJob{std::move(*store), std::move(*job)};
 }
 
+tl::expected<void, Exit> append(OpenedJob& opened, const std::vector<journal::Draft>& drafts,
+                                const std::string& by) {
+    if (auto someone = beSomeone(opened.store, by); !someone)
+        return someone;
+    if (const auto said = opened.store.append(drafts); !said)
+        return tl::unexpected(complain(said.error()));
+    return {};
+}
+
+tl::expected<std::size_t, Exit> oneOf(const std::vector<std::string>& texts, const std::string& wanted,
+                                      std::string_view kind) {
+    const bool number = !wanted.empty() && wanted.size() < 6 &&
+                        std::ranges::all_of(wanted, [](char c) { return c >= '0' && c <= '9'; });
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < texts.size(); ++i)
+        if (number ? std::to_string(i + 1) == wanted
+                   : job::lowered(texts[i]).find(job::lowered(wanted)) != std::string::npos)
+            found.push_back(i);
+    if (found.size() == 1)
+        return found.front();
+    std::string all;
+    for (std::size_t i = 0; i < texts.size(); ++i)
+        if (found.empty() || std::ranges::find(found, i) != found.end())
+            all += fmt::format("\n  {:2} {}", i + 1, texts[i]);
+    if (texts.empty())
+        return tl::unexpected(complain(Exit::WrongUse, fmt::format("there is no {} on this job", kind)));
+    return tl::unexpected(
+        complain(Exit::WrongUse, fmt::format("\"{}\" names {} {}: give its number, or more of its words:{}",
+                                             wanted, found.empty() ? "no" : "more than one", kind, all)));
+}
+
 void sayProofs(const job::Job& job) {
+    int number = 0;
     for (const job::ToProve& proof : job::toProve(job))
-        say(fmt::format("  {:8} {}{}{}", stateOf(proof), job::english(proof.words),
+        say(fmt::format("  {:2} {:8} {}{}{}", ++number, stateOf(proof), job::english(proof.words),
                         proof.note.empty() ? "" : "; " + proof.note,
                         proof.secondedBy.empty() ? "" : "; second pair of eyes: " + proof.secondedBy));
 }
@@ -62,7 +96,8 @@ void sayCost(const job::Cost& cost) {
 OrderedJson proofsJson(const job::Job& job) {
     auto all = OrderedJson::array();
     for (const job::ToProve& proof : job::toProve(job))
-        all.push_back({{"kind", job::code(proof.kind)},
+        all.push_back({{"number", all.size() + 1},
+                       {"kind", job::code(proof.kind)},
                        {"what", job::english(proof.words)},
                        {"state", stateOf(proof)},
                        {"note", proof.note},
@@ -90,20 +125,23 @@ Exit showRounds(const Context& context, const std::string& wanted) {
         return opened.error();
     std::size_t open = 0;
     auto all = OrderedJson::array();
+    std::size_t number = 0; // over all rounds: so that it names the check in 'job check'
     for (const job::Round& round : opened->job.rounds) {
         if (!context.json)
             say(round.title);
         auto checks = OrderedJson::array();
         for (const job::RoundCheck& check : round.checks) {
             open += check.answer ? 0 : 1;
+            ++number;
             if (context.json)
-                checks.push_back({{"group", check.group},
+                checks.push_back({{"number", number},
+                                  {"group", check.group},
                                   {"check", check.text},
                                   {"answer", answerOf(check)},
                                   {"note", check.note},
                                   {"finding", check.finding}});
             else
-                say(fmt::format("  {:8} {}{}{}", answerOf(check),
+                say(fmt::format("  {:2} {:8} {}{}{}", number, answerOf(check),
                                 check.group.empty() ? "" : check.group + ": ", check.text,
                                 check.note.empty() ? "" : "; " + check.note));
         }
@@ -138,7 +176,8 @@ Exit showCost(const Context& context, const std::string& wanted) {
     else if (cost)
         sayCost(*cost);
     else
-        say("no terms are settled: currency, hour rate and tax are said on the screen 'Cost'");
+        say("no terms are settled: say currency, hour rate and tax with 'job terms', or on the screen "
+            "'Cost'");
     return cost ? Exit::Done : Exit::No;
 }
 

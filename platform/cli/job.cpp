@@ -6,6 +6,9 @@
 #include "core/wiring/readback.h"
 #include "platform/cli/closing.h"
 #include "platform/cli/job_json.h"
+#include "platform/cli/saycheck.h"
+#include "platform/cli/saycost.h"
+#include "platform/cli/sayproof.h"
 
 #include <fmt/format.h>
 
@@ -214,6 +217,12 @@ void addJobCommand(CLI::App& root, Context& context) {
         showRounds);
     add("proofs", "What must be proved before it leaves; exit 1 when something is open", showProofs);
     add("cost", "What it costs: time, parts, tax; exit 1 when no terms are settled", showCost);
+    addRoundCommand(*group, context);
+    addCheckCommand(*group, context);
+    addProveCommand(*group, context);
+    addTermsCommand(*group, context);
+    addChargeCommand(*group, context);
+    addApproveCommand(*group, context);
     add("next", "Where a job stopped and what is next; exit 1 when nothing is", next);
 }
 

@@ -104,8 +104,14 @@ OrderedJson toJson(const job::StripStep& step) {
                                             {"length", each.length},
                                             {"torque", toJson(each.torque)}};
                                 })},
+            {"routing", step.routing},
+            {"ends", step.ends},
+            {"as_found", step.asFound},
+            {"let_out", step.letOut},
             {"note", step.note},
             {"cautions", step.cautions},
+            {"runs_as_found",
+             step.lineCheck ? OrderedJson(job::code(step.lineCheck->outcome)) : OrderedJson(nullptr)},
             {"stripped_at", isoTime(step.said.at)},
             {"refitted", step.refitted.has_value()}};
 }
@@ -176,6 +182,19 @@ OrderedJson toJson(const job::Job& job, const job::Machine& machine, const job::
     });
     json["photos"] = listOf(job.photos, [](const job::Photo& each) -> OrderedJson {
         return {{"media", each.media}, {"purpose", job::code(each.purpose)}, {"note", each.note}};
+    });
+    json["approvals"] = listOf(job.approvals, [](const job::Approval& each) -> OrderedJson {
+        return {{"what", each.what},
+                {"given", each.given},
+                {"by", each.by},
+                {"how", each.how},
+                {"sum", toJson(each.sum)},
+                {"findings", each.findings},
+                {"at", isoTime(each.said.at)}};
+    });
+    json["consumables"] = listOf(job.consumables, [](const job::ConsumableUse& each) -> OrderedJson {
+        return {{"what", each.what},   {"grade", each.grade},   {"limit", each.limit},
+                {"batch", each.batch}, {"opened", each.opened}, {"step", each.about}};
     });
     json["rounds"] = listOf(job.rounds, [](const job::Round& each) -> OrderedJson {
         return {{"title", each.title},

@@ -1,7 +1,5 @@
 #include "platform/cli/rounds.h"
 
-#include "core/journal/rounds.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -20,14 +18,7 @@ tl::expected<std::vector<RoundList>, Exit> listsOf(const Context& context) {
     if (!context.storeGiven && !std::filesystem::exists(context.store / "shop.db"))
         return journal::builtInRounds();
     const auto store = openStore(context);
-    if (!store)
-        return tl::unexpected(store.error());
-    const auto entries = store->entries(std::string(journal::shopStream));
-    if (!entries && entries.error().fault == store::Fault::NotFound)
-        return journal::builtInRounds();
-    if (!entries)
-        return tl::unexpected(complain(entries.error()));
-    return journal::roundLists(*entries);
+    return store ? roundListsOf(*store) : tl::unexpected(store.error());
 }
 
 std::size_t checksIn(const RoundList& list) {
@@ -93,6 +84,15 @@ Exit keep(const Context& context, const std::filesystem::path& file, const std::
 }
 
 } // namespace
+
+tl::expected<std::vector<journal::RoundList>, Exit> roundListsOf(const store::Store& store) {
+    const auto entries = store.entries(std::string(journal::shopStream));
+    if (!entries && entries.error().fault == store::Fault::NotFound)
+        return journal::builtInRounds();
+    if (!entries)
+        return tl::unexpected(complain(entries.error()));
+    return journal::roundLists(*entries);
+}
 
 void addRoundsCommand(CLI::App& root, Context& context) {
     CLI::App* rounds = addCommand(root, "rounds", "Lists of checks by kind of machine",

@@ -3,7 +3,6 @@
 #include "core/trade/json.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
-#include "core/verdict/judge.h"
 #include "core/verdict/words.h"
 #include "platform/cli/instrument.h"
 #include "platform/cli/today.h"
@@ -21,14 +20,7 @@ namespace {
 using units::Dimension;
 using units::Quantity;
 
-struct Wanted {
-    std::vector<std::string> measured;
-    std::string low;
-    std::string high;
-    std::string uncertainty;
-    std::string instrument;
-    std::string rule{"guard"};
-};
+using Wanted = TypedReading;
 
 tl::unexpected<Exit> wrong(std::string_view message) {
     return tl::unexpected(complain(Exit::WrongUse, message));
@@ -209,27 +201,44 @@ void print(const Context& context, const verdict::Judgement& judgement) {
 }
 
 Exit judge(const Context& context, const Wanted& wanted) {
-    const auto kept = wanted.instrument.empty() ? tl::expected<Kept, Exit>(Kept{}) : shopInstruments(context);
-    if (!kept)
-        return kept.error();
-    const auto input = read(wanted, *kept);
-    if (!input)
-        return input.error();
-    const auto rule = wanted.rule == "guard" ? verdict::Rule::GuardBand : verdict::Rule::SimpleAcceptance;
-    if (input->limits.low && input->limits.high && input->limits.low->base() > input->limits.high->base())
-        return complain(Exit::WrongUse, "--low is above --high");
-    const auto judgement =
-        input->uncertainty
-            ? verdict::judge(input->measured, *input->uncertainty, &input->limits, rule)
-            : verdict::judge(input->measured, input->instrument, &input->limits, today(), rule);
+    const auto judgement = judged(context, wanted);
     if (!judgement)
-        return complain(Exit::WrongUse, judgement.error());
+        return judgement.error();
     print(context, *judgement);
     return judgement->verdict && judgement->verdict->answer == verdict::Answer::Outside ? Exit::No
                                                                                         : Exit::Done;
 }
 
 } // namespace
+
+tl::expected<verdict::Judgement, Exit> judged(const Context& context, const TypedReading& typed) {
+    const auto kept = typed.instrument.empty() ? tl::expected<Kept, Exit>(Kept{}) : shopInstruments(context);
+    if (!kept)
+        return tl::unexpected(kept.error());
+    const auto input = read(typed, *kept);
+    if (!input)
+        return tl::unexpected(input.error());
+    const auto rule = typed.rule == "guard" ? verdict::Rule::GuardBand : verdict::Rule::SimpleAcceptance;
+    if (input->limits.low && input->limits.high && input->limits.low->base() > input->limits.high->base())
+        return wrong("--low is above --high");
+    auto judgement = input->uncertainty
+                         ? verdict::judge(input->measured, *input->uncertainty, &input->limits, rule)
+                         : verdict::judge(input->measured, input->instrument, &input->limits, today(), rule);
+    if (!judgement)
+        return wrong(judgement.error());
+    return *std::move(judgement);
+}
+
+void addReadingOptions(CLI::App& command, TypedReading& typed) {
+    command.add_option("--low", typed.low, "Lower limit; without a unit, in that of the reading");
+    command.add_option("--high", typed.high, "Upper limit; likewise");
+    auto* uncertainty =
+        command.add_option("--uncertainty", typed.uncertainty, "Expanded uncertainty, k = 2; likewise");
+    command
+        .add_option("--instrument", typed.instrument,
+                    "One of the shop's own (see: instrument list) or an ordinary one, by name")
+        ->excludes(uncertainty);
+}
 
 void addVerdictCommand(CLI::App& root, Context& context) {
     CLI::App* command =
@@ -242,14 +251,7 @@ void addVerdictCommand(CLI::App& root, Context& context) {
                      "Reading with its unit; several times for repeated readings")
         ->required()
         ->allow_extra_args(false);
-    command->add_option("--low", wanted->low, "Lower limit; without a unit, in that of the reading");
-    command->add_option("--high", wanted->high, "Upper limit; likewise");
-    auto* uncertainty =
-        command->add_option("--uncertainty", wanted->uncertainty, "Expanded uncertainty, k = 2; likewise");
-    command
-        ->add_option("--instrument", wanted->instrument,
-                     "One of the shop's own (see: instrument list) or an ordinary one, by name")
-        ->excludes(uncertainty);
+    addReadingOptions(*command, *wanted);
     command->add_option("--rule", wanted->rule, "guard: guard band of ISO 14253-1; simple: the bare limits")
         ->check(CLI::IsMember({"guard", "simple"}))
         ->capture_default_str();

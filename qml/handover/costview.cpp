@@ -18,11 +18,8 @@ QString rowTitle(const job::CostRow& row) {
 }
 
 // A decimal with a point; empty stays empty.
-std::optional<std::string> decimalText(std::string digits) {
-    if (!digits.empty() && !job::decimal(digits))
-        return std::nullopt;
-    std::ranges::replace(digits, ',', '.');
-    return digits;
+std::optional<std::string> decimalText(const std::string& digits) {
+    return digits.empty() ? digits : job::withPoint(digits);
 }
 
 std::string field(const FormDraft& draft, const char* name) {
