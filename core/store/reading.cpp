@@ -1,5 +1,6 @@
 // What the store tells: jobs, machines, owners, lists and finds.
 #include "core/store/limits.h"
+#include "core/store/asked.h"
 #include "core/store/numbers.h"
 #include "core/store/state.h"
 
@@ -42,49 +43,6 @@ job::Message message(const std::string& key, const std::string& values) {
         }
     }
     return made;
-}
-
-// Whether the search index can hold anything of the word: it passes over punctuation, and over the symbols of
-// U+2000 to U+2BFF and from U+1F000 on (in UTF-8: E2 80 to E2 AF, F0 9F).
-bool hasLetters(std::string_view word) {
-    for (std::size_t i = 0; i < word.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(word[i]);
-        if (byte < 0x80) {
-            if (std::isalnum(byte) != 0) {
-                return true;
-            }
-            continue;
-        }
-        const auto second = static_cast<unsigned char>(i + 1 < word.size() ? word[i + 1] : '\0');
-        const bool symbol = (byte == 0xE2 && second < 0xB0) || (byte == 0xF0 && second == 0x9F);
-        if (!symbol) {
-            return true;
-        }
-        i += byte == 0xE2 ? 2 : 3;
-    }
-    return false;
-}
-
-// The words, each in quotes so that nothing in it is taken as query syntax.
-std::vector<std::string> quotedWords(std::string_view words) {
-    std::vector<std::string> all;
-    std::size_t at = 0;
-    while (at < words.size()) {
-        const std::size_t begin = words.find_first_not_of(" \t\r\n", at);
-        if (begin == std::string_view::npos) {
-            break;
-        }
-        at = std::min(words.find_first_of(" \t\r\n", begin), words.size());
-        if (!hasLetters(words.substr(begin, at - begin))) {
-            continue; // an empty phrase would match nothing
-        }
-        std::string made = "\"";
-        for (const char letter : words.substr(begin, at - begin)) {
-            made += letter == '"' ? "\"\"" : std::string(letter == '\0' ? 0 : 1, letter);
-        }
-        all.push_back(made + '"');
-    }
-    return all;
 }
 
 // A word by its beginning. The index answers beginnings of two and three letters from tables of its own; for
@@ -334,7 +292,7 @@ Result<Id> Store::jobByNumberOrId(std::string_view text) const {
 }
 
 Result<std::vector<Hit>> Store::find(std::string_view words, std::size_t most) const {
-    const auto wanted = quotedWords(words);
+    const auto wanted = askedFor(words);
     if (wanted.size() > mostWords) {
         return failed(Fault::Refused, "find: at most 16 words at a time");
     }

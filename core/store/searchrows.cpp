@@ -37,7 +37,8 @@ Line lineOf(const job::Finding& f) {
 }
 
 Line lineOf(const job::StripStep& s) {
-    std::string body = joined({s.bag.empty() ? std::string{} : "bag " + s.bag, s.note});
+    std::string body = joined(
+        {s.bag.empty() ? std::string{} : "bag " + s.bag, s.note, s.routing, s.ends, s.asFound, s.letOut});
     for (const job::Hardware& h : s.hardware) {
         body = joined({body, joined({h.what, h.thread, h.length, typed(h.torque)})}, "; ");
     }
@@ -48,7 +49,11 @@ Line lineOf(const job::StripStep& s) {
 }
 
 Line lineOf(const job::Part& p) {
-    return {"part", p.id, {}, joined({p.name, p.number}), joined({code(p.state), p.note})};
+    return {"part",
+            p.id,
+            {},
+            joined({p.name, p.number}),
+            joined({code(p.state), p.note, p.supplier, p.otherNumbers, p.fit})};
 }
 
 Line lineOf(const job::Reading& r) {
@@ -63,6 +68,42 @@ Line lineOf(const job::Memo& m) {
     return {"memo", m.id, {}, m.text, {}};
 }
 
+// What belongs to the job as a whole and has no kind of its own in the search: 'detail' says what it is.
+Line lineOf(const job::Task& t) {
+    return {"job", t.id, "task", t.title, t.waitingFor};
+}
+
+Line lineOf(const job::Approval& a) {
+    return {"job", a.id, "approval", a.what, joined({a.by, a.how, typed(a.sum)})};
+}
+
+Line lineOf(const job::Recheck& r) {
+    return {"job", r.id, "recheck", r.what, typed(r.after)};
+}
+
+Line lineOf(const job::ConsumableUse& c) {
+    return {"job", c.id, "fluid", joined({c.what, c.grade}), joined({c.batch, c.opened})};
+}
+
+Line lineOf(const job::RoadTest& r) {
+    return {"job", r.id, "road test", r.note, typed(r.distance)};
+}
+
+Line lineOf(const job::Round& r) {
+    Line line{"job", r.id, "round", {}, {}};
+    for (const job::RoundCheck& check : r.checks) {
+        if (!check.note.empty()) {
+            line.title = r.title;
+            line.body = joined({line.body, joined({check.group, check.text, check.note})}, "; ");
+        }
+    }
+    return line;
+}
+
+Line lineOf(const wiring::Gathering& g) {
+    return {"wire", g.id, "connector", g.title, joined({g.latch, g.condition, g.treated}, "; ")};
+}
+
 Line lineOf(const wiring::Gathering& gathering, const wiring::Place& place) {
     std::string wires;
     std::string rest = joined({place.tag});
@@ -75,7 +116,8 @@ Line lineOf(const wiring::Gathering& gathering, const wiring::Place& place) {
         if (wires.find(colour) == std::string::npos) {
             wires = joined({wires, colour}, "; ");
         }
-        rest = joined({rest, wire.din, wiring::text(wire.terminal), answer->source});
+        const std::string terminal = wiring::text(wire.terminal);
+        rest = joined({rest, wire.din, terminal, terminal.empty() ? "" : "terminal", answer->source});
     }
     const std::string where = joined({code(place.key.half), std::to_string(place.key.number),
                                       place.key.slot > 1 ? std::to_string(place.key.slot) : std::string{}});
@@ -140,6 +182,10 @@ void putWires(const Id& stream, const std::vector<wiring::Gathering>& before,
         const wiring::Gathering& gathering = after[i];
         const wiring::Gathering* old = counterpart(before, gathering, i);
         const bool all = again || old == nullptr || old->title != gathering.title;
+        if (const Line now = lineOf(gathering); all || now.body != lineOf(*old).body) {
+            sink.put(TableId::SearchLine,
+                     {stream, std::string(now.kind), now.subject, now.detail, now.title, now.body, machine});
+        }
         for (const wiring::Place& place : gathering.held) {
             const wiring::Place* was = old != nullptr ? old->find(place.key) : nullptr;
             if (all || was == nullptr || !(*was == place)) {
@@ -162,12 +208,23 @@ void putWires(const Id& stream, const std::vector<wiring::Gathering>& before,
 
 Row jobRow(const Id& stream, const JobState& state) {
     const job::Job& job = state.job;
+    std::string tried;
+    for (const auto* list : {&job.functions, &job.functionsAfter}) {
+        for (const job::FunctionCheck& check : *list) {
+            if (!check.note.empty()) {
+                tried = joined({tried, joined({check.what, check.note})}, "; ");
+            }
+        }
+    }
+    const job::HandedOver left = job.handedOver.value_or(job::HandedOver{});
     return {stream,
             std::string("job"),
             stream,
             std::string{},
             joined({job.number, job.reason}),
-            joined({job.works, job.worksNot, job.load, state.around.owner}, "; "),
+            joined({job.works, job.worksNot, job.load, job.received, tried, left.note, left.oldParts,
+                    left.waste, state.around.owner},
+                   "; "),
             state.around.machine};
 }
 
@@ -188,6 +245,12 @@ void putSearchChanges(const Id& stream, const JobState& before, const JobState& 
     putListChanges(stream, before.job.parts, after.job.parts, again, machine, sink);
     putListChanges(stream, before.job.readings, after.job.readings, again, machine, sink);
     putListChanges(stream, before.job.memos, after.job.memos, again, machine, sink);
+    putListChanges(stream, before.job.tasks, after.job.tasks, again, machine, sink);
+    putListChanges(stream, before.job.approvals, after.job.approvals, again, machine, sink);
+    putListChanges(stream, before.job.rechecks, after.job.rechecks, again, machine, sink);
+    putListChanges(stream, before.job.consumables, after.job.consumables, again, machine, sink);
+    putListChanges(stream, before.job.roadTests, after.job.roadTests, again, machine, sink);
+    putListChanges(stream, before.job.rounds, after.job.rounds, again, machine, sink);
     putWires(stream, before.job.gatherings, after.job.gatherings, again, machine, sink);
 }
 

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <iostream>
 #include <memory>
@@ -39,11 +40,20 @@ Exit find(const Context& context, const Wanted& wanted) {
                             {"machine", hit.machine}});
         printJson({{"hits", list}});
     } else {
+        const auto jobs = store->jobs();
+        if (!jobs)
+            return complain(jobs.error());
+        const auto numberOf = [&](const std::string& id) {
+            const auto found = std::ranges::find(*jobs, id, &store::JobLine::id);
+            return found == jobs->end() ? std::string{} : ", job " + found->number;
+        };
         for (const store::Hit& hit : *hits)
-            std::cout << fmt::format("{:8} {}{}\n", code(hit.kind),
+            std::cout << fmt::format("{:8} {}{}{}\n", code(hit.kind),
                                      hit.snippet.empty() ? hit.title : hit.snippet,
-                                     hit.machine.empty() ? "" : "  - " + hit.machine);
+                                     hit.machine.empty() ? "" : "  - " + hit.machine, numberOf(hit.job));
     }
+    if (hits->empty() && !context.json)
+        return complain(Exit::No, "nothing that was noted holds all of these words");
     return hits->empty() ? Exit::No : Exit::Done;
 }
 

@@ -1,3 +1,5 @@
+#include "core/journal/sayclosing.h"
+#include "core/journal/saywork.h"
 #include "tests/store/shop.h"
 
 #include <algorithm>
@@ -66,6 +68,83 @@ TEST_CASE("a wire is found by its colours and its end") {
     shop.wholeJob("2026-001");
     // As one asks: where did I see grey with a red tracer?
     CHECK(kinds(shop.store, "grey with red tracer").front() == HitKind::Wire);
+    const Id job = shop.smallJob("2");
+    wiring::Gathering connector;
+    connector.id = shop.store.newId();
+    connector.title = "loom behind the lamp";
+    connector.places = 2;
+    connector.condition = "green with verdigris";
+    const auto answered = [](colour::Insulation base, colour::Insulation tracer, wiring::TerminalKind kind) {
+        wiring::PlaceAnswer answer;
+        answer.wire.colour = {base, tracer};
+        answer.wire.terminal = {kind, 6.0};
+        return answer;
+    };
+    using colour::Insulation;
+    shop.say(journal::gatheringDescribed(job, connector));
+    shop.say(journal::wireAnswered(job, connector.id, {wiring::Half::Loom, 1, 1}, wiring::Answer::AsFound,
+                                   answered(Insulation::GN, Insulation::PK, wiring::TerminalKind::Ring)));
+    shop.say(journal::wireAnswered(job, connector.id, {wiring::Half::Loom, 2, 1}, wiring::Answer::AsFound,
+                                   answered(Insulation::GN, Insulation::PK, wiring::TerminalKind::Fork)));
+    for (const char* question : {"Where did I see green with a pink tracer on a ring terminal?",
+                                 "green with a pink tracer on a ring terminal", "green pink ring"}) {
+        INFO(question);
+        const auto hits = must(shop.store.find(question));
+        REQUIRE(hits.size() == 1); // not the one on a fork
+        CHECK(hits[0].kind == HitKind::Wire);
+        CHECK(hits[0].subject == connector.id);
+        CHECK(hits[0].job == job);
+    }
+    CHECK(kinds(shop.store, "where is the one with it").empty()); // "one" is asked for, and nowhere
+    CHECK(must(shop.store.find("verdigris")).front().title == "loom behind the lamp");
+}
+
+TEST_CASE("what was said on the way is found too: routing, other numbers, fluids, rounds, the owner's word") {
+    Shop shop;
+    const Id job = shop.smallJob("2026-002");
+    job::StripStep step;
+    step.id = shop.store.newId();
+    step.title = "throttle cable off";
+    step.routing = "over the fork stop";
+    step.ends = "upper slot of the grip";
+    step.letOut = "gear oil";
+    step.asFound = "seven turns";
+    shop.say(journal::stepStripped(job, step));
+    job::Part part;
+    part.id = shop.store.newId();
+    part.name = "bearing";
+    part.otherNumbers = "XQ 6201";
+    part.supplier = "Quayside Bearings";
+    part.fit = "bore one millimetre small";
+    shop.say(journal::partStated(job, part));
+    shop.say(journal::consumableUsed(
+        job, {shop.store.newId(), "brake fluid", "DOT 4", {}, "lot 77", "2026-01-02", {}, {}}));
+    shop.say(journal::approvalAsked(
+        job, {shop.store.newId(), "rear drum", true, "Wim", "called", job::TypedValue{"80", "EUR"}, {}, {}}));
+    shop.say(journal::recheckDue(job, {shop.store.newId(), "spoke nipples", {}, 7, {}}));
+    shop.say(
+        journal::roadTested(job, {shop.store.newId(), job::TypedValue{"12", "km"}, "pulls leftward", {}}));
+    job::Task task;
+    task.id = shop.store.newId();
+    task.title = "rear wheel";
+    shop.say(journal::taskNamed(job, task));
+    shop.say(journal::taskHeld(job, task.id, "a gudgeon"));
+    shop.say(journal::functionChecked(job, {"horn", job::FunctionAnswer::DoesNot, "croaks", {}}));
+    job::Round round;
+    round.id = shop.store.newId();
+    round.key = "every";
+    round.title = "Every machine";
+    round.checks = {{"frame", "welds", {}, {}, {}, {}}};
+    shop.say(journal::roundBegun(job, round));
+    shop.say(journal::checkAnswered(job, round.id, "welds", job::CheckAnswer::NotDone, "under mud"));
+    for (const char* words :
+         {"fork stop", "upper slot", "gear oil", "seven turns", "xq 6201", "quayside", "millimetre small",
+          "lot 77", "rear drum wim", "nipples", "leftward", "gudgeon", "croaks", "mud"}) {
+        INFO(words);
+        const auto hits = must(shop.store.find(words));
+        REQUIRE_FALSE(hits.empty());
+        CHECK(hits.front().job == job);
+    }
 }
 
 TEST_CASE("case and diacritics do not matter, and every word must occur") {
