@@ -28,6 +28,10 @@ constexpr qreal footerHeightPt = 22;
 constexpr int picturesInRow = 3;
 constexpr int pictureDotsPerInch = 220; // enough for paper; the original stays in the store
 
+// In a PDF/A Qt writes a ligature as the one sign that it is drawn with, so that "off" is no longer found by its
+// letters. Letters that are set apart, by however little, are not joined.
+constexpr qreal noLigatures = 0.02;
+
 const QColor ink{0x14, 0x18, 0x1B};
 const QColor quiet{0x3F, 0x48, 0x4E};
 const QColor accent{0x00, 0x4F, 0x40};
@@ -85,6 +89,8 @@ private:
         QTextCharFormat format;
         format.setFontFamilies(families());
         format.setFontPointSize(points);
+        format.setFontLetterSpacingType(QFont::AbsoluteSpacing);
+        format.setFontLetterSpacing(noLigatures);
         format.setForeground(colour);
         if (bold)
             format.setFontWeight(QFont::Bold);
@@ -365,6 +371,7 @@ tl::expected<void, std::string> print(QPagedPaintDevice& device, const handover:
     keepHeadingsWithText(pages, roomForHeadingPt * dots);
 
     font.setPointSizeF(footerPt);
+    font.setLetterSpacing(QFont::AbsoluteSpacing, noLigatures);
     const int count = pages.pageCount();
     for (int number = 0; number < count; ++number) {
         if (number > 0)

@@ -4,6 +4,7 @@
 
 #include <QBuffer>
 #include <QByteArray>
+#include <QCryptographicHash>
 #include <QGuiApplication>
 #include <QHash>
 #include <QPageLayout>
@@ -22,22 +23,62 @@ constexpr qreal marginMm = 16;
 } // namespace
 
 // Qt stamps the pages with the time of printing and offers no way to set it. The same record is to give the
-// same bytes, so the stamp is written over, digit for digit so that the file's offsets still hold.
+// same bytes, so the stamp is written over, digit for digit so that the file's offsets still hold. The file's
+// identifier, which Qt draws by chance, becomes the digest of its bytes.
 void paper::forgetWhenPrinted(QByteArray& bytes) {
+    const auto overwrite = [&bytes](qsizetype at, const QByteArray& with) {
+        bytes.replace(at, with.size(), with);
+    };
     static const QByteArray key = "/CreationDate (D:";
-    const qsizetype at = bytes.indexOf(key);
-    if (at < 0)
-        return;
-    static const QByteArray fixed = "20000101000000";
-    bytes.replace(at + key.size(), fixed.size(), fixed);
-    const qsizetype zone = at + key.size() + fixed.size();
-    const qsizetype end = bytes.indexOf(')', zone);
-    for (qsizetype i = zone; i < end; ++i)
-        if (bytes.at(i) >= '0' && bytes.at(i) <= '9')
-            bytes[i] = '0';
-        else if (bytes.at(i) == '-')
-            bytes[i] = '+';
+    if (const qsizetype at = bytes.indexOf(key); at >= 0) {
+        static const QByteArray fixed = "20000101000000";
+        overwrite(at + key.size(), fixed);
+        const qsizetype zone = at + key.size() + fixed.size();
+        const qsizetype end = bytes.indexOf(')', zone);
+        for (qsizetype i = zone; i < end; ++i)
+            if (bytes.at(i) >= '0' && bytes.at(i) <= '9')
+                bytes[i] = '0';
+            else if (bytes.at(i) == '-')
+                bytes[i] = '+';
+    }
+    static const QByteArray identifier = "/ID [ <";
+    if (const qsizetype at = bytes.lastIndexOf(identifier); at >= 0) {
+        const qsizetype first = at + identifier.size();
+        const qsizetype length = bytes.indexOf('>', first) - first;
+        const qsizetype second = bytes.indexOf('<', first) + 1;
+        overwrite(first, QByteArray(length, '0'));
+        overwrite(second, QByteArray(length, '0'));
+        const QByteArray digest =
+            QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().left(length);
+        overwrite(first, digest);
+        overwrite(second, digest);
+    }
 }
+
+namespace {
+
+// What a PDF/A says of itself (ISO 19005-1, 6.7): part and conformance, and the same title, programs and time
+// as the file's own description, which Qt writes and paper::forgetWhenPrinted() changes.
+QByteArray aboutItself(const QPdfWriter& writer) {
+    const QString form = QStringLiteral(R"(<?xpacket begin="" id="W5M0MpCehiHzreSzNTczkc9d"?>
+<x:xmpmeta xmlns:x="adobe:ns:meta/">
+ <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+  <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
+   <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%1</rdf:li></rdf:Alt></dc:title>
+  </rdf:Description>
+  <rdf:Description rdf:about="" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmp:CreatorTool="%2" xmp:CreateDate="2000-01-01T00:00:00%4"/>
+  <rdf:Description rdf:about="" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" pdf:Producer="Qt %3"/>
+  <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/" pdfaid:part="1" pdfaid:conformance="B"/>
+ </rdf:RDF>
+</x:xmpmeta>
+<?xpacket end="w"?>)");
+    return form
+        .arg(writer.title().toHtmlEscaped(), writer.creator().toHtmlEscaped(),
+             QString::fromLatin1(qVersion()), QStringLiteral("+00:00"))
+        .toUtf8();
+}
+
+} // namespace
 
 tl::expected<std::vector<std::byte>, std::string>
 pdf(const handover::Document& document, const handover::Words& words, const MediaFile& mediaFile) {
@@ -47,11 +88,14 @@ pdf(const handover::Document& document, const handover::Words& words, const Medi
         return tl::unexpected(std::string{"no memory for the PDF: close other programs and print again"});
     {
         QPdfWriter writer{&buffer};
+        // It is kept for as long as the machine lives, longer than today's programs: PDF/A-1b.
+        writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
         writer.setResolution(dotsPerInch);
         writer.setPageSize(QPageSize{QPageSize::A4});
         writer.setPageMargins(QMarginsF{marginMm, marginMm, marginMm, marginMm}, QPageLayout::Millimeter);
         writer.setTitle(QString::fromStdString(words(document.title)));
         writer.setCreator(QStringLiteral("Undercowl"));
+        writer.setDocumentXmpMetadata(aboutItself(writer));
         if (auto printed = paper::print(writer, document, words, mediaFile); !printed)
             return tl::unexpected(printed.error());
     }

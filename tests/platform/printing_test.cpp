@@ -11,6 +11,7 @@
 #include <fstream>
 #include <memory>
 #include <regex>
+#include <sstream>
 
 using namespace undercowl;
 using Catch::Contains;
@@ -124,4 +125,73 @@ TEST_CASE("a full job fits on three pages") {
     std::smatch match;
     REQUIRE(std::regex_search(info, match, std::regex{"Pages: +([0-9]+)"}));
     CHECK(std::stoi(match[1]) <= 3);
+}
+
+// No validator of PDF/A is to be had here: what ISO 19005-1 forbids and asks for is looked up in the file's
+// bytes, each rule by its clause, and what other programs say of it.
+TEST_CASE("the record is a PDF/A-1b as far as its bytes tell") {
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
+    job::Job job = handover::sample::job();
+    job.number = "A & <B> \"\u00fc\"";
+    job::Photo photo;
+    photo.media = "clear.png";
+    photo.note = "a photo with clear parts";
+    job.photos = {photo};
+    QImage image{640, 480, QImage::Format_ARGB32};
+    image.fill(QColor{0, 120, 120, 90});
+    const auto clear = scratch("clear.png");
+    REQUIRE(image.save(QString::fromStdString(clear.string())));
+    const auto bytes = printed(job, [&](const std::string&) { return clear; });
+    const std::string file{reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+    const auto where = scratch("archive.pdf");
+    write(where, bytes);
+
+    CHECK(file.starts_with("%PDF-1.4\n%")); // 6.1.2: four bytes above 127 after it
+    for (std::size_t i = 10; i < 14; ++i)
+        CHECK(static_cast<unsigned char>(file[i]) > 127);
+    CHECK(std::regex_search(file, std::regex{"/ID \\[ <([0-9a-f]+)> <\\1> \\]"})); // 6.1.3
+    for (const char* never :
+         {"/Encrypt", "/LZWDecode", "/EmbeddedFile", "/F (", // 6.1.3, 6.1.10, 6.1.11, 6.1.7
+          "/Interpolate true", "/Alternates", "/OPI",        // 6.2.4
+          "/TR ", "/TR2",                                    // 6.2.8
+          "/S /Transparency", "/Group",                      // 6.4
+          "/JavaScript", "/Launch", "/AA "}) {               // 6.6
+        INFO(never);
+        CHECK_THAT(file, !Contains(never));
+    }
+    CHECK(std::regex_search(file, std::regex{"/OutputIntents \\["})); // 6.2.2
+    CHECK_THAT(file, Contains("/GTS_PDFA1") && Contains("/DestOutputProfile"));
+    CHECK_FALSE(std::regex_search(file, std::regex{"/SMask [0-9]"})); // 6.4
+    const std::regex opacity{"/(ca|CA) ([0-9.]+)"};
+    for (std::sregex_iterator at{file.begin(), file.end(), opacity}; at != std::sregex_iterator{}; ++at)
+        CHECK(std::stod((*at)[2]) == 1);
+    const auto count = [&](const std::string& what) {
+        std::size_t found = 0;
+        for (auto at = file.find(what); at != std::string::npos; at = file.find(what, at + 1))
+            ++found;
+        return found;
+    };
+    CHECK(count("/Type /FontDescriptor") >= 2);
+    CHECK(count("/FontFile2") == count("/Type /FontDescriptor"));    // 6.3.4: embedded
+    CHECK(count("/CIDSet") == count("/Type /FontDescriptor"));       // 6.3.5: subsets say of what
+    CHECK(count("/CIDToGIDMap") == count("/Subtype /CIDFontType2")); // 6.3.3.2
+    std::istringstream fonts{output("pdffonts " + where.string())};
+    int named = 0;
+    for (std::string line; std::getline(fonts, line); ++named)
+        if (named > 1) // two lines of heading
+            CHECK(std::regex_search(line, std::regex{"Identity-H +yes "}));
+    CHECK(named > 3);
+
+    const std::string about = output("pdfinfo -meta " + where.string()); // 6.7
+    CHECK_THAT(about, Contains("pdfaid:part=\"1\"") && Contains("pdfaid:conformance=\"B\""));
+    CHECK_THAT(about, Contains("Record of work A &amp; &lt;B&gt; &quot;\u00fc&quot;</rdf:li>"));
+    const std::string info =
+        output("TZ=UTC pdfinfo -isodates " + where.string()); // 6.7.3: it agrees with the XMP
+    CHECK_THAT(info, Contains("Record of work A & <B> \"\u00fc\""));
+    CHECK_THAT(info, Contains("2000-01-01T00:00:00") && Contains("Undercowl"));
+    CHECK_THAT(about, Contains("xmp:CreateDate=\"2000-01-01T00:00:00+00:00\"") &&
+                          Contains("xmp:CreatorTool=\"Undercowl\""));
+    std::smatch producer;
+    REQUIRE(std::regex_search(info, producer, std::regex{"Producer: +(.+)"}));
+    CHECK_THAT(about, Contains("pdf:Producer=\"" + producer[1].str() + "\""));
 }
