@@ -1,6 +1,7 @@
 #include "platform/demo/ending.h"
 
 #include "core/journal/rounds.h"
+#include "core/journal/say.h"
 #include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
 #include "platform/demo/story.h"
@@ -51,6 +52,31 @@ store::Result<std::vector<Draft>> toldRound(const std::string& number, const Jso
         else
             drafts.push_back(
                 journal::checkAnswered(jobOf(number), round.id, check.text, job::CheckAnswer::Fine));
+    }
+    return drafts;
+}
+
+store::Result<std::vector<Draft>> toldMap(const std::string& number, const Json& saying) {
+    wiring::Gathering gathering;
+    gathering.id = Teller::id(number, text(saying, "key"));
+    gathering.title = text(saying, "map");
+    gathering.kind = wiring::GatheringKind::LooseTerminals;
+    const Json& wires = saying.at("wires");
+    gathering.places = static_cast<int>(wires.size());
+    std::vector drafts{journal::gatheringDescribed(jobOf(number), gathering)};
+    for (const Json& each : wires) {
+        const auto colour = colour::wireColourFromCode(each.at(0).get<std::string>());
+        const auto terminal = wiring::terminalFromText(each.at(1).get<std::string>());
+        if (!colour || !terminal)
+            return refused(fmt::format("shop.json: {} is no wire: colour, terminal, function", each.dump()));
+        wiring::PlaceAnswer answer;
+        answer.how = wiring::HowKnown::Typed;
+        answer.wire.colour = *colour;
+        answer.wire.terminal = *terminal;
+        answer.wire.function = each.at(2).get<std::string>();
+        drafts.push_back(journal::wireAnswered(jobOf(number), gathering.id,
+                                               {wiring::Half::Loom, static_cast<int>(drafts.size()), 1},
+                                               wiring::Answer::AsFound, answer));
     }
     return drafts;
 }

@@ -1,4 +1,4 @@
-// What a sitting says of rounds, proofs, cost and signature. Not for use outside this folder.
+// What a sitting says of rounds, maps, proofs, cost and signature. Not for use outside this folder.
 #pragma once
 
 #include "platform/demo/data.h"
@@ -16,6 +16,10 @@ using journal::Draft;
 // {"round": traits, "key", "found": {check: finding}, "not done": {check: why}, "to come": [checks]}: all
 // other checks are fine. A check that the round does not ask is refused by its words.
 [[nodiscard]] store::Result<std::vector<Draft>> toldRound(const std::string& number, const Json& saying);
+
+// {"map": title, "key", "wires": [[colour, terminal, function], ...]}: loose terminals as found, place by
+// place, typed.
+[[nodiscard]] store::Result<std::vector<Draft>> toldMap(const std::string& number, const Json& saying);
 
 // {"sign": who}: signed with the picture assets/demo/signature.png, which is kept on the way.
 [[nodiscard]] store::Result<std::vector<Draft>> toldSignature(store::Store& store,

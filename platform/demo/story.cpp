@@ -272,6 +272,8 @@ store::Result<std::vector<Draft>> Teller::tell(const std::string& number, const 
         return photo(number, saying);
     if (saying.contains("round"))
         return toldRound(number, saying);
+    if (saying.contains("map"))
+        return toldMap(number, saying);
     if (saying.contains("sign"))
         return toldSignature(store_, assets_, number, saying);
     const auto kind = std::find_if(kinds.begin(), kinds.end(),

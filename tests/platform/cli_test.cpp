@@ -41,12 +41,13 @@ TEST_CASE("wrong use is answered with exit 2 and words on standard error") {
 
 TEST_CASE("every command explains itself with an example and speaks JSON") {
     for (const char* command :
-         {"archive",      "archive export", "archive import", "archive verify", "backup",
-          "backup list",  "backup now",     "backup write",   "backup verify",  "backup restore",
-          "store mend",   "store salvage",  "demo",           "find",           "handover",
-          "job",          "job list",       "job show",       "job next",       "labels",
-          "job rounds",   "job proofs",     "job cost",       "store",          "store check",
-          "store rebuild"}) {
+         {"archive",     "archive export", "archive import", "archive verify", "backup",
+          "backup list", "backup now",     "backup write",   "backup verify",  "backup restore",
+          "store mend",  "store salvage",  "demo",           "find",           "handover",
+          "job",         "job list",       "job show",       "job next",       "labels",
+          "job rounds",  "job proofs",     "job cost",       "store",          "store check",
+          "job round",   "job check",      "job prove",      "job terms",      "job charge",
+          "job approve", "store rebuild"}) {
         INFO(command);
         const Ran ran = ctl(std::string{command} + " --help");
         CHECK(ran.exit == 0);
@@ -75,8 +76,11 @@ TEST_CASE("the man page names every command, and bash completes them") {
         "-c 'PATH=\"$(dirname \"" UNDERCOWLCTL "\"):$PATH\"; . \"" + package +
         "undercowlctl.bash\"; COMP_WORDS=(undercowlctl backup re); COMP_CWORD=2; "
         "_undercowlctl; echo \"${COMPREPLY[@]}\"; COMP_WORDS=(undercowlctl store check --js); "
-        "COMP_CWORD=3; _undercowlctl; echo \"${COMPREPLY[@]}\"'";
-    CHECK(run("bash", completing).out == "restore\n--json\n");
+        "COMP_CWORD=3; _undercowlctl; echo \"${COMPREPLY[@]}\"; COMP_WORDS=(undercowlctl job pro); "
+        "COMP_CWORD=2; _undercowlctl; echo \"${COMPREPLY[@]}\"; COMP_WORDS=(undercowlctl job prove 2026-031 "
+        "3 "
+        "--se); COMP_CWORD=5; _undercowlctl; echo \"${COMPREPLY[@]}\"'";
+    CHECK(run("bash", completing).out == "restore\n--json\nproofs prove\n--seen-by\n");
 }
 
 TEST_CASE("a store that is not there is not made by looking at it") {
@@ -122,7 +126,7 @@ TEST_CASE("job show tells the same in words and in JSON") {
     const auto job = ctl("job show 2026-031 --json" + inShop()).json();
     CHECK(job.at("machine").at("frame_number") == "MT125-004417");
     CHECK(job.at("odometer") == nlohmann::json{{"value", "18423"}, {"unit", "km"}});
-    CHECK(job.at("steps").size() == 9);
+    CHECK(job.at("steps").size() == 10);
     for (const auto& step : job.at("steps"))
         CHECK_THAT(text.out, Contains(step.at("title").get<std::string>()));
     for (const auto& finding : job.at("findings"))
@@ -211,6 +215,9 @@ TEST_CASE("find answers with hits, or with no") {
     REQUIRE_FALSE(json.at("hits").empty());
     for (const char* field : {"kind", "job", "subject", "title", "snippet", "machine"})
         CHECK(json.at("hits").at(0).contains(field));
+    const Ran asked = ctl("find 'Where did I see green with a pink tracer on a ring terminal?'" + inShop());
+    CHECK(asked.exit == 0);
+    CHECK_THAT(asked.out, Contains("regulator") && Contains("job 2024-041"));
     const Ran none = ctl("find zeppelin" + inShop());
     CHECK(none.exit == 1);
     CHECK(none.out.empty());
