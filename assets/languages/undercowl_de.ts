@@ -6637,12 +6637,9 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>Ältere Übergaben findet man mit Suchen.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n rechecks due</source>
-        <translation>
-            <numerusform>%n Kontrolle fällig</numerusform>
-            <numerusform>%n Kontrollen fällig</numerusform>
-        </translation>
+    <message>
+        <source>Rechecks due</source>
+        <translation>Fällige Kontrollen</translation>
     </message>
 </context>
 <context>

@@ -43,16 +43,6 @@
     </message>
 </context>
 <context>
-    <name>HomePage</name>
-    <message numerus="yes">
-        <source>%n rechecks due</source>
-        <translation>
-            <numerusform>%n recheck due</numerusform>
-            <numerusform>%n rechecks due</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>JobPage</name>
     <message numerus="yes">
         <source>%n to do</source>

@@ -6637,12 +6637,9 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>Los entregados antes de estos se encuentran con Buscar.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n rechecks due</source>
-        <translation>
-            <numerusform>%n revisión pendiente</numerusform>
-            <numerusform>%n revisiones pendientes</numerusform>
-        </translation>
+    <message>
+        <source>Rechecks due</source>
+        <translation>Revisiones pendientes</translation>
     </message>
 </context>
 <context>

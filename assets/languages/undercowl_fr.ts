@@ -6637,12 +6637,9 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>Les véhicules remis avant se trouvent avec Chercher.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n rechecks due</source>
-        <translation>
-            <numerusform>%n contrôle à échéance</numerusform>
-            <numerusform>%n contrôles à échéance</numerusform>
-        </translation>
+    <message>
+        <source>Rechecks due</source>
+        <translation>Contrôles à échéance</translation>
     </message>
 </context>
 <context>

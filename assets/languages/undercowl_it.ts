@@ -6637,12 +6637,9 @@
         <source>Machines handed over before these are found by Find.</source>
         <translation>I mezzi consegnati prima di questi si trovano con Cerca.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n rechecks due</source>
-        <translation>
-            <numerusform>%n ricontrollo in scadenza</numerusform>
-            <numerusform>%n ricontrolli in scadenza</numerusform>
-        </translation>
+    <message>
+        <source>Rechecks due</source>
+        <translation>Ricontrolli in scadenza</translation>
     </message>
 </context>
 <context>

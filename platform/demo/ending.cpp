@@ -110,6 +110,11 @@ Draft ridden(const std::string& number, const Json& saying) {
         jobOf(number), {Teller::id(number, "ridden"), value(saying, "ridden"), text(saying, "note"), {}});
 }
 
+Draft rechecked(const std::string& number, const Json& saying) {
+    return journal::recheckSeen(jobOf(number), Teller::id(number, text(saying, "rechecked")),
+                                text(saying, "note"));
+}
+
 Draft cost(const std::string& number, const Json& saying) {
     job::CostTerms terms{text(saying, "cost"), text(saying, "rate"), text(saying, "tax")};
     const Json lines = saying.value("lines", Json::object());

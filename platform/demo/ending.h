@@ -32,6 +32,8 @@ using journal::Draft;
 [[nodiscard]] Draft proof(const std::string& number, const Json& saying);
 [[nodiscard]] Draft seconded(const std::string& number, const Json& saying);
 [[nodiscard]] Draft ridden(const std::string& number, const Json& saying);
+[[nodiscard]] Draft rechecked(const std::string& number,
+                              const Json& saying); // {"rechecked": recheck, "note"}
 [[nodiscard]] Draft cost(const std::string& number, const Json& saying);
 [[nodiscard]] Draft worksNow(const std::string& number, const Json& saying);
 

@@ -191,13 +191,14 @@ struct Kind {
 
 // Looked through in this order: a strip step names its task too, so "strip" comes before "task".
 constexpr std::array kinds{
-    Kind{"finding", finding},   Kind{"settle", settle},      Kind{"strip", strip},
-    Kind{"task", task},         Kind{"hold", hold},          Kind{"refit", refit},
-    Kind{"part", part},         Kind{"reading", reading},    Kind{"memo", memo},
-    Kind{"recheck", recheck},   Kind{"hand over", handOver}, Kind{"see", see},
-    Kind{"refuse", refuse},     Kind{"approve", approve},    Kind{"work", work},
-    Kind{"function", function}, Kind{"prove", proof},        Kind{"seconded", seconded},
-    Kind{"ridden", ridden},     Kind{"cost", cost},          Kind{"works now", worksNow}};
+    Kind{"finding", finding},    Kind{"settle", settle},      Kind{"strip", strip},
+    Kind{"task", task},          Kind{"hold", hold},          Kind{"refit", refit},
+    Kind{"part", part},          Kind{"reading", reading},    Kind{"memo", memo},
+    Kind{"recheck", recheck},    Kind{"hand over", handOver}, Kind{"see", see},
+    Kind{"refuse", refuse},      Kind{"approve", approve},    Kind{"work", work},
+    Kind{"function", function},  Kind{"prove", proof},        Kind{"seconded", seconded},
+    Kind{"ridden", ridden},      Kind{"cost", cost},          Kind{"works now", worksNow},
+    Kind{"rechecked", rechecked}};
 
 const Json* jobNamed(const Json& shop, Number number) {
     for (const Json& job : shop.at("jobs"))

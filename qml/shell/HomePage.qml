@@ -149,7 +149,8 @@ ShopPage {
 
     ListRow {
         iconName: "caution"
-        title: qsTr("%n rechecks due", "", due.late)
+        remark: due.late
+        title: qsTr("Rechecks due")
         visible: due.late > 0
         width: parent.width
 

@@ -118,6 +118,15 @@ private slots:
         due.componentComplete();
         QTRY_COMPARE(due.lines()->count(), 1);
         QCOMPARE(due.late(), 1); // due today, and it was said a moment ago
+        DueView waits; // as on the home screen, where the list of machines comes first
+        waits.setProperty("session", QVariant::fromValue(session.get()));
+        waits.setActive(false);
+        waits.componentComplete();
+        due.read();
+        QTRY_COMPARE(due.lines()->count(), 1); // what was asked after it has been answered
+        QVERIFY(!waits.ready());
+        waits.setActive(true);
+        QTRY_COMPARE(waits.late(), 1);
         view->seen(view->rechecks()->lines()[0].id);
         QTRY_VERIFY(view->rechecks()->lines()[0].on);
         DueView later;
