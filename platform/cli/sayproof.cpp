@@ -95,6 +95,7 @@ Exit prove(const Context& context, Wanted wanted) {
         return opened.error();
     const auto all = job::toProve(opened->job);
     std::vector<std::string> texts;
+    texts.reserve(all.size());
     for (const job::ToProve& proof : all)
         texts.push_back(job::english(proof.words));
     const auto at = oneOf(texts, wanted.proof, "proof");
