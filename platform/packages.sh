@@ -11,7 +11,7 @@ libpocketsphinx-dev libsphinxbase-dev pocketsphinx-en-us flite1-dev libkissfft-d
 libqrencode-dev libzxing-dev
 libopencv-core-dev libopencv-imgproc-dev libopencv-dnn-dev libturbojpeg0-dev libpng-dev
 qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools
-qt6-l10n-tools qt6-multimedia-dev qt6-speech-dev qt6-svg-dev libgl-dev libvulkan-dev
+qt6-l10n-tools qt6-multimedia-dev qt6-sensors-dev qt6-speech-dev qt6-svg-dev libgl-dev libvulkan-dev
 qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript
 qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-templates
 qml6-module-qtquick-layouts qml6-module-qtquick-window

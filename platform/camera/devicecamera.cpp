@@ -16,6 +16,7 @@ bool DeviceCamera::load() {
     driver_ = maker->deviceCamera();
     connect(driver_.get(), &Camera::stateChanged, this,
             [this] { setState(driver_->state(), driver_->problem()); });
+    connect(driver_.get(), &Camera::abilitiesChanged, this, [this] { setAbilities(driver_->abilities()); });
     connect(driver_.get(), &Camera::frame, this, &Camera::frame);
     connect(driver_.get(), &Camera::captured, this, &Camera::captured);
     connect(driver_.get(), &Camera::captureFailed, this, &Camera::captureFailed);
@@ -37,6 +38,19 @@ void DeviceCamera::stop() {
 void DeviceCamera::capture(const QString& file) {
     if (driver_ != nullptr)
         driver_->capture(file);
+}
+
+// Only where the driver said that it can, hence once there is one.
+void DeviceCamera::aimFocus(QPointF at) {
+    driver_->focusAt(at);
+}
+
+void DeviceCamera::switchTorch(bool on) {
+    driver_->setTorch(on);
+}
+
+void DeviceCamera::moveZoom(double factor) {
+    driver_->setZoom(factor);
 }
 
 } // namespace undercowl::platform

@@ -26,6 +26,11 @@ public:
     void stop() override;
     void capture(const QString& file) override;
 
+protected:
+    void aimFocus(QPointF at) override;
+    void switchTorch(bool on) override;
+    void moveZoom(double factor) override;
+
 private:
     bool load();
 

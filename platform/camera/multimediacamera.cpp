@@ -11,11 +11,24 @@
 #include <QVideoFrame>
 #include <QVideoSink>
 
+#include <algorithm>
+
 namespace undercowl::platform {
 
 namespace {
 
 constexpr int previewWidth = 1024;
+constexpr int burst = 3; // of which the slowness of a device may leave one: who asks for them measures it
+
+// A place of the upright picture, where it lies in the frame as the device gives it.
+QPointF inFrame(QPointF upright, int turned) {
+    switch (turned) {
+    case 90: return {upright.y(), 1 - upright.x()};
+    case 180: return {1 - upright.x(), 1 - upright.y()};
+    case 270: return {1 - upright.y(), upright.x()};
+    default: return upright;
+    }
+}
 
 } // namespace
 
@@ -72,12 +85,17 @@ void MultimediaCamera::start() {
                 emit captureFailed(session_->file, tr("The photo was not taken: %1. Try again.").arg(why));
             });
     connect(&session_->sink, &QVideoSink::videoFrameChanged, this, &MultimediaCamera::show);
+    connect(&session_->camera, &QCamera::supportedFeaturesChanged, this, &MultimediaCamera::learnAbilities);
+    connect(&session_->camera, &QCamera::maximumZoomFactorChanged, this, &MultimediaCamera::learnAbilities);
+    session_->camera.setFlashMode(QCamera::FlashOff); // its burst of light washes out the colours of wires
     session_->camera.start();
+    learnAbilities();
     if (session_->capture.isReadyForCapture())
         setState(State::Ready);
 }
 
 void MultimediaCamera::stop() {
+    setTorch(false); // not left to how a system ends the session
     session_.reset();
     setState(State::Off);
 }
@@ -90,8 +108,36 @@ void MultimediaCamera::capture(const QString& file) {
     session_->capture.captureToFile(file);
 }
 
+void MultimediaCamera::learnAbilities() {
+    const QCamera& camera = session_->camera;
+    setAbilities({.focus = camera.supportedFeatures().testFlag(QCamera::Feature::CustomFocusPoint),
+                  .torch = camera.isTorchModeSupported(QCamera::TorchOn),
+                  .mostZoom = std::max(1.0, static_cast<double>(camera.maximumZoomFactor())),
+                  .burst = burst});
+}
+
+void MultimediaCamera::aimFocus(QPointF at) {
+    QCamera& camera = session_->camera;
+    // Near: the work is at arm's length.
+    for (const auto mode : {QCamera::FocusModeAutoNear, QCamera::FocusModeAuto})
+        if (camera.isFocusModeSupported(mode)) {
+            camera.setFocusMode(mode);
+            break;
+        }
+    camera.setCustomFocusPoint(inFrame(at, turned_));
+}
+
+void MultimediaCamera::switchTorch(bool on) {
+    session_->camera.setTorchMode(on ? QCamera::TorchOn : QCamera::TorchOff);
+}
+
+void MultimediaCamera::moveZoom(double factor) {
+    session_->camera.setZoomFactor(static_cast<float>(factor));
+}
+
 // Turning a frame into a picture takes milliseconds: it is done elsewhere, one at a time.
 void MultimediaCamera::show(const QVideoFrame& frame) {
+    turned_ = frame.rotationAngle();
     if (converting_->exchange(true))
         return;
     QThreadPool::globalInstance()->start([frame, busy = converting_, camera = QPointer(this)] {

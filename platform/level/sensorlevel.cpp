@@ -1,0 +1,57 @@
+#include "platform/level/sensorlevel.h"
+
+#include <QAccelerometer>
+#include <QCoreApplication>
+#include <QPointer>
+
+#include <memory>
+
+namespace undercowl::platform {
+
+class SensorLevel::Desk : public QObject {
+public:
+    std::unique_ptr<QAccelerometer> sensor; // made on the thread
+};
+
+SensorLevel::SensorLevel(QObject* parent) : Level(parent), desk_(new Desk) {
+    desk_->moveToThread(&thread_);
+    connect(&thread_, &QThread::finished, desk_, &QObject::deleteLater);
+    thread_.setObjectName(QStringLiteral("level"));
+    thread_.start();
+}
+
+SensorLevel::~SensorLevel() {
+    thread_.quit();
+    thread_.wait();
+}
+
+void SensorLevel::start() {
+    constexpr int eachSecond = 10;
+    QMetaObject::invokeMethod(
+        desk_,
+        [desk = desk_, self = QPointer(this), run = ++run_] {
+            desk->sensor = std::make_unique<QAccelerometer>();
+            auto* sensor = desk->sensor.get();
+            sensor->setAccelerationMode(QAccelerometer::Combined); // gravity is in it, and every phone has it
+            sensor->setDataRate(eachSecond);
+            QObject::connect(sensor, &QAccelerometer::readingChanged, desk, [sensor, self, run] {
+                const auto* reading = sensor->reading();
+                const auto tilt = tiltOf(reading->x(), reading->y(), reading->z());
+                QMetaObject::invokeMethod(QCoreApplication::instance(), [self, run, tilt] {
+                    if (self != nullptr && self->run_ == run)
+                        self->tell(tilt);
+                });
+            });
+            sensor->start(); // where there is none, it says so, and nothing is told
+        },
+        Qt::QueuedConnection);
+}
+
+void SensorLevel::stop() {
+    ++run_;
+    QMetaObject::invokeMethod(
+        desk_, [desk = desk_] { desk->sensor.reset(); }, Qt::QueuedConnection);
+    tell(std::nullopt);
+}
+
+} // namespace undercowl::platform
