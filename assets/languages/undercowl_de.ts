@@ -302,7 +302,26 @@
     </message>
 </context>
 <context>
-    <name>CaptureFooter</name>
+    <name>CameraPicture</name>
+    <message>
+        <source>Picture of the camera</source>
+        <translation>Bild der Kamera</translation>
+    </message>
+    <message>
+        <source>%1x</source>
+        <translation>%1x</translation>
+    </message>
+</context>
+<context>
+    <name>CameraShutter</name>
+    <message>
+        <source>Torch off</source>
+        <translation>Licht aus</translation>
+    </message>
+    <message>
+        <source>Torch on</source>
+        <translation>Licht an</translation>
+    </message>
     <message>
         <source>Saving</source>
         <translation>Speichert</translation>
@@ -311,6 +330,13 @@
         <source>Shoot</source>
         <translation>Auslösen</translation>
     </message>
+    <message>
+        <source>Zoom %1x</source>
+        <translation>Zoom %1x</translation>
+    </message>
+</context>
+<context>
+    <name>CaptureFooter</name>
     <message>
         <source>Note to this photo</source>
         <translation>Bemerkung zum Foto</translation>
@@ -11038,6 +11064,29 @@
     <message>
         <source>%1: %2 (from %3)</source>
         <translation>%1: %2 (von %3)</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::CameraHints</name>
+    <message>
+        <source>Hold still.</source>
+        <translation>Ruhig halten.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: move back a little.</source>
+        <translation>Zu nah oder unscharf: etwas zurückgehen.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap the wire.</source>
+        <translation>Zu nah oder unscharf: das Kabel antippen.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap what must be sharp.</source>
+        <translation>Zu nah oder unscharf: antippen, was scharf sein soll.</translation>
+    </message>
+    <message>
+        <source>Lay white paper beside the wires.</source>
+        <translation>Weißes Papier neben die Kabel legen.</translation>
     </message>
 </context>
 <context>

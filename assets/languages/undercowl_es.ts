@@ -302,7 +302,26 @@
     </message>
 </context>
 <context>
-    <name>CaptureFooter</name>
+    <name>CameraPicture</name>
+    <message>
+        <source>Picture of the camera</source>
+        <translation>Imagen de la cámara</translation>
+    </message>
+    <message>
+        <source>%1x</source>
+        <translation>%1x</translation>
+    </message>
+</context>
+<context>
+    <name>CameraShutter</name>
+    <message>
+        <source>Torch off</source>
+        <translation>Apagar luz</translation>
+    </message>
+    <message>
+        <source>Torch on</source>
+        <translation>Encender luz</translation>
+    </message>
     <message>
         <source>Saving</source>
         <translation>Guardando</translation>
@@ -311,6 +330,13 @@
         <source>Shoot</source>
         <translation>Disparar</translation>
     </message>
+    <message>
+        <source>Zoom %1x</source>
+        <translation>Zoom %1x</translation>
+    </message>
+</context>
+<context>
+    <name>CaptureFooter</name>
     <message>
         <source>Note to this photo</source>
         <translation>Nota a esta foto</translation>
@@ -11038,6 +11064,29 @@
     <message>
         <source>%1: %2 (from %3)</source>
         <translation>%1: %2 (de %3)</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::CameraHints</name>
+    <message>
+        <source>Hold still.</source>
+        <translation>No mover.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: move back a little.</source>
+        <translation>Demasiado cerca o borroso: alejarse un poco.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap the wire.</source>
+        <translation>Demasiado cerca o borroso: tocar el cable.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap what must be sharp.</source>
+        <translation>Demasiado cerca o borroso: tocar lo que debe verse nítido.</translation>
+    </message>
+    <message>
+        <source>Lay white paper beside the wires.</source>
+        <translation>Poner papel blanco junto a los cables.</translation>
     </message>
 </context>
 <context>

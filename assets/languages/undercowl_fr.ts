@@ -302,7 +302,26 @@
     </message>
 </context>
 <context>
-    <name>CaptureFooter</name>
+    <name>CameraPicture</name>
+    <message>
+        <source>Picture of the camera</source>
+        <translation>Image de l&apos;appareil photo</translation>
+    </message>
+    <message>
+        <source>%1x</source>
+        <translation>%1x</translation>
+    </message>
+</context>
+<context>
+    <name>CameraShutter</name>
+    <message>
+        <source>Torch off</source>
+        <translation>Éteindre la lampe</translation>
+    </message>
+    <message>
+        <source>Torch on</source>
+        <translation>Allumer la lampe</translation>
+    </message>
     <message>
         <source>Saving</source>
         <translation>Enregistre</translation>
@@ -311,6 +330,13 @@
         <source>Shoot</source>
         <translation>Déclencher</translation>
     </message>
+    <message>
+        <source>Zoom %1x</source>
+        <translation>Zoom %1x</translation>
+    </message>
+</context>
+<context>
+    <name>CaptureFooter</name>
     <message>
         <source>Note to this photo</source>
         <translation>Remarque sur la photo</translation>
@@ -11038,6 +11064,29 @@
     <message>
         <source>%1: %2 (from %3)</source>
         <translation>%1&#xa0;: %2 (de %3)</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::CameraHints</name>
+    <message>
+        <source>Hold still.</source>
+        <translation>Ne pas bouger.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: move back a little.</source>
+        <translation>Trop près ou flou&#xa0;: reculer un peu.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap the wire.</source>
+        <translation>Trop près ou flou&#xa0;: toucher le fil.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap what must be sharp.</source>
+        <translation>Trop près ou flou&#xa0;: toucher ce qui doit être net.</translation>
+    </message>
+    <message>
+        <source>Lay white paper beside the wires.</source>
+        <translation>Poser du papier blanc à côté des fils.</translation>
     </message>
 </context>
 <context>

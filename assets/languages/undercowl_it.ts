@@ -302,7 +302,26 @@
     </message>
 </context>
 <context>
-    <name>CaptureFooter</name>
+    <name>CameraPicture</name>
+    <message>
+        <source>Picture of the camera</source>
+        <translation>Immagine della fotocamera</translation>
+    </message>
+    <message>
+        <source>%1x</source>
+        <translation>%1x</translation>
+    </message>
+</context>
+<context>
+    <name>CameraShutter</name>
+    <message>
+        <source>Torch off</source>
+        <translation>Spegnere luce</translation>
+    </message>
+    <message>
+        <source>Torch on</source>
+        <translation>Accendere luce</translation>
+    </message>
     <message>
         <source>Saving</source>
         <translation>Salvataggio</translation>
@@ -311,6 +330,13 @@
         <source>Shoot</source>
         <translation>Scatta</translation>
     </message>
+    <message>
+        <source>Zoom %1x</source>
+        <translation>Zoom %1x</translation>
+    </message>
+</context>
+<context>
+    <name>CaptureFooter</name>
     <message>
         <source>Note to this photo</source>
         <translation>Nota a questa foto</translation>
@@ -11038,6 +11064,29 @@
     <message>
         <source>%1: %2 (from %3)</source>
         <translation>%1: %2 (da %3)</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::CameraHints</name>
+    <message>
+        <source>Hold still.</source>
+        <translation>Tenere fermo.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: move back a little.</source>
+        <translation>Troppo vicino o sfocato: allontanarsi un po&apos;.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap the wire.</source>
+        <translation>Troppo vicino o sfocato: toccare il filo.</translation>
+    </message>
+    <message>
+        <source>Too close or out of focus: tap what must be sharp.</source>
+        <translation>Troppo vicino o sfocato: toccare ciò che deve essere nitido.</translation>
+    </message>
+    <message>
+        <source>Lay white paper beside the wires.</source>
+        <translation>Mettere carta bianca accanto ai fili.</translation>
     </message>
 </context>
 <context>

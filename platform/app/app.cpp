@@ -2,6 +2,7 @@
 
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
+#include "platform/level/devicelevel.h"
 #include "platform/listener/devicelistener.h"
 #include "platform/memo/devicememo.h"
 #include "platform/plugins/plugin.h"
@@ -64,6 +65,7 @@ App::App(const AppWanted& wanted)
         camera_ = std::make_unique<DeviceCamera>();
     else
         camera_ = std::make_unique<FileCamera>(wanted.camera);
+    level_ = std::make_unique<DeviceLevel>();
     speaker_ = std::make_unique<DeviceSpeaker>();
     listener_ = std::make_unique<DeviceListener>();
     recorder_ = std::make_unique<DeviceRecorder>();
@@ -72,6 +74,7 @@ App::App(const AppWanted& wanted)
     QVariantMap properties = wanted.look;
     properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
     properties.insert(QStringLiteral("camera"), QVariant::fromValue(camera_.get()));
+    properties.insert(QStringLiteral("level"), QVariant::fromValue(static_cast<Level*>(level_.get())));
     properties.insert(QStringLiteral("listener"),
                       QVariant::fromValue(static_cast<Listener*>(listener_.get())));
     properties.insert(QStringLiteral("speaker"), QVariant::fromValue(static_cast<Speaker*>(speaker_.get())));
@@ -90,7 +93,8 @@ App::App(const AppWanted& wanted)
             [] {
                 QTimer::singleShot(untilWarming, qApp, [] {
                     QThreadPool::globalInstance()->start([] {
-                        for (const char* name : {"camera", "eye", "speaker", "listener", "memo", "records"})
+                        for (const char* name :
+                             {"camera", "eye", "speaker", "listener", "memo", "records", "level"})
                             warmPlugin(QString::fromLatin1(name));
                     });
                 });

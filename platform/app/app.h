@@ -20,6 +20,7 @@ class ShopSession;
 namespace undercowl::platform {
 
 class Camera;
+class DeviceLevel;
 class DeviceListener;
 class DevicePlayer;
 class DeviceRecorder;
@@ -49,6 +50,7 @@ public:
 private:
     std::unique_ptr<ui::ShopSession> session_;
     std::unique_ptr<Camera> camera_;
+    std::unique_ptr<DeviceLevel> level_;
     std::unique_ptr<DeviceSpeaker> speaker_;
     std::unique_ptr<DeviceListener> listener_;
     std::unique_ptr<DeviceRecorder> recorder_;

@@ -35,6 +35,7 @@ ShopPage {
             onTriggered: root.opens("CameraPage", {
                 "jobId": root.session.jobId,
                 "purpose": "refit",
+                "wires": true,
                 "about": root.gathering,
                 "title": qsTr("Wires as they are now")
             })

@@ -34,6 +34,7 @@ ShopPage {
             onPhoto: root.opens("CameraPage", {
                 "jobId": root.session.jobId,
                 "purpose": "refit",
+                "wires": true,
                 "about": root.gathering,
                 "title": wire.place
             })

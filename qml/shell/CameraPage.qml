@@ -1,4 +1,7 @@
-// Taking photos: opens straight into the picture; where there is no camera, into the pictures on the device.
+// Taking photos: opens straight into the picture; where there is no camera, into the pictures on the device. The shutter is the
+// button, the voice, and any of the keys that a phone or a remote has for it.
+// Qt 6.4 knows no members of a list, nor of a type from another library:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -7,11 +10,13 @@ ShopPage {
     id: root
 
     required property Camera camera
+    property Level level
     required property string jobId
     property string pictures: ""
     property string purpose: "other"
     property string about: ""
     property string note: "" // kept with each photo: the view that it shows
+    property bool wires: purpose === "wiring" // the photo is to be read for the colours of wires
     property bool once: false // the page is left with the first photo
     property string last: "" // the photo kept last, which a note would be about
 
@@ -34,9 +39,14 @@ ShopPage {
             });
     }
 
+    function takesKey(key: int): bool {
+        return [Qt.Key_VolumeUp, Qt.Key_VolumeDown, Qt.Key_Camera, Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter].includes(key);
+    }
+
     canGoBack: true
     footer: [
         CaptureFooter {
+            camera: root.camera
             capture: shot
             width: parent.width
 
@@ -59,6 +69,18 @@ ShopPage {
         }
     ]
 
+    Keys.onPressed: event => {
+        if (!shot.hasCamera)
+            return;
+        if (event.key === Qt.Key_CameraFocus) // the shutter key, pressed halfway
+            picture.focusOn(Qt.point(picture.width / 2, picture.height / 2));
+        else if (!root.takesKey(event.key))
+            return;
+        else if (!event.isAutoRepeat)
+            shot.shoot();
+        event.accepted = true;
+    }
+
     PhotoCapture {
         id: shot
 
@@ -77,9 +99,23 @@ ShopPage {
         }
     }
 
-    CameraView {
+    CameraHints {
+        id: hints
+
+        active: root.visible && shot.live
         camera: root.camera
-        height: Math.max(Theme.liftMain, Math.min(width * 4 / 3, root.scroller.height - 2 * Theme.margin - (shot.taken.count > 0 ? Theme.liftMain * 1.5 : 0)))
+        level: root.level
+        wires: root.wires
+    }
+
+    CameraPicture {
+        id: picture
+
+        camera: root.camera
+        // In a small window the photos taken only peep in below: the next one has to be aimed.
+        height: Math.max(leastHeight, Math.min(width * 4 / 3, root.scroller.height - 2 * Theme.margin - (shot.taken.count === 0 ? 0 : Theme.roomy ? Theme.liftMain * 1.5 : Theme.liftMain / 2)))
+        hints: hints
+        level: root.level
         visible: shot.hasCamera
         width: parent.width
     }

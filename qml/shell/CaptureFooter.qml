@@ -1,4 +1,4 @@
-// The shutter, and the way out once something was taken.
+// The shutter, what the device offers besides, and the way out once something was taken.
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -6,42 +6,47 @@ import Undercowl.Style
 Column {
     id: root
 
+    required property Camera camera
     required property PhotoCapture capture
+
+    readonly property bool taken: capture.taken.count > 0
 
     signal finished
     signal noted
 
     spacing: Theme.targetGap
 
-    ActionButton {
-        busy: root.capture.busy
-        busyText: qsTr("Saving")
-        enabled: root.capture.ready || root.capture.busy
-        iconName: "camera"
-        kind: ActionButton.Main
-        lift: true
-        text: qsTr("Shoot")
+    CameraShutter {
+        camera: root.camera
+        capture: root.capture
         visible: root.capture.hasCamera
         width: parent.width
-
-        onTriggered: root.capture.shoot()
     }
 
-    ActionButton {
-        iconName: "edit"
-        lift: true
-        text: qsTr("Note to this photo")
-        visible: root.capture.taken.count > 0
+    Flow {
+        id: ways
+
+        readonly property bool beside: root.taken && Theme.textScale < 1.2
+        readonly property real each: beside ? (width - spacing) / 2 : width
+
+        spacing: Theme.targetGap
         width: parent.width
 
-        onTriggered: root.noted()
-    }
+        ActionButton {
+            lift: true
+            text: qsTr("Note to this photo")
+            visible: root.taken
+            width: ways.each
 
-    ActionButton {
-        lift: true
-        text: root.capture.taken.count > 0 ? qsTr("Done, %n kept", "photos", root.capture.taken.count) : qsTr("Done")
-        width: parent.width
+            onTriggered: root.noted()
+        }
 
-        onTriggered: root.finished()
+        ActionButton {
+            lift: true
+            text: root.taken ? qsTr("Done, %n kept", "photos", root.capture.taken.count) : qsTr("Done")
+            width: ways.each
+
+            onTriggered: root.finished()
+        }
     }
 }

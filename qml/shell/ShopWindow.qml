@@ -11,6 +11,7 @@ AppWindow {
 
     required property ShopSession session
     required property Camera camera
+    property Level level
     property Speaker speaker
     property Listener listener
     property Recorder recorder
@@ -25,6 +26,8 @@ AppWindow {
             all.camera = camera;
             all.pictures = pictures;
         }
+        if (page === "CameraPage")
+            all.level = level;
         all.speaker = speaker;
         all.listener = listener;
         all.recorder = recorder;

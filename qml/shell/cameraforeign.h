@@ -1,7 +1,8 @@
-// Lets QML name the type of the camera that it is handed.
+// Lets QML name the types of the camera and of the level that it is handed.
 #pragma once
 
 #include "platform/camera/camera.h"
+#include "platform/level/level.h"
 
 #include <QtQml/qqml.h>
 
@@ -12,6 +13,13 @@ struct CameraForeign {
     QML_FOREIGN(undercowl::platform::Camera)
     QML_NAMED_ELEMENT(Camera)
     QML_UNCREATABLE("The device hands its camera to the app")
+};
+
+struct LevelForeign {
+    Q_GADGET
+    QML_FOREIGN(undercowl::platform::Level)
+    QML_NAMED_ELEMENT(Level)
+    QML_UNCREATABLE("The device hands its level to the app")
 };
 
 } // namespace undercowl::ui

@@ -1,17 +1,34 @@
 #include "qml/shell/cameraholder.h"
 
+#include <QGuiApplication>
+
 namespace undercowl::ui {
 
 using State = platform::Camera::State;
 
 CameraHolder::~CameraHolder() {
-    if (camera_ != nullptr && session_ != nullptr && active_)
+    if (camera_ != nullptr && held_)
         camera_->stop();
 }
 
 void CameraHolder::componentComplete() {
-    if (active_ && camera_ != nullptr)
-        camera_->start();
+    if (const auto* app = qobject_cast<QGuiApplication*>(QCoreApplication::instance()))
+        connect(app, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
+            // Inactive is no reason: another window may be beside this one.
+            away_ = state == Qt::ApplicationSuspended || state == Qt::ApplicationHidden;
+            hold();
+        });
+    hold();
+}
+
+void CameraHolder::hold() {
+    const bool wanted = active_ && !away_;
+    if (camera_ == nullptr || session_ == nullptr || held_ == wanted)
+        return;
+    held_ = wanted;
+    held_ ? camera_->start() : camera_->stop();
+    if (!held_)
+        emit released();
 }
 
 void CameraHolder::setCamera(platform::Camera* camera) {
@@ -20,6 +37,7 @@ void CameraHolder::setCamera(platform::Camera* camera) {
     if (camera_ != nullptr)
         camera_->disconnect(this);
     camera_ = camera;
+    held_ = false; // another one
     if (camera_ != nullptr) {
         connect(camera_, &platform::Camera::stateChanged, this, &CameraHolder::stateChanged);
         hookUp(*camera_);
@@ -32,9 +50,12 @@ void CameraHolder::setActive(bool active) {
     if (active_ == active)
         return;
     active_ = active;
-    if (camera_ != nullptr && session_ != nullptr)
-        active_ ? camera_->start() : camera_->stop();
+    hold();
     emit activeChanged();
+}
+
+bool CameraHolder::live() const {
+    return camera_ != nullptr && (camera_->state() == State::Ready || camera_->state() == State::Busy);
 }
 
 bool CameraHolder::hasCamera() const {

@@ -11,7 +11,8 @@
 
 namespace undercowl::ui {
 
-// active: the picture is on the screen.
+// active: the picture is on the screen. The camera is released, and its lamp is out, while the app is in the
+// background or the phone is locked, too.
 class CameraHolder : public QObject, public QQmlParserStatus {
     Q_OBJECT
     QML_ANONYMOUS
@@ -20,6 +21,7 @@ class CameraHolder : public QObject, public QQmlParserStatus {
     Q_PROPERTY(undercowl::platform::Camera* camera READ camera WRITE setCamera NOTIFY cameraChanged REQUIRED)
     Q_PROPERTY(bool active READ active WRITE setActive NOTIFY activeChanged)
     Q_PROPERTY(bool hasCamera READ hasCamera NOTIFY stateChanged)
+    Q_PROPERTY(bool live READ live NOTIFY stateChanged)
 
 public:
     explicit CameraHolder(QObject* parent = nullptr) : QObject(parent) {}
@@ -33,10 +35,12 @@ public:
     [[nodiscard]] bool active() const { return active_; }
     void setActive(bool active);
     [[nodiscard]] bool hasCamera() const; // false: only files will do
+    [[nodiscard]] bool live() const;      // pictures come
 
 signals:
     void cameraChanged();
     void activeChanged();
+    void released(); // what was under way at the camera will not be answered any more
     void stateChanged();
 
 protected:
@@ -44,9 +48,13 @@ protected:
     [[nodiscard]] ShopSession* session() const { return session_; }
 
 private:
+    void hold(); // or let go
+
     ShopSession* session_{};
     QPointer<platform::Camera> camera_;
     bool active_{};
+    bool away_{}; // the app is not to be seen
+    bool held_{};
 };
 
 } // namespace undercowl::ui

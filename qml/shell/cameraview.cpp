@@ -18,13 +18,23 @@ void CameraView::setCamera(platform::Camera* camera) {
     emit cameraChanged();
 }
 
+QRectF CameraView::drawn() const {
+    const QSizeF shown = QSizeF(picture_.size()).scaled(size(), Qt::KeepAspectRatioByExpanding);
+    return {QPointF((width() - shown.width()) / 2, (height() - shown.height()) / 2), shown};
+}
+
+QPointF CameraView::inPicture(QPointF at) const {
+    const QRectF target = drawn();
+    if (target.isEmpty())
+        return {0.5, 0.5};
+    return {(at.x() - target.x()) / target.width(), (at.y() - target.y()) / target.height()};
+}
+
 void CameraView::paint(QPainter* painter) {
     if (picture_.isNull())
         return;
-    const QSizeF shown = QSizeF(picture_.size()).scaled(size(), Qt::KeepAspectRatioByExpanding);
-    const QRectF target(QPointF((width() - shown.width()) / 2, (height() - shown.height()) / 2), shown);
     painter->setRenderHint(QPainter::SmoothPixmapTransform);
-    painter->drawImage(target, picture_);
+    painter->drawImage(drawn(), picture_);
 }
 
 } // namespace undercowl::ui

@@ -22,10 +22,15 @@ public:
     void setCamera(platform::Camera* camera);
     void paint(QPainter* painter) override; // fills the item, cropping what sticks out
 
+    // A place of the item, in parts of the picture that is drawn there; the middle while there is none.
+    Q_INVOKABLE [[nodiscard]] QPointF inPicture(QPointF at) const;
+
 signals:
     void cameraChanged();
 
 private:
+    [[nodiscard]] QRectF drawn() const; // where all of the picture would lie
+
     QPointer<platform::Camera> camera_;
     QImage picture_;
 };

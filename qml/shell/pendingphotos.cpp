@@ -1,6 +1,7 @@
 #include "qml/shell/pendingphotos.h"
 
 #include "core/journal/say.h"
+#include "qml/shell/burst.h"
 #include "qml/shell/photofile.h"
 #include "qml/shell/words.h"
 
@@ -9,6 +10,7 @@
 #include <QImageReader>
 
 #include <algorithm>
+#include <map>
 #include <span>
 
 namespace undercowl::ui {
@@ -18,6 +20,12 @@ namespace {
 bool alreadyKept(const job::Job& job, const std::string& media) {
     return std::ranges::find(job.photos, media, &job::Photo::media) != job.photos.end();
 }
+
+// What one touch of the shutter left behind.
+struct Touch {
+    QStringList files;
+    Id id; // of the photo, if it is to be said
+};
 
 // On the worker. Kept: 1; kept before: 0.
 Result<int> rescue(ShopStore& store, const PhotoToKeep& photo, const Id& id) {
@@ -71,23 +79,31 @@ std::optional<PhotoToKeep> photoOfTakenName(const QString& file) {
 
 void rescueTakenPhotos(ShopSession& session, std::function<void(int)> then) {
     const QDir folder(takenFolder(session));
-    std::vector<std::pair<PhotoToKeep, Id>> photos;
+    std::map<QString, Touch> touches; // by the first picture's file
     for (const auto& name : folder.entryList({QStringLiteral("*.jpg")}, QDir::Files, QDir::Name)) {
-        if (auto photo = photoOfTakenName(folder.filePath(name)))
-            photos.emplace_back(std::move(*photo), session.newId());
+        const QString file = folder.filePath(name);
+        if (!photoOfTakenName(file))
+            continue;
+        Touch& touch = touches[burstOf(file)];
+        touch.files << file;
+        touch.id = session.newId();
     }
-    if (photos.empty())
+    if (touches.empty())
         return;
     session.ask(
         &session,
-        [photos](ShopStore& store) {
+        [touches](ShopStore& store) {
             int kept = 0;
-            for (const auto& [photo, id] : photos) {
-                const auto done = rescue(store, photo, id);
+            for (const auto& [first, touch] : touches) {
+                const QString file = touch.files.size() == 1 ? touch.files.front() : sharpestOf(touch.files);
+                if (file.isEmpty())
+                    continue;
+                const auto done = rescue(store, *photoOfTakenName(file), touch.id);
                 if (!done)
                     continue;
                 kept += *done;
-                QFile::remove(photo.file); // its content is in the store
+                for (const QString& each : touch.files)
+                    QFile::remove(each); // the content of one is in the store, and the others show the same
             }
             return kept;
         },

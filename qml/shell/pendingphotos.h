@@ -2,7 +2,7 @@
 //
 // The file's name is reserved before the shutter and says what the photo is about, so that a photo survives
 // the end of the program between shutter and store: the next start keeps it. The files lie beside the store's
-// folder, never in it.
+// folder, never in it. Of the pictures of one touch (qml/shell/burst.h) one is kept, here as well.
 #pragma once
 
 #include "qml/shell/session.h"
@@ -24,7 +24,8 @@ namespace undercowl::ui {
 [[nodiscard]] std::optional<PhotoToKeep> photoOfTakenName(const QString& file);
 
 // Keeps every photo that a former run took and did not keep. A photo that the store has already is only
-// tidied away; a file that is no whole picture stays and is passed over. 'then' gets how many were kept.
+// tidied away; a file that is no whole picture stays and is passed over. Of a burst the sharpest whole
+// picture is kept and the others go. 'then' gets how many were kept.
 void rescueTakenPhotos(ShopSession& session, std::function<void(int)> then = {});
 
 } // namespace undercowl::ui

@@ -1,34 +1,69 @@
 #include "qml/shell/photocapture.h"
 
 #include "core/journal/fold.h"
+#include "qml/shell/burst.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/words.h"
 
+#include <QCoreApplication>
 #include <QFile>
+#include <QThreadPool>
+
+#include <utility>
 
 namespace undercowl::ui {
 
 using State = platform::Camera::State;
 
+namespace {
+
+// All pictures of one touch are taken within this: longer than that nobody holds still for a photo, and a
+// machine with a slow camera gets one (common practice, no source).
+constexpr int touchTime = 1000; // ms
+
+} // namespace
+
+PhotoCapture::PhotoCapture(QObject* parent) : CameraHolder(parent) {
+    enough_.setSingleShot(true);
+    enough_.setInterval(touchTime);
+    connect(&enough_, &QTimer::timeout, this, &PhotoCapture::endTouch);
+}
+
+PhotoCapture::~PhotoCapture() {
+    if (!shots_.isEmpty())
+        endTouch();
+}
+
 void PhotoCapture::componentComplete() {
     connect(session(), &ShopSession::diskFullChanged, this, &PhotoCapture::stateChanged);
+    connect(this, &CameraHolder::released, this, [this] {
+        const bool waits = !std::exchange(asked_, {}).isEmpty();
+        if (!shots_.isEmpty())
+            endTouch();
+        else if (waits)
+            --busy_; // if the device writes the file after all, the next start finds it
+        emit stateChanged();
+    });
     CameraHolder::componentComplete();
 }
 
 void PhotoCapture::hookUp(platform::Camera& camera) {
     connect(&camera, &platform::Camera::captured, this, [this](const QString& file) {
-        if (file != asked_)
-            return;
-        asked_.clear();
-        --busy_;
-        keep(file, true);
+        if (file == asked_)
+            took(file);
+    });
+    connect(&camera, &platform::Camera::stateChanged, this, [this] {
+        if (another_ && this->camera()->state() == State::Ready)
+            take();
     });
     connect(&camera, &platform::Camera::captureFailed, this, [this](const QString& file, const QString& why) {
         if (file != asked_)
             return;
         asked_.clear();
-        --busy_;
         QFile::remove(file); // nothing usable is in it
+        if (!shots_.isEmpty())
+            return endTouch(); // the photo is there
+        --busy_;
         session()->report({store::Fault::NotFound, why.toStdString()});
         emit stateChanged();
     });
@@ -78,9 +113,58 @@ void PhotoCapture::shoot() {
     }
     ++busy_;
     emit stateChanged();
-    const QString file = takenName(folder, wanted({}, true), session()->newId());
+    first_ = takenName(folder, wanted({}, true), session()->newId());
+    sinceTouch_.start();
+    take();
+}
+
+void PhotoCapture::take() {
+    another_ = false;
+    enough_.stop();
+    const QString file = shots_.isEmpty() ? first_ : burstName(first_, static_cast<int>(shots_.size()) + 1);
     asked_ = file;
-    camera()->capture(file);
+    sinceAsked_.start();
+    camera()->capture(file); // a name of its own: the answer may come at once, and forgets what was asked
+}
+
+void PhotoCapture::took(const QString& file) {
+    asked_.clear();
+    shots_ << file;
+    another_ = shots_.size() < camera()->abilities().burst && !session()->diskFull() &&
+               sinceTouch_.elapsed() + sinceAsked_.elapsed() <= touchTime;
+    if (!another_)
+        endTouch();
+    else if (camera()->state() == State::Ready)
+        take();
+    else
+        enough_.start();
+}
+
+void PhotoCapture::endTouch() {
+    another_ = false;
+    enough_.stop();
+    const QStringList shots = std::exchange(shots_, {});
+    if (shots.size() == 1) {
+        --busy_;
+        keep(shots.front(), true);
+        return;
+    }
+    QThreadPool::globalInstance()->start(
+        [shots, self = QPointer(this), shop = QPointer(session()), photo = wanted({}, true)]() mutable {
+            const QString sharpest = sharpestOf(shots);
+            photo.file = sharpest.isEmpty() ? shots.front() : sharpest;
+            for (const QString& file : shots)
+                if (file != photo.file)
+                    QFile::remove(file);
+            QMetaObject::invokeMethod(QCoreApplication::instance(), [self, shop, photo] {
+                if (self != nullptr) {
+                    --self->busy_;
+                    self->keep(photo.file, true);
+                } else if (shop != nullptr) {
+                    shop->keepPhoto(photo, {.undoText = tr("Photo saved"), .form = {}});
+                }
+            });
+        });
 }
 
 void PhotoCapture::keepFile(const QString& file) {

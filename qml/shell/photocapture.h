@@ -4,6 +4,9 @@
 #include "qml/shell/cameraholder.h"
 #include "qml/shell/linemodel.h"
 
+#include <QElapsedTimer>
+#include <QStringList>
+#include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 #include <vector>
@@ -12,6 +15,8 @@ namespace undercowl::ui {
 
 // purpose: code of job::PhotoPurpose. about: finding, step or gathering, may be empty. note: kept with each
 // photo.
+// Where the device is quick enough, one touch takes up to three pictures, and the sharpest is kept: the first
+// is on the disk before the second is asked for, and no cut in between loses it (qml/shell/pendingphotos.h).
 // taken: photos kept since the screen was opened, newest first: id, title, picture; for one look and for
 // undo.
 class PhotoCapture : public undercowl::ui::CameraHolder {
@@ -27,7 +32,8 @@ class PhotoCapture : public undercowl::ui::CameraHolder {
     Q_PROPERTY(undercowl::ui::LineModel* taken READ taken CONSTANT)
 
 public:
-    using CameraHolder::CameraHolder;
+    explicit PhotoCapture(QObject* parent = nullptr);
+    ~PhotoCapture() override; // what was taken is kept
 
     void componentComplete() override;
 
@@ -46,12 +52,20 @@ protected:
     void hookUp(platform::Camera& camera) override;
 
 private:
+    void take(); // the next picture of this touch
+    void took(const QString& file);
+    void endTouch(); // keeps the sharpest of those that were taken
     void keep(const QString& file, bool ours);
     [[nodiscard]] PhotoToKeep wanted(const QString& file, bool ours) const;
 
     QString jobId_, purpose_, about_, note_;
     int busy_{};
-    QString asked_; // the file being captured: another page's is not ours, and has another subject
+    QString asked_;     // the file being captured: another page's is not ours, and has another subject
+    QString first_;     // the file of this touch's first picture
+    QStringList shots_; // of this touch, so far
+    QElapsedTimer sinceTouch_, sinceAsked_;
+    bool another_{}; // is to be taken as soon as the camera is ready again
+    QTimer enough_;  // the camera does not get ready: what was taken is kept
     LineModel taken_;
 };
 

@@ -34,6 +34,7 @@ Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
 namespace undercowl::looks {
 namespace {
 
+constexpr int hintTime = 700;      // ms in which what is said of a picture comes and holds
 constexpr int readingTime = 30000; // ms that the reader of wires may take
 
 // What goes wrong beyond what is seen: complaints of the QML engine, words that cannot be touched.
@@ -142,6 +143,17 @@ std::vector<short> murmur() {
     return samples;
 }
 
+// The camera of that device; for the plain one the window makes its own.
+std::unique_ptr<platform::Camera> cameraOf(Camera camera) {
+    if (camera == Camera::Plain)
+        return nullptr;
+    if (camera == Camera::None)
+        return std::make_unique<platform::FileCamera>(QStringLiteral("none"));
+    return std::make_unique<platform::FileCamera>(
+        QStringLiteral(UNDERCOWL_PHOTOS),
+        platform::CameraAbilities{.focus = camera == Camera::Unclear, .torch = true, .mostZoom = 4});
+}
+
 // The page in a window of its own, as it is once it has settled.
 std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session, QSize size,
                                      const Wanted& wanted, const QString& theme) {
@@ -151,7 +163,7 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
     // What another page left unfinished is no part of this one.
     for (const auto& draft : std::vector(session.waitingDrafts()))
         session.dropDraft(draft.form);
-    auto app = std::make_unique<ui::AppWindow>(session, size);
+    auto app = std::make_unique<ui::AppWindow>(session, size, cameraOf(page.camera));
     if (!page.page.isEmpty())
         app->show(page.page.toLatin1(), page.properties);
     if (auto* compared = app->view<ui::CompareView>(); page.stroked && compared != nullptr)
@@ -171,6 +183,10 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
     }
     if (!page.said.isEmpty())
         app->listener().say(page.said.toStdString());
+    if (page.camera == Camera::Able || page.camera == Camera::Unclear) {
+        app->level().say(page.camera == Camera::Able ? 0.5 : -6);
+        QTest::qWait(hintTime);
+    }
     if (app->recorder().state() == platform::Recorder::State::Recording)
         app->recorder().give(murmur());
     for (const QChar letter : page.typed)

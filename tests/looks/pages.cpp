@@ -12,6 +12,8 @@ std::vector<Page> allPages(const MadeShop& shop) {
     picking["picking"] = true;
     const QVariantMap unread{{"gathering", QString(unreadGathering)}};
     const QVariantMap job{{"jobId", text(shop.job)}, {"title", "Marrowin Tern 125, 1987"}};
+    QVariantMap wires = job;
+    wires["purpose"] = "wiring";
     const auto calculation = [](const char* name) { return QVariantMap{{"name", QString(name)}}; };
     return {
         {"first-start", "", {}, {}, Shop::Empty},
@@ -50,6 +52,18 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"labels", "LabelsPage", {}, {}},
         {"find-filters", "FindPage", {{"filters", true}}, {}, Shop::Demo, "tyre"},
         {"camera", "CameraPage", job, {}},
+        {.name = "camera-able",
+         .page = "CameraPage",
+         .properties = job,
+         .touches = {"Zoom 2x"},
+         .camera = Camera::Able},
+        {.name = "camera-taken",
+         .page = "CameraPage",
+         .properties = job,
+         .touches = {"Shoot", "Torch on"},
+         .camera = Camera::Able},
+        {.name = "camera-none", .page = "CameraPage", .properties = job, .camera = Camera::None},
+        {.name = "camera-wiring", .page = "CameraPage", .properties = wires, .camera = Camera::Unclear},
         {"strip", "StripPage", {}, {}},
         {"strip-voice", "StripPage", {}, {"Speak"}, Shop::Demo, {}, false, {}, "bag twelve"},
         {"strip-voice-refused", "StripPage", {}, {"Speak"}, Shop::Demo, {}, false, {}, "orange"},

@@ -19,6 +19,14 @@ enum class Shop {
     NoMachine // a mechanic, no machine
 };
 
+// What the device's camera can do.
+enum class Camera {
+    Plain,
+    Able,    // torch, zoom; and the level tells
+    Unclear, // the same, and a lens that is out of focus
+    None
+};
+
 struct Page {
     QString name;             // "read-back-wrong"
     QString page;             // "ReadBackPage"; empty: the home screen
@@ -29,6 +37,7 @@ struct Page {
     bool stroked{};                  // the demo's stroke is drawn across its photo and read
     std::optional<QPointF> tapped{}; // then this place of the photo is tapped, parts of it
     QString said{};                  // then this is said into the microphone
+    Camera camera{};
 };
 
 [[nodiscard]] std::vector<Page> allPages(const MadeShop& shop);

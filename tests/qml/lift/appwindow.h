@@ -4,6 +4,7 @@
 #include "heardplayer.h"
 #include "heardspeaker.h"
 #include "liftshop.h"
+#include "toldlevel.h"
 #include "toldlistener.h"
 
 #include "platform/camera/filecamera.h"
@@ -17,17 +18,24 @@
 
 #include <algorithm>
 #include <memory>
+#include <utility>
 
 namespace undercowl::ui {
 
 class AppWindow {
 public:
-    explicit AppWindow(ShopSession& session, QSize size = {360, 640})
-        : camera_(QStringLiteral(UNDERCOWL_PHOTOS)), finger_(QTest::createTouchDevice()) {
+    // Without a camera of its own it gets one that takes the demo's photos and can do nothing besides.
+    explicit AppWindow(ShopSession& session, QSize size = {360, 640},
+                       std::unique_ptr<platform::Camera> camera = nullptr)
+        : camera_(camera != nullptr
+                      ? std::move(camera)
+                      : std::make_unique<platform::FileCamera>(QStringLiteral(UNDERCOWL_PHOTOS))),
+          finger_(QTest::createTouchDevice()) {
         engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
         engine_.setInitialProperties(
             {{QStringLiteral("session"), QVariant::fromValue(&session)},
-             {QStringLiteral("camera"), QVariant::fromValue(static_cast<platform::Camera*>(&camera_))},
+             {QStringLiteral("camera"), QVariant::fromValue(camera_.get())},
+             {QStringLiteral("level"), QVariant::fromValue(static_cast<platform::Level*>(&level_))},
              {QStringLiteral("listener"), QVariant::fromValue(static_cast<platform::Listener*>(&listener_))},
              {QStringLiteral("speaker"), QVariant::fromValue(static_cast<platform::Speaker*>(&speaker_))},
              {QStringLiteral("recorder"), QVariant::fromValue(static_cast<platform::Recorder*>(&recorder_))},
@@ -43,6 +51,8 @@ public:
         (void)QTest::qWaitForWindowExposed(window_);
     }
 
+    [[nodiscard]] platform::Camera& camera() { return *camera_; }
+    [[nodiscard]] ToldLevel& level() { return level_; }
     [[nodiscard]] HeardSpeaker& speaker() { return speaker_; }
     [[nodiscard]] ToldListener& listener() { return listener_; }
     [[nodiscard]] platform::GivenRecorder& recorder() { return recorder_; }
@@ -166,7 +176,8 @@ private:
         return fits(under) ? &under : nullptr;
     }
 
-    platform::FileCamera camera_;
+    std::unique_ptr<platform::Camera> camera_;
+    ToldLevel level_;
     HeardSpeaker speaker_;
     ToldListener listener_;
     platform::GivenRecorder recorder_;

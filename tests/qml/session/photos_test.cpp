@@ -1,7 +1,10 @@
 // Photos on their way into the store: upright sizes, what is refused, and what an interrupted run left
-// behind.
+// behind; several pictures to one touch.
 #include "core/journal/say.h"
+#include "platform/camera/filecamera.h"
+#include "qml/shell/burst.h"
 #include "qml/shell/pendingphotos.h"
+#include "qml/shell/photocapture.h"
 #include "qml/shell/photofile.h"
 #include "qml/shell/session.h"
 
@@ -11,6 +14,9 @@
 #include <QImage>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
+
+#include <chrono>
 
 using namespace undercowl;
 using namespace undercowl::ui;
@@ -36,6 +42,53 @@ QByteArray turned(QByteArray bytes, int orientation) {
     segment.append(static_cast<char>(length >> 8)).append(static_cast<char>(length & 0xff)).append(exif);
     return bytes.insert(2, segment);
 }
+
+// A fence before a wall, taken by a hand that trembles by so many pixels.
+QByteArray fence(int tremble) {
+    QImage image(400, 300, QImage::Format_RGB32);
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x) {
+            int sum = 0;
+            for (int part = 0; part <= tremble; ++part)
+                sum += (x + part) / 20 % 2 == 0 && y / 30 % 2 == 0 ? 200 : 60;
+            const int level = sum / (tremble + 1);
+            image.setPixel(x, y, qRgb(level, level, level));
+        }
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "JPEG", 90);
+    return bytes;
+}
+
+// Takes its time, and may never answer the second picture.
+class SlowCamera : public platform::Camera {
+public:
+    SlowCamera(std::chrono::milliseconds takes, int answers) : takes_(takes), answers_(answers) {}
+    void start() override {
+        setAbilities({.burst = 3});
+        setState(State::Ready);
+    }
+    void stop() override { setState(State::Off); }
+    void capture(const QString& file) override {
+        setState(State::Busy);
+        if (++asked > answers_)
+            return;
+        QTimer::singleShot(takes_, this, [this, file] {
+            QFile picture(file);
+            if (picture.open(QIODevice::WriteOnly))
+                picture.write(fence(asked));
+            picture.close();
+            emit captured(file);    // some devices are ready only after they have told,
+            setState(State::Ready); // others before
+        });
+    }
+    int asked{};
+
+private:
+    std::chrono::milliseconds takes_;
+    int answers_;
+};
 
 void write(const QString& path, const QByteArray& bytes) {
     QFile file(path);
@@ -166,6 +219,88 @@ private slots:
         QCOMPARE(store::Store::open(folder_)->job(job_)->photos.size(), std::size_t{1});
     }
 
+    void oneTouchTakesThreeAndKeepsTheSharpest() {
+        const QString seen = dir_->filePath(QStringLiteral("seen"));
+        QDir().mkpath(seen);
+        const QByteArray sharp = fence(0);
+        write(seen + QStringLiteral("/1.jpg"), fence(6));
+        write(seen + QStringLiteral("/2.jpg"), sharp);
+        write(seen + QStringLiteral("/3.jpg"), fence(3));
+        platform::FileCamera camera(seen, {.burst = 3});
+        const auto capture = capturing(camera);
+        capture->shoot();
+        QTRY_COMPARE(capture->taken()->count(), 1);
+        const auto store = store::Store::open(folder_);
+        const auto photos = store->job(job_)->photos;
+        QCOMPARE(photos.size(), std::size_t{1});
+        QFile media(QString::fromStdString(store->media(photos.front().media)->string()));
+        QVERIFY(media.open(QIODevice::ReadOnly));
+        QCOMPARE(media.readAll(), sharp);
+        QVERIFY(QDir(takenFolder(*session_)).isEmpty());
+        QVERIFY(capture->ready());
+    }
+
+    void aSlowCameraTakesOne() {
+        SlowCamera camera(std::chrono::milliseconds(600), 3);
+        const auto capture = capturing(camera);
+        capture->shoot();
+        QTRY_COMPARE(capture->taken()->count(), 1);
+        QCOMPARE(camera.asked, 1);
+    }
+
+    void aQuickOneThatTellsBeforeItIsReadyTakesMore() {
+        SlowCamera camera(std::chrono::milliseconds(10), 3);
+        const auto capture = capturing(camera);
+        capture->shoot();
+        QTRY_COMPARE(capture->taken()->count(), 1);
+        QCOMPARE(camera.asked, 3);
+        QCOMPARE(store::Store::open(folder_)->job(job_)->photos.size(), std::size_t{1});
+    }
+
+    void leavingInBetweenKeepsWhatWasTaken() {
+        SlowCamera camera(std::chrono::milliseconds(10), 1);
+        auto capture = capturing(camera);
+        capture->shoot();
+        QTRY_COMPARE(camera.asked, 2); // the second is never answered
+        QVERIFY(capture->busy());
+        capture->setActive(false);
+        QTRY_COMPARE(capture->taken()->count(), 1);
+        QVERIFY(!capture->busy());
+
+        SlowCamera other(std::chrono::milliseconds(10), 1);
+        capture = capturing(other);
+        capture->shoot();
+        QTRY_COMPARE(other.asked, 2);
+        capture.reset(); // the page is gone
+        QTRY_VERIFY(QDir(takenFolder(*session_)).isEmpty());
+        QTRY_COMPARE(store::Store::open(folder_)->job(job_)->photos.size(), std::size_t{2});
+    }
+
+    void whatWasCutInABurstIsKeptOnce() {
+        const QString first = takenName(takenFolder(*session_),
+                                        {.file = {},
+                                         .job = job_,
+                                         .purpose = job::PhotoPurpose::AsFound,
+                                         .about = {},
+                                         .note = {},
+                                         .ours = true},
+                                        session_->newId());
+        const QByteArray sharp = fence(0);
+        write(first, fence(5));
+        write(burstName(first, 2), sharp);
+        write(burstName(first, 3), fence(0).left(300)); // the phone died here
+        QCOMPARE(burstOf(burstName(first, 3)), first);
+        QCOMPARE(burstOf(first), first);
+        int kept = -1;
+        rescueTakenPhotos(*session_, [&](int count) { kept = count; });
+        QTRY_COMPARE(kept, 1);
+        QVERIFY(QDir(takenFolder(*session_)).isEmpty());
+        const auto store = store::Store::open(folder_);
+        QFile media(QString::fromStdString(store->media(store->job(job_)->photos.front().media)->string()));
+        QVERIFY(media.open(QIODevice::ReadOnly));
+        QCOMPARE(media.readAll(), sharp);
+    }
+
     void aNameSaysWhatThePhotoIsAbout() {
         const auto photo = photoOfTakenName(takenName(QStringLiteral("/x"),
                                                       {.file = {},
@@ -203,6 +338,17 @@ private slots:
     }
 
 private:
+    [[nodiscard]] std::unique_ptr<PhotoCapture> capturing(platform::Camera& camera) const {
+        auto capture = std::make_unique<PhotoCapture>();
+        capture->setProperty("session", QVariant::fromValue(session_.get()));
+        capture->setProperty("jobId", QString::fromStdString(job_));
+        capture->setProperty("purpose", QStringLiteral("as found"));
+        capture->setCamera(&camera);
+        capture->componentComplete();
+        capture->setActive(true);
+        return capture;
+    }
+
     std::unique_ptr<QTemporaryDir> dir_;
     std::filesystem::path folder_;
     Id job_;
