@@ -5875,6 +5875,66 @@
         <source>does not run as it was found: %1</source>
         <translation>liegt nicht wie vorgefunden: %1</translation>
     </message>
+    <message>
+        <source>the photo has %1 x %2 pixels, more than 120 megapixels: save it smaller</source>
+        <translation>das Foto hat %1 x %2 Bildpunkte, mehr als 120 Megapixel: kleiner speichern</translation>
+    </message>
+    <message>
+        <source>this is neither a JPEG nor a PNG: choose a photo</source>
+        <translation>das ist weder ein JPEG noch ein PNG: ein Foto wählen</translation>
+    </message>
+    <message>
+        <source>there is no such file: check the name</source>
+        <translation>diese Datei gibt es nicht: den Namen prüfen</translation>
+    </message>
+    <message>
+        <source>the file is larger than 300 MB: save it smaller</source>
+        <translation>die Datei ist größer als 300 MB: kleiner speichern</translation>
+    </message>
+    <message>
+        <source>the file may not be read: check its permissions</source>
+        <translation>die Datei darf nicht gelesen werden: ihre Rechte prüfen</translation>
+    </message>
+    <message>
+        <source>the JPEG is damaged or cut short (%1): take or copy the photo again</source>
+        <translation>das JPEG ist beschädigt oder abgeschnitten (%1): Foto neu aufnehmen oder kopieren</translation>
+    </message>
+    <message>
+        <source>the PNG is damaged or cut short (%1): take or copy the photo again</source>
+        <translation>das PNG ist beschädigt oder abgeschnitten (%1): Foto neu aufnehmen oder kopieren</translation>
+    </message>
+    <message>
+        <source>a progressive JPEG this large would not fit into memory: save it smaller, or as a baseline JPEG</source>
+        <translation>ein so großes progressives JPEG passt nicht in den Speicher: kleiner speichern, oder als einfaches JPEG</translation>
+    </message>
+    <message>
+        <source>the JPEG decoder could not be started</source>
+        <translation>der JPEG-Leser ließ sich nicht starten</translation>
+    </message>
+    <message>
+        <source>the tap lies outside the photo: tap on the photo</source>
+        <translation>getippt wurde neben das Foto: auf das Foto tippen</translation>
+    </message>
+    <message>
+        <source>the stroke leaves the photo: keep it inside</source>
+        <translation>der Strich verlässt das Foto: darin bleiben</translation>
+    </message>
+    <message>
+        <source>the stroke needs two different points: draw it across the wires</source>
+        <translation>der Strich braucht zwei verschiedene Punkte: quer über die Kabel streichen</translation>
+    </message>
+    <message>
+        <source>the mouth of the connector leaves the photo: keep it inside</source>
+        <translation>die Steckeröffnung verlässt das Foto: darin bleiben</translation>
+    </message>
+    <message>
+        <source>the mouth of the connector needs two different points: draw it across the wires</source>
+        <translation>die Steckeröffnung braucht zwei verschiedene Punkte: quer über die Kabel streichen</translation>
+    </message>
+    <message>
+        <source>backup: cannot be written: %1</source>
+        <translation>Sicherung: lässt sich nicht schreiben: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

@@ -5875,6 +5875,66 @@
         <source>does not run as it was found: %1</source>
         <translation>no va como se encontró: %1</translation>
     </message>
+    <message>
+        <source>the photo has %1 x %2 pixels, more than 120 megapixels: save it smaller</source>
+        <translation>la foto tiene %1 x %2 píxeles, más de 120 megapíxeles: guardarla más pequeña</translation>
+    </message>
+    <message>
+        <source>this is neither a JPEG nor a PNG: choose a photo</source>
+        <translation>no es ni JPEG ni PNG: elegir una foto</translation>
+    </message>
+    <message>
+        <source>there is no such file: check the name</source>
+        <translation>no existe ese archivo: revisar el nombre</translation>
+    </message>
+    <message>
+        <source>the file is larger than 300 MB: save it smaller</source>
+        <translation>el archivo pasa de 300 MB: guardarlo más pequeño</translation>
+    </message>
+    <message>
+        <source>the file may not be read: check its permissions</source>
+        <translation>el archivo no se puede leer: revisar sus permisos</translation>
+    </message>
+    <message>
+        <source>the JPEG is damaged or cut short (%1): take or copy the photo again</source>
+        <translation>el JPEG está dañado o cortado (%1): volver a hacer o copiar la foto</translation>
+    </message>
+    <message>
+        <source>the PNG is damaged or cut short (%1): take or copy the photo again</source>
+        <translation>el PNG está dañado o cortado (%1): volver a hacer o copiar la foto</translation>
+    </message>
+    <message>
+        <source>a progressive JPEG this large would not fit into memory: save it smaller, or as a baseline JPEG</source>
+        <translation>un JPEG progresivo tan grande no cabe en la memoria: guardarlo más pequeño, o como JPEG básico</translation>
+    </message>
+    <message>
+        <source>the JPEG decoder could not be started</source>
+        <translation>el lector de JPEG no pudo arrancar</translation>
+    </message>
+    <message>
+        <source>the tap lies outside the photo: tap on the photo</source>
+        <translation>el toque cae fuera de la foto: tocar la foto</translation>
+    </message>
+    <message>
+        <source>the stroke leaves the photo: keep it inside</source>
+        <translation>el trazo se sale de la foto: quedarse dentro</translation>
+    </message>
+    <message>
+        <source>the stroke needs two different points: draw it across the wires</source>
+        <translation>el trazo necesita dos puntos distintos: pasar el dedo por los cables</translation>
+    </message>
+    <message>
+        <source>the mouth of the connector leaves the photo: keep it inside</source>
+        <translation>la boca del conector se sale de la foto: quedarse dentro</translation>
+    </message>
+    <message>
+        <source>the mouth of the connector needs two different points: draw it across the wires</source>
+        <translation>la boca del conector necesita dos puntos distintos: pasar el dedo por los cables</translation>
+    </message>
+    <message>
+        <source>backup: cannot be written: %1</source>
+        <translation>copia: no se puede escribir: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

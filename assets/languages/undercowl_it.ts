@@ -5875,6 +5875,66 @@
         <source>does not run as it was found: %1</source>
         <translation>non passa come trovato: %1</translation>
     </message>
+    <message>
+        <source>the photo has %1 x %2 pixels, more than 120 megapixels: save it smaller</source>
+        <translation>la foto ha %1 x %2 pixel, più di 120 megapixel: salvarla più piccola</translation>
+    </message>
+    <message>
+        <source>this is neither a JPEG nor a PNG: choose a photo</source>
+        <translation>non è né un JPEG né un PNG: scegliere una foto</translation>
+    </message>
+    <message>
+        <source>there is no such file: check the name</source>
+        <translation>questo file non c&apos;è: controllare il nome</translation>
+    </message>
+    <message>
+        <source>the file is larger than 300 MB: save it smaller</source>
+        <translation>il file supera 300 MB: salvarlo più piccolo</translation>
+    </message>
+    <message>
+        <source>the file may not be read: check its permissions</source>
+        <translation>il file non si può leggere: controllare i permessi</translation>
+    </message>
+    <message>
+        <source>the JPEG is damaged or cut short (%1): take or copy the photo again</source>
+        <translation>il JPEG è danneggiato o troncato (%1): rifare o ricopiare la foto</translation>
+    </message>
+    <message>
+        <source>the PNG is damaged or cut short (%1): take or copy the photo again</source>
+        <translation>il PNG è danneggiato o troncato (%1): rifare o ricopiare la foto</translation>
+    </message>
+    <message>
+        <source>a progressive JPEG this large would not fit into memory: save it smaller, or as a baseline JPEG</source>
+        <translation>un JPEG progressivo così grande non entra in memoria: salvarlo più piccolo, o come JPEG di base</translation>
+    </message>
+    <message>
+        <source>the JPEG decoder could not be started</source>
+        <translation>il lettore di JPEG non si è avviato</translation>
+    </message>
+    <message>
+        <source>the tap lies outside the photo: tap on the photo</source>
+        <translation>il tocco è fuori dalla foto: toccare la foto</translation>
+    </message>
+    <message>
+        <source>the stroke leaves the photo: keep it inside</source>
+        <translation>il tratto esce dalla foto: restare dentro</translation>
+    </message>
+    <message>
+        <source>the stroke needs two different points: draw it across the wires</source>
+        <translation>il tratto vuole due punti diversi: passare il dito sui fili</translation>
+    </message>
+    <message>
+        <source>the mouth of the connector leaves the photo: keep it inside</source>
+        <translation>la bocca del connettore esce dalla foto: restare dentro</translation>
+    </message>
+    <message>
+        <source>the mouth of the connector needs two different points: draw it across the wires</source>
+        <translation>la bocca del connettore vuole due punti diversi: passare il dito sui fili</translation>
+    </message>
+    <message>
+        <source>backup: cannot be written: %1</source>
+        <translation>backup: non si può scrivere: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

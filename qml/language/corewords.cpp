@@ -158,7 +158,8 @@ QString localNumber(const QString& text, const Catalogue& in) {
 
 const std::vector<Sentences>& sentences() {
     static const std::vector<Sentences> all{unitSentences(),    verdictSentences(), shopSentences(),
-                                            workingSentences(), answerSentences(),  refusalSentences()};
+                                            workingSentences(), answerSentences(),  refusalSentences(),
+                                            photoSentences()};
     return all;
 }
 

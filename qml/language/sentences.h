@@ -16,6 +16,7 @@ using Sentences = std::span<const char* const>;
 [[nodiscard]] Sentences workingSentences(); // the calculations
 [[nodiscard]] Sentences answerSentences();
 [[nodiscard]] Sentences refusalSentences();
+[[nodiscard]] Sentences photoSentences(); // reading photos and the wires in them
 
 // All of them.
 [[nodiscard]] const std::vector<Sentences>& sentences();

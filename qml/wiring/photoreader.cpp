@@ -2,6 +2,7 @@
 
 #include "platform/eye/eye.h"
 #include "platform/plugins/plugin.h"
+#include "qml/language/corewords.h"
 
 #include <algorithm>
 #include <utility>
@@ -17,6 +18,12 @@ sight::Card cardAt(QPointF at, QSize photo, double reflectance) {
     const int y = static_cast<int>(at.y() * photo.height()) - side / 2;
     return {{std::clamp(x, 0, photo.width() - side), std::clamp(y, 0, photo.height() - side), side, side},
             reflectance};
+}
+
+// The mechanic chose a photo, not a file: the folder of the store means nothing.
+QString withoutName(const std::string& problem, const std::string& file) {
+    const std::string head = file + ": ";
+    return QString::fromStdString(problem.starts_with(head) ? problem.substr(head.size()) : problem);
 }
 
 } // namespace
@@ -83,7 +90,7 @@ void PhotoReader::open() {
                 if (request == *newest)
                     bench->photo = *std::move(photo);
             } else {
-                problem = QString::fromStdString(photo.error());
+                problem = withoutName(photo.error(), path);
             }
         }
         QMetaObject::invokeMethod(this, [this, request, problem, size] {
@@ -91,7 +98,7 @@ void PhotoReader::open() {
                 return;
             }
             size_ = size;
-            setState(problem.isEmpty() ? State::Ready : State::Failed, problem);
+            setState(problem.isEmpty() ? State::Ready : State::Failed, coreWords(problem.toStdString()));
         });
         // While the mechanic looks at the photo; a tap or a stroke comes first.
         if (bench->photo)
@@ -136,7 +143,7 @@ void PhotoReader::ask(Work work, Tell tell) {
                 if (request != *newest_) {
                     return;
                 }
-                setState(State::Ready, answer ? QString() : QString::fromStdString(answer.error()));
+                setState(State::Ready, answer ? QString() : coreWords(answer.error()));
                 if (answer) {
                     tell(*answer);
                 }
