@@ -5877,35 +5877,35 @@
     </message>
     <message>
         <source>the photo has %1 x %2 pixels, more than 120 megapixels: save it smaller</source>
-        <translation>la photo a %1 x %2 pixels, plus de 120 mégapixels : l&apos;enregistrer plus petite</translation>
+        <translation>la photo a %1 x %2 pixels, plus de 120 mégapixels&#xa0;: l&apos;enregistrer plus petite</translation>
     </message>
     <message>
         <source>this is neither a JPEG nor a PNG: choose a photo</source>
-        <translation>ce n&apos;est ni un JPEG ni un PNG : choisir une photo</translation>
+        <translation>ce n&apos;est ni un JPEG ni un PNG&#xa0;: choisir une photo</translation>
     </message>
     <message>
         <source>there is no such file: check the name</source>
-        <translation>ce fichier n&apos;existe pas : vérifier le nom</translation>
+        <translation>ce fichier n&apos;existe pas&#xa0;: vérifier le nom</translation>
     </message>
     <message>
         <source>the file is larger than 300 MB: save it smaller</source>
-        <translation>le fichier dépasse 300 Mo : l&apos;enregistrer plus petit</translation>
+        <translation>le fichier dépasse 300 Mo&#xa0;: l&apos;enregistrer plus petit</translation>
     </message>
     <message>
         <source>the file may not be read: check its permissions</source>
-        <translation>le fichier ne peut pas être lu : vérifier ses droits</translation>
+        <translation>le fichier ne peut pas être lu&#xa0;: vérifier ses droits</translation>
     </message>
     <message>
         <source>the JPEG is damaged or cut short (%1): take or copy the photo again</source>
-        <translation>le JPEG est abîmé ou tronqué (%1) : reprendre ou recopier la photo</translation>
+        <translation>le JPEG est abîmé ou tronqué (%1)&#xa0;: reprendre ou recopier la photo</translation>
     </message>
     <message>
         <source>the PNG is damaged or cut short (%1): take or copy the photo again</source>
-        <translation>le PNG est abîmé ou tronqué (%1) : reprendre ou recopier la photo</translation>
+        <translation>le PNG est abîmé ou tronqué (%1)&#xa0;: reprendre ou recopier la photo</translation>
     </message>
     <message>
         <source>a progressive JPEG this large would not fit into memory: save it smaller, or as a baseline JPEG</source>
-        <translation>un JPEG progressif de cette taille ne tient pas en mémoire : l&apos;enregistrer plus petit, ou en JPEG simple</translation>
+        <translation>un JPEG progressif de cette taille ne tient pas en mémoire&#xa0;: l&apos;enregistrer plus petit, ou en JPEG simple</translation>
     </message>
     <message>
         <source>the JPEG decoder could not be started</source>
@@ -5913,27 +5913,27 @@
     </message>
     <message>
         <source>the tap lies outside the photo: tap on the photo</source>
-        <translation>l&apos;appui est hors de la photo : toucher la photo</translation>
+        <translation>l&apos;appui est hors de la photo&#xa0;: toucher la photo</translation>
     </message>
     <message>
         <source>the stroke leaves the photo: keep it inside</source>
-        <translation>le trait sort de la photo : rester dedans</translation>
+        <translation>le trait sort de la photo&#xa0;: rester dedans</translation>
     </message>
     <message>
         <source>the stroke needs two different points: draw it across the wires</source>
-        <translation>le trait demande deux points différents : passer en travers des fils</translation>
+        <translation>le trait demande deux points différents&#xa0;: passer en travers des fils</translation>
     </message>
     <message>
         <source>the mouth of the connector leaves the photo: keep it inside</source>
-        <translation>la bouche du connecteur sort de la photo : rester dedans</translation>
+        <translation>la bouche du connecteur sort de la photo&#xa0;: rester dedans</translation>
     </message>
     <message>
         <source>the mouth of the connector needs two different points: draw it across the wires</source>
-        <translation>la bouche du connecteur demande deux points différents : passer en travers des fils</translation>
+        <translation>la bouche du connecteur demande deux points différents&#xa0;: passer en travers des fils</translation>
     </message>
     <message>
         <source>backup: cannot be written: %1</source>
-        <translation>sauvegarde : ne peut pas être écrite : %1</translation>
+        <translation>sauvegarde&#xa0;: ne peut pas être écrite&#xa0;: %1</translation>
     </message>
 </context>
 <context>

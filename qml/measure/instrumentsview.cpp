@@ -28,12 +28,12 @@ constexpr std::array fields{
     std::pair{"source", &InstrumentSheet::source},   std::pair{"calibrated", &InstrumentSheet::calibrated},
     std::pair{"due", &InstrumentSheet::due}};
 
-// "due in 97 days, on 2027-03-01"; overdue and never calibrated are told first.
+// "due in 97 days, on 1 Mar 2027"; overdue and never calibrated are told first.
 QString dueText(const verdict::Instrument& instrument, units::Date today, bool& caution) {
     caution = verdict::calibrationCaution(instrument, today).has_value();
     if (instrument.due) {
         const auto days = static_cast<int>(units::daysBetween(today, *instrument.due));
-        const QString day = text(units::formatDate(*instrument.due));
+        const QString day = dateWords(*instrument.due);
         if (days < 0)
             return InstrumentsView::tr("Calibration overdue since %1: its limit of error cannot be relied on")
                 .arg(day);
@@ -46,7 +46,7 @@ QString dueText(const verdict::Instrument& instrument, units::Date today, bool& 
     }
     if (instrument.calibrated)
         return InstrumentsView::tr("Calibrated on %1, no date set for the next time")
-            .arg(text(units::formatDate(*instrument.calibrated)));
+            .arg(dateWords(*instrument.calibrated));
     return InstrumentsView::tr("No calibration is recorded");
 }
 

@@ -48,7 +48,7 @@ void ConsumablesView::show(const Snapshot& snapshot) {
     for (const job::ConsumableUse& use : snapshot.job.consumables) {
         QStringList detail{text(use.grade),
                            use.batch.empty() ? QString() : tr("batch %1").arg(text(use.batch)),
-                           use.opened.empty() ? QString() : tr("opened %1").arg(text(use.opened))};
+                           use.opened.empty() ? QString() : tr("opened %1").arg(dateWords(use.opened))};
         detail.removeAll(QString());
         lines.push_back({.id = text(use.id),
                          .title = text(use.what),

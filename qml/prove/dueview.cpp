@@ -26,7 +26,7 @@ Result<std::vector<DueView::Due>> dueIn(const ShopStore& store, std::span<const 
                 all.push_back({*due, Line{.id = text(line.id),
                                           .title = text(recheck.what),
                                           .detail = text(line.machine) + QStringLiteral(" · ") +
-                                                    text(units::formatDate(dayOf(*due)))}});
+                                                    dateWords(dayOf(*due))}});
     }
     return all;
 }

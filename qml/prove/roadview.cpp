@@ -32,7 +32,7 @@ QString dueWords(const job::Job& job, const job::Recheck& recheck) {
         words +=
             RoadView::tr("after %1 %2").arg(numberText(recheck.after->digits), text(recheck.after->unit));
     if (const auto due = job::dueAt(job, recheck))
-        words += RoadView::tr("by %1").arg(text(units::formatDate(dayOf(*due))));
+        words += RoadView::tr("by %1").arg(dateWords(dayOf(*due)));
     if (recheck.seen)
         words += recheck.seen->note.empty() ? RoadView::tr("seen to") : text(recheck.seen->note);
     return words.join(QStringLiteral(", "));

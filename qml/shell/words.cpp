@@ -138,6 +138,18 @@ units::Date dayOf(job::TimeMs at) {
                        std::chrono::day{unsigned(date.day())}};
 }
 
+QString dateWords(units::Date day) {
+    return QLocale().toString(QDate(static_cast<int>(day.year()),
+                                    static_cast<int>(static_cast<unsigned>(day.month())),
+                                    static_cast<int>(static_cast<unsigned>(day.day()))),
+                              QStringLiteral("d MMM yyyy"));
+}
+
+QString dateWords(const std::string& typed) {
+    const auto day = units::parseDate(typed);
+    return day ? dateWords(*day) : text(typed);
+}
+
 QString when(job::TimeMs at, job::TimeMs now) {
     if (at <= 0)
         return {};

@@ -51,6 +51,11 @@ namespace undercowl::ui {
 [[nodiscard]] std::optional<int> wholeMinutes(const QString& typed);
 
 [[nodiscard]] units::Date dayOf(job::TimeMs at); // local time
+// "2 Mar 2027" in the language: with the month in letters, since 02/03 is two days. What is typed is written
+// as ISO 8601 has it (units/date.h).
+[[nodiscard]] QString dateWords(units::Date day);
+// The same for a day that was typed; anything else stays as it is.
+[[nodiscard]] QString dateWords(const std::string& typed);
 // "14:32" today, "yesterday 14:32", otherwise "4 Nov, 3 weeks ago". Local time.
 [[nodiscard]] QString when(job::TimeMs at, job::TimeMs now);
 
