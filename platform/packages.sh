@@ -20,7 +20,7 @@ qt6-qpa-plugins qt6-speech-flite-plugin libgl1-mesa-dri fonts-dejavu-core
 "
 
 packages_test="
-catch2 clang clang-format clang-tidy python3 poppler-utils units
+catch2 clang clang-format clang-tidy dbus-daemon python3 poppler-utils units
 pulseaudio pulseaudio-utils qml6-module-qttest xvfb xauth xdotool imagemagick
 "
 

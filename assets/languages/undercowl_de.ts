@@ -10997,6 +10997,21 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::SystemScreen</name>
+    <message>
+        <source>This session has no message bus, so the screen may go out. Set the system to leave it on.</source>
+        <translation>Diese Sitzung hat keinen Nachrichtenbus, der Bildschirm kann ausgehen. Im System einstellen, dass er an bleibt.</translation>
+    </message>
+    <message>
+        <source>A job is open at the lift</source>
+        <translation>An der Bühne ist ein Auftrag offen</translation>
+    </message>
+    <message>
+        <source>The system does not let the screen be kept on (%1). Set it there to stay on.</source>
+        <translation>Das System lässt den Bildschirm nicht an (%1). Dort einstellen, dass er an bleibt.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::SystemVoice</name>
     <message>
         <source>The voice failed. Read it on the screen.</source>

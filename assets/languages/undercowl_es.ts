@@ -10997,6 +10997,21 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::SystemScreen</name>
+    <message>
+        <source>This session has no message bus, so the screen may go out. Set the system to leave it on.</source>
+        <translation>Esta sesión no tiene bus de mensajes: la pantalla puede apagarse. Ajustar en el sistema que siga encendida.</translation>
+    </message>
+    <message>
+        <source>A job is open at the lift</source>
+        <translation>Hay una orden abierta en el elevador</translation>
+    </message>
+    <message>
+        <source>The system does not let the screen be kept on (%1). Set it there to stay on.</source>
+        <translation>El sistema no deja la pantalla encendida (%1). Ajustar allí que siga encendida.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::SystemVoice</name>
     <message>
         <source>The voice failed. Read it on the screen.</source>

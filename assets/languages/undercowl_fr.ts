@@ -10997,6 +10997,21 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::SystemScreen</name>
+    <message>
+        <source>This session has no message bus, so the screen may go out. Set the system to leave it on.</source>
+        <translation>Cette session n&apos;a pas de bus de messages&#xa0;: l&apos;écran peut s&apos;éteindre. Régler dans le système qu&apos;il reste allumé.</translation>
+    </message>
+    <message>
+        <source>A job is open at the lift</source>
+        <translation>Un dossier est ouvert au pont</translation>
+    </message>
+    <message>
+        <source>The system does not let the screen be kept on (%1). Set it there to stay on.</source>
+        <translation>Le système ne laisse pas l&apos;écran allumé (%1). Y régler qu&apos;il reste allumé.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::SystemVoice</name>
     <message>
         <source>The voice failed. Read it on the screen.</source>

@@ -10997,6 +10997,21 @@
     </message>
 </context>
 <context>
+    <name>undercowl::platform::SystemScreen</name>
+    <message>
+        <source>This session has no message bus, so the screen may go out. Set the system to leave it on.</source>
+        <translation>Questa sessione non ha un bus di messaggi: lo schermo può spegnersi. Impostare nel sistema che resti acceso.</translation>
+    </message>
+    <message>
+        <source>A job is open at the lift</source>
+        <translation>Una commessa è aperta al ponte</translation>
+    </message>
+    <message>
+        <source>The system does not let the screen be kept on (%1). Set it there to stay on.</source>
+        <translation>Il sistema non lascia acceso lo schermo (%1). Impostare lì che resti acceso.</translation>
+    </message>
+</context>
+<context>
     <name>undercowl::platform::SystemVoice</name>
     <message>
         <source>The voice failed. Read it on the screen.</source>

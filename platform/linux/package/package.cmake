@@ -6,7 +6,7 @@ set(package ${CMAKE_CURRENT_LIST_DIR})
 
 install(TARGETS undercowl undercowlctl RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
 # Where platform/plugins looks for them: beside the programs, whatever the machine calls its libraries.
-foreach(name camera eye level listener memo records scanner speaker)
+foreach(name camera eye level listener memo records scanner screen signals speaker)
     install(TARGETS undercowl_${name}_plugin LIBRARY DESTINATION lib/undercowl)
 endforeach()
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/assets/demo/ DESTINATION ${CMAKE_INSTALL_DATADIR}/undercowl/demo)

@@ -5,15 +5,19 @@
 #include "platform/memo/devicememo.h"
 #include "platform/memo/level.h"
 #include "platform/memo/memosound.h"
+#include "platform/signals/devicesignaller.h"
 #include "platform/voice/voice.h"
 
+#include <QElapsedTimer>
 #include <QProcess>
 #include <QSignalSpy>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
 #include <array>
+#include <cstdlib>
 
 using namespace undercowl::platform;
 
@@ -126,6 +130,32 @@ private slots:
         }
         // Whatever the server's delay is, it is that of both.
         QVERIFY2(took[0] - took[1] > duration / 6.0, qPrintable(QString::number(took[0] - took[1])));
+    }
+
+    void aSignalIsHeard() {
+        const QString file = dir_.filePath(QStringLiteral("signal.wav"));
+        DeviceRecorder recorder;
+        const QSignalSpy finished(&recorder, &Recorder::finished);
+        DeviceSignaller signaller;
+        signaller.give(
+            Signaller::Signal::Listening); // what is loaded, and what the server keeps back at first
+        QTest::qWait(800);
+        recorder.start(file);
+        QVERIFY2(recorder.state() == Recorder::State::Recording, qPrintable(recorder.problem()));
+        QTest::qWait(500);
+        QElapsedTimer timer;
+        timer.start();
+        signaller.give(Signaller::Signal::Saved);
+        const qint64 took = timer.elapsed();
+        QVERIFY2(took < 100, qPrintable(QString::number(took))); // the touch thread does not wait for it
+        QTest::qWait(1200);
+        recorder.stop();
+        QTRY_COMPARE(finished.count(), 1);
+        const MemoSound sound = readMemo(file);
+        const auto loud = static_cast<double>(std::ranges::count_if(
+                              sound.samples, [](short each) { return std::abs(each) > 1500; })) /
+                          sound.rate;
+        QVERIFY2(loud > 0.05 && loud < 0.3, qPrintable(QString::number(loud)));
     }
 
 private:
