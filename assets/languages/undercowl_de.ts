@@ -7189,6 +7189,33 @@
     </message>
 </context>
 <context>
+    <name>LockBar</name>
+    <message>
+        <source>Now the button above, in the other corner.</source>
+        <translation>Jetzt die Taste oben, in der anderen Ecke.</translation>
+    </message>
+    <message>
+        <source>Locked. What is touched here does nothing; speaking works.</source>
+        <translation>Gesperrt. Berühren tut nichts; Sprechen geht.</translation>
+    </message>
+    <message>
+        <source>The first of two touches</source>
+        <translation>Die erste von zwei Berührungen</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Entsperren</translation>
+    </message>
+    <message>
+        <source>The second of two touches</source>
+        <translation>Die zweite von zwei Berührungen</translation>
+    </message>
+    <message>
+        <source>Unlock now</source>
+        <translation>Jetzt entsperren</translation>
+    </message>
+</context>
+<context>
     <name>LookOverPage</name>
     <message>
         <source>Look over</source>
@@ -7585,6 +7612,14 @@
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Water and stray touches do nothing then</source>
+        <translation>Wasser und zufällige Berührungen tun dann nichts</translation>
+    </message>
+    <message>
+        <source>Lock the screen</source>
+        <translation>Anzeige sperren</translation>
     </message>
 </context>
 <context>
@@ -9587,6 +9622,42 @@
         <source>By silence too</source>
         <translation>Auch durch Stille</translation>
     </message>
+    <message>
+        <source>The screen, while a job is open</source>
+        <translation>Der Bildschirm, solange ein Auftrag offen ist</translation>
+    </message>
+    <message>
+        <source>Stays on</source>
+        <translation>Bleibt an</translation>
+    </message>
+    <message>
+        <source>As the device</source>
+        <translation>Wie das Gerät</translation>
+    </message>
+    <message>
+        <source>It dims without a touch. The touch that wakes it does nothing else.</source>
+        <translation>Er wird ohne Berührung dunkler. Die Berührung, die ihn weckt, tut sonst nichts.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>After 1 min</source>
+        <translation>Nach 1 min</translation>
+    </message>
+    <message>
+        <source>After 2 min</source>
+        <translation>Nach 2 min</translation>
+    </message>
+    <message>
+        <source>After 5 min</source>
+        <translation>Nach 5 min</translation>
+    </message>
+    <message>
+        <source>Short tones for listening, recording, saved, refused</source>
+        <translation>Kurze Töne: hört zu, nimmt auf, gespeichert, abgelehnt</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9872,10 +9943,6 @@
         <translation>Zufügen</translation>
     </message>
     <message>
-        <source>Measure</source>
-        <translation>Messen</translation>
-    </message>
-    <message>
         <source>Steps so far</source>
         <translation>Bisherige Schritte</translation>
     </message>
@@ -9937,6 +10004,10 @@
     <message>
         <source>Routing, fluids, adjustment</source>
         <translation>Verlegung, Flüssigkeiten, Einstellung</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
     </message>
 </context>
 <context>
@@ -10102,6 +10173,18 @@
         <source>White paper is in the picture</source>
         <translation>Weißes Papier ist im Bild</translation>
     </message>
+    <message>
+        <source>This one is not sure. Say its colour.</source>
+        <translation>Dieses ist nicht sicher. Seine Farbe sagen.</translation>
+    </message>
+    <message>
+        <source>No wire is open any more.</source>
+        <translation>Kein Kabel ist mehr offen.</translation>
+    </message>
+    <message>
+        <source>Say the colour alone here. Terminal and function belong to the place.</source>
+        <translation>Hier nur die Farbe sagen. Kontakt und Aufgabe gehören zum Platz.</translation>
+    </message>
 </context>
 <context>
     <name>StrokePhoto</name>
@@ -10214,6 +10297,10 @@
         <source>Continues the entry from %1</source>
         <translation>Setzt die Eingabe von %1 fort</translation>
     </message>
+    <message>
+        <source>Open the job first, then say it again.</source>
+        <translation>Erst den Auftrag öffnen, dann noch einmal sagen.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInReason</name>
@@ -10268,14 +10355,6 @@
 <context>
     <name>TalkBar</name>
     <message>
-        <source>Listening: say it.</source>
-        <translation>Lauscht: sprechen.</translation>
-    </message>
-    <message>
-        <source>Microphone on. Say &quot;%1&quot; first.</source>
-        <translation>Mikrofon an. Erst &quot;%1&quot; sagen.</translation>
-    </message>
-    <message>
         <source>Hearing</source>
         <translation>Hört zu</translation>
     </message>
@@ -10305,6 +10384,14 @@
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>Lauscht: sprechen.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Mikrofon an. Erst &quot;%1&quot; sagen.</translation>
     </message>
 </context>
 <context>

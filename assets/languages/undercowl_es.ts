@@ -7189,6 +7189,33 @@
     </message>
 </context>
 <context>
+    <name>LockBar</name>
+    <message>
+        <source>Now the button above, in the other corner.</source>
+        <translation>Ahora el botón de arriba, en la otra esquina.</translation>
+    </message>
+    <message>
+        <source>Locked. What is touched here does nothing; speaking works.</source>
+        <translation>Bloqueado. Tocar no hace nada; hablar sí.</translation>
+    </message>
+    <message>
+        <source>The first of two touches</source>
+        <translation>El primero de dos toques</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Desbloquear</translation>
+    </message>
+    <message>
+        <source>The second of two touches</source>
+        <translation>El segundo de dos toques</translation>
+    </message>
+    <message>
+        <source>Unlock now</source>
+        <translation>Sí, desbloquear</translation>
+    </message>
+</context>
+<context>
     <name>LookOverPage</name>
     <message>
         <source>Look over</source>
@@ -7585,6 +7612,14 @@
     <message>
         <source>Back</source>
         <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Water and stray touches do nothing then</source>
+        <translation>El agua y los toques sin querer no hacen nada entonces</translation>
+    </message>
+    <message>
+        <source>Lock the screen</source>
+        <translation>Bloquear la pantalla</translation>
     </message>
 </context>
 <context>
@@ -9587,6 +9622,42 @@
         <source>By silence too</source>
         <translation>También con silencio</translation>
     </message>
+    <message>
+        <source>The screen, while a job is open</source>
+        <translation>La pantalla, mientras haya una orden abierta</translation>
+    </message>
+    <message>
+        <source>Stays on</source>
+        <translation>Sigue encendida</translation>
+    </message>
+    <message>
+        <source>As the device</source>
+        <translation>Como el aparato</translation>
+    </message>
+    <message>
+        <source>It dims without a touch. The touch that wakes it does nothing else.</source>
+        <translation>Baja sin toques. El toque que la despierta no hace nada más.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nunca</translation>
+    </message>
+    <message>
+        <source>After 1 min</source>
+        <translation>Tras 1 min</translation>
+    </message>
+    <message>
+        <source>After 2 min</source>
+        <translation>Tras 2 min</translation>
+    </message>
+    <message>
+        <source>After 5 min</source>
+        <translation>Tras 5 min</translation>
+    </message>
+    <message>
+        <source>Short tones for listening, recording, saved, refused</source>
+        <translation>Tonos breves: escucha, graba, guardado, rechazado</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9872,10 +9943,6 @@
         <translation>Añadir</translation>
     </message>
     <message>
-        <source>Measure</source>
-        <translation>Medir</translation>
-    </message>
-    <message>
         <source>Steps so far</source>
         <translation>Pasos hasta ahora</translation>
     </message>
@@ -9937,6 +10004,10 @@
     <message>
         <source>Routing, fluids, adjustment</source>
         <translation>Recorrido, fluidos, ajuste</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
     </message>
 </context>
 <context>
@@ -10102,6 +10173,18 @@
         <source>White paper is in the picture</source>
         <translation>Hay papel blanco en la imagen</translation>
     </message>
+    <message>
+        <source>This one is not sure. Say its colour.</source>
+        <translation>Este no es seguro. Decir su color.</translation>
+    </message>
+    <message>
+        <source>No wire is open any more.</source>
+        <translation>Ya no queda ningún cable abierto.</translation>
+    </message>
+    <message>
+        <source>Say the colour alone here. Terminal and function belong to the place.</source>
+        <translation>Aquí decir solo el color. Terminal y función van en la vía.</translation>
+    </message>
 </context>
 <context>
     <name>StrokePhoto</name>
@@ -10214,6 +10297,10 @@
         <source>Continues the entry from %1</source>
         <translation>Sigue la entrada de %1</translation>
     </message>
+    <message>
+        <source>Open the job first, then say it again.</source>
+        <translation>Primero abrir la orden y repetirlo.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInReason</name>
@@ -10268,14 +10355,6 @@
 <context>
     <name>TalkBar</name>
     <message>
-        <source>Listening: say it.</source>
-        <translation>Escuchando: hablar.</translation>
-    </message>
-    <message>
-        <source>Microphone on. Say &quot;%1&quot; first.</source>
-        <translation>Micrófono encendido. Decir antes &quot;%1&quot;.</translation>
-    </message>
-    <message>
         <source>Hearing</source>
         <translation>Oyendo</translation>
     </message>
@@ -10305,6 +10384,14 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>Escuchando: hablar.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Micrófono encendido. Decir antes &quot;%1&quot;.</translation>
     </message>
 </context>
 <context>

@@ -7189,6 +7189,33 @@
     </message>
 </context>
 <context>
+    <name>LockBar</name>
+    <message>
+        <source>Now the button above, in the other corner.</source>
+        <translation>Maintenant le bouton du haut, dans l&apos;autre coin.</translation>
+    </message>
+    <message>
+        <source>Locked. What is touched here does nothing; speaking works.</source>
+        <translation>Verrouillé. Toucher ne fait rien&#xa0;; parler marche.</translation>
+    </message>
+    <message>
+        <source>The first of two touches</source>
+        <translation>Le premier de deux appuis</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Déverrouiller</translation>
+    </message>
+    <message>
+        <source>The second of two touches</source>
+        <translation>Le second de deux appuis</translation>
+    </message>
+    <message>
+        <source>Unlock now</source>
+        <translation>Oui, déverrouiller</translation>
+    </message>
+</context>
+<context>
     <name>LookOverPage</name>
     <message>
         <source>Look over</source>
@@ -7585,6 +7612,14 @@
     <message>
         <source>Back</source>
         <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Water and stray touches do nothing then</source>
+        <translation>L&apos;eau et les appuis involontaires ne font alors rien</translation>
+    </message>
+    <message>
+        <source>Lock the screen</source>
+        <translation>Verrouiller l&apos;écran</translation>
     </message>
 </context>
 <context>
@@ -9587,6 +9622,42 @@
         <source>By silence too</source>
         <translation>Par le silence aussi</translation>
     </message>
+    <message>
+        <source>The screen, while a job is open</source>
+        <translation>L&apos;écran, tant qu&apos;un dossier est ouvert</translation>
+    </message>
+    <message>
+        <source>Stays on</source>
+        <translation>Reste allumé</translation>
+    </message>
+    <message>
+        <source>As the device</source>
+        <translation>Comme l&apos;appareil</translation>
+    </message>
+    <message>
+        <source>It dims without a touch. The touch that wakes it does nothing else.</source>
+        <translation>Il baisse sans appui. L&apos;appui qui le réveille ne fait rien d&apos;autre.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Jamais</translation>
+    </message>
+    <message>
+        <source>After 1 min</source>
+        <translation>Après 1 min</translation>
+    </message>
+    <message>
+        <source>After 2 min</source>
+        <translation>Après 2 min</translation>
+    </message>
+    <message>
+        <source>After 5 min</source>
+        <translation>Après 5 min</translation>
+    </message>
+    <message>
+        <source>Short tones for listening, recording, saved, refused</source>
+        <translation>Sons brefs&#xa0;: écoute, enregistre, gardé, refusé</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9872,10 +9943,6 @@
         <translation>Ajouter</translation>
     </message>
     <message>
-        <source>Measure</source>
-        <translation>Mesurer</translation>
-    </message>
-    <message>
         <source>Steps so far</source>
         <translation>Étapes jusqu&apos;ici</translation>
     </message>
@@ -9937,6 +10004,10 @@
     <message>
         <source>Routing, fluids, adjustment</source>
         <translation>Passage, fluides, réglage</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Mesurer</translation>
     </message>
 </context>
 <context>
@@ -10102,6 +10173,18 @@
         <source>White paper is in the picture</source>
         <translation>Du papier blanc est dans l&apos;image</translation>
     </message>
+    <message>
+        <source>This one is not sure. Say its colour.</source>
+        <translation>Celui-ci n&apos;est pas sûr. Dire sa couleur.</translation>
+    </message>
+    <message>
+        <source>No wire is open any more.</source>
+        <translation>Plus aucun fil n&apos;est ouvert.</translation>
+    </message>
+    <message>
+        <source>Say the colour alone here. Terminal and function belong to the place.</source>
+        <translation>Ici, dire la couleur seule. Cosse et fonction vont à la voie.</translation>
+    </message>
 </context>
 <context>
     <name>StrokePhoto</name>
@@ -10214,6 +10297,10 @@
         <source>Continues the entry from %1</source>
         <translation>Reprend l&apos;entrée de %1</translation>
     </message>
+    <message>
+        <source>Open the job first, then say it again.</source>
+        <translation>D&apos;abord ouvrir le dossier, puis le redire.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInReason</name>
@@ -10268,14 +10355,6 @@
 <context>
     <name>TalkBar</name>
     <message>
-        <source>Listening: say it.</source>
-        <translation>À l&apos;écoute&#xa0;: parler.</translation>
-    </message>
-    <message>
-        <source>Microphone on. Say &quot;%1&quot; first.</source>
-        <translation>Micro allumé. Dire d&apos;abord &quot;%1&quot;.</translation>
-    </message>
-    <message>
         <source>Hearing</source>
         <translation>Écoute</translation>
     </message>
@@ -10305,6 +10384,14 @@
     <message>
         <source>Undo</source>
         <translation>Annuler</translation>
+    </message>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>À l&apos;écoute&#xa0;: parler.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Micro allumé. Dire d&apos;abord &quot;%1&quot;.</translation>
     </message>
 </context>
 <context>

@@ -7189,6 +7189,33 @@
     </message>
 </context>
 <context>
+    <name>LockBar</name>
+    <message>
+        <source>Now the button above, in the other corner.</source>
+        <translation>Ora il tasto in alto, nell&apos;altro angolo.</translation>
+    </message>
+    <message>
+        <source>Locked. What is touched here does nothing; speaking works.</source>
+        <translation>Bloccato. Toccare non fa nulla; parlare sì.</translation>
+    </message>
+    <message>
+        <source>The first of two touches</source>
+        <translation>Il primo di due tocchi</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Sblocca</translation>
+    </message>
+    <message>
+        <source>The second of two touches</source>
+        <translation>Il secondo di due tocchi</translation>
+    </message>
+    <message>
+        <source>Unlock now</source>
+        <translation>Sblocca ora</translation>
+    </message>
+</context>
+<context>
     <name>LookOverPage</name>
     <message>
         <source>Look over</source>
@@ -7585,6 +7612,14 @@
     <message>
         <source>Back</source>
         <translation>Indietro</translation>
+    </message>
+    <message>
+        <source>Water and stray touches do nothing then</source>
+        <translation>Acqua e tocchi casuali poi non fanno nulla</translation>
+    </message>
+    <message>
+        <source>Lock the screen</source>
+        <translation>Blocca lo schermo</translation>
     </message>
 </context>
 <context>
@@ -9587,6 +9622,42 @@
         <source>By silence too</source>
         <translation>Anche col silenzio</translation>
     </message>
+    <message>
+        <source>The screen, while a job is open</source>
+        <translation>Lo schermo, finché una commessa è aperta</translation>
+    </message>
+    <message>
+        <source>Stays on</source>
+        <translation>Resta acceso</translation>
+    </message>
+    <message>
+        <source>As the device</source>
+        <translation>Come il dispositivo</translation>
+    </message>
+    <message>
+        <source>It dims without a touch. The touch that wakes it does nothing else.</source>
+        <translation>Si abbassa senza tocchi. Il tocco che lo sveglia non fa altro.</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>After 1 min</source>
+        <translation>Dopo 1 min</translation>
+    </message>
+    <message>
+        <source>After 2 min</source>
+        <translation>Dopo 2 min</translation>
+    </message>
+    <message>
+        <source>After 5 min</source>
+        <translation>Dopo 5 min</translation>
+    </message>
+    <message>
+        <source>Short tones for listening, recording, saved, refused</source>
+        <translation>Suoni brevi: ascolta, registra, salvato, rifiutato</translation>
+    </message>
 </context>
 <context>
     <name>SeverityMark</name>
@@ -9872,10 +9943,6 @@
         <translation>Aggiungi</translation>
     </message>
     <message>
-        <source>Measure</source>
-        <translation>Misura</translation>
-    </message>
-    <message>
         <source>Steps so far</source>
         <translation>Passi finora</translation>
     </message>
@@ -9937,6 +10004,10 @@
     <message>
         <source>Routing, fluids, adjustment</source>
         <translation>Percorso, fluidi, regolazione</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Misura</translation>
     </message>
 </context>
 <context>
@@ -10102,6 +10173,18 @@
         <source>White paper is in the picture</source>
         <translation>C&apos;è carta bianca nella foto</translation>
     </message>
+    <message>
+        <source>This one is not sure. Say its colour.</source>
+        <translation>Questo non è sicuro. Dire il suo colore.</translation>
+    </message>
+    <message>
+        <source>No wire is open any more.</source>
+        <translation>Nessun filo è più aperto.</translation>
+    </message>
+    <message>
+        <source>Say the colour alone here. Terminal and function belong to the place.</source>
+        <translation>Qui dire solo il colore. Terminale e funzione vanno alla via.</translation>
+    </message>
 </context>
 <context>
     <name>StrokePhoto</name>
@@ -10214,6 +10297,10 @@
         <source>Continues the entry from %1</source>
         <translation>Continua l&apos;inserimento da %1</translation>
     </message>
+    <message>
+        <source>Open the job first, then say it again.</source>
+        <translation>Prima aprire la commessa, poi ripetere.</translation>
+    </message>
 </context>
 <context>
     <name>TakeInReason</name>
@@ -10268,14 +10355,6 @@
 <context>
     <name>TalkBar</name>
     <message>
-        <source>Listening: say it.</source>
-        <translation>In ascolto: parla.</translation>
-    </message>
-    <message>
-        <source>Microphone on. Say &quot;%1&quot; first.</source>
-        <translation>Microfono acceso. Prima dire &quot;%1&quot;.</translation>
-    </message>
-    <message>
         <source>Hearing</source>
         <translation>Ascolto</translation>
     </message>
@@ -10305,6 +10384,14 @@
     <message>
         <source>Undo</source>
         <translation>Annulla</translation>
+    </message>
+    <message>
+        <source>Listening: say it.</source>
+        <translation>In ascolto: parla.</translation>
+    </message>
+    <message>
+        <source>Microphone on. Say &quot;%1&quot; first.</source>
+        <translation>Microfono acceso. Prima dire &quot;%1&quot;.</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,8 @@
 #include "platform/listener/devicelistener.h"
 #include "platform/memo/devicememo.h"
 #include "platform/plugins/plugin.h"
+#include "platform/screen/devicescreen.h"
+#include "platform/signals/devicesignaller.h"
 #include "platform/speaker/devicespeaker.h"
 #include "qml/backup/rollingcopy.h"
 #include "qml/language/catalogue.h"
@@ -70,6 +72,8 @@ App::App(const AppWanted& wanted)
     listener_ = std::make_unique<DeviceListener>();
     recorder_ = std::make_unique<DeviceRecorder>();
     player_ = std::make_unique<DevicePlayer>();
+    screen_ = std::make_unique<DeviceScreen>();
+    signaller_ = std::make_unique<DeviceSignaller>();
     ui::Typefaces::load();
     QVariantMap properties = wanted.look;
     properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
@@ -81,6 +85,10 @@ App::App(const AppWanted& wanted)
     properties.insert(QStringLiteral("recorder"),
                       QVariant::fromValue(static_cast<Recorder*>(recorder_.get())));
     properties.insert(QStringLiteral("player"), QVariant::fromValue(static_cast<Player*>(player_.get())));
+    properties.insert(QStringLiteral("deviceScreen"),
+                      QVariant::fromValue(static_cast<Screen*>(screen_.get())));
+    properties.insert(QStringLiteral("signaller"),
+                      QVariant::fromValue(static_cast<Signaller*>(signaller_.get())));
     properties.insert(QStringLiteral("pictures"), wanted.pictures);
     engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine_.setInitialProperties(properties);
@@ -94,7 +102,7 @@ App::App(const AppWanted& wanted)
                 QTimer::singleShot(untilWarming, qApp, [] {
                     QThreadPool::globalInstance()->start([] {
                         for (const char* name :
-                             {"camera", "eye", "speaker", "listener", "memo", "records", "level"})
+                             {"camera", "eye", "speaker", "listener", "memo", "signals", "records", "level"})
                             warmPlugin(QString::fromLatin1(name));
                     });
                 });

@@ -24,6 +24,8 @@ class DeviceLevel;
 class DeviceListener;
 class DevicePlayer;
 class DeviceRecorder;
+class DeviceScreen;
+class DeviceSignaller;
 class DeviceSpeaker;
 
 struct AppWanted {
@@ -55,6 +57,8 @@ private:
     std::unique_ptr<DeviceListener> listener_;
     std::unique_ptr<DeviceRecorder> recorder_;
     std::unique_ptr<DevicePlayer> player_;
+    std::unique_ptr<DeviceScreen> screen_;
+    std::unique_ptr<DeviceSignaller> signaller_;
     QQmlApplicationEngine engine_; // after those that its screens use, so that the screens end first
 };
 

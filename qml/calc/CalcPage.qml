@@ -14,6 +14,7 @@ ShopPage {
 
     readonly property bool entering: view.key !== ""
 
+    listPage: "CalcListPage"
     title: entering ? view.label : view.title
     footer: [
         Keypad {

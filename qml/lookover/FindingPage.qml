@@ -14,6 +14,7 @@ ShopPage {
     property string suggestion: ""
     readonly property list<string> severities: ["unsafe", "soon", "note"]
 
+    listPage: "LookOverPage"
     title: finding === "" ? qsTr("New finding") : qsTr("Correct the finding")
     footer: ActionButton {
         kind: ActionButton.Main

@@ -17,6 +17,7 @@ ShopPage {
             draft.fill(view.known(instrument));
     }
 
+    listPage: "InstrumentsPage"
     title: instrument === "" ? qsTr("New instrument") : qsTr("Instrument")
     footer: [
         ActionButton {

@@ -27,6 +27,7 @@ ShopPage {
             root.panel = "setup";
     }
 
+    listPage: "ReadingsPage"
     title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
     footer: [
         Keypad {
@@ -50,6 +51,7 @@ ShopPage {
                     }
                 })
             page: root
+            takesBack: measure.heard
             tall: true
             values: ["reading"]
             wanted: root.entering

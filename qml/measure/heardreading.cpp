@@ -91,8 +91,9 @@ void MeasureView::hear(const QString& what, const QString& digits, const QString
 bool MeasureView::unhear() {
     if (draft_ == nullptr || beforeHeard_.empty())
         return false;
-    draft_->replace(beforeHeard_.back());
-    beforeHeard_.pop_back();
+    const QVariantMap before = std::move(beforeHeard_.back());
+    beforeHeard_.pop_back(); // first, for the draft tells everybody
+    draft_->replace(before);
     return true;
 }
 

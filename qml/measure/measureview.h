@@ -50,6 +50,7 @@ class MeasureView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QString verdict READ verdict NOTIFY judged)
     Q_PROPERTY(QString reason READ reason NOTIFY judged)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY judged)
+    Q_PROPERTY(bool heard READ heard NOTIFY judged)
     Q_PROPERTY(QStringList working READ working NOTIFY judged)
     Q_PROPERTY(undercowl::ui::Band* band READ band CONSTANT)
     Q_PROPERTY(undercowl::ui::Curve* course READ course CONSTANT)
@@ -82,6 +83,7 @@ public:
     [[nodiscard]] QStringList working() const { return working_; }
     [[nodiscard]] Band* band() { return &band_; }
     [[nodiscard]] Curve* course() { return &course_; }
+    [[nodiscard]] bool heard() const { return !beforeHeard_.empty(); } // there is something to unhear()
     [[nodiscard]] LineModel* aside() { return &aside_; }
     [[nodiscard]] LineModel* proposals() { return &proposals_; }
     [[nodiscard]] LineModel* readings() { return &readings_; }

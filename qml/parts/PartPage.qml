@@ -10,6 +10,7 @@ ShopPage {
 
     property string part: ""
 
+    listPage: "PartsPage"
     title: view.title
     footer: [
         ActionButton {

@@ -27,8 +27,8 @@ ShopPage {
             aside: home.lastMachine
             enabled: home.lastJobId !== ""
             iconName: "camera"
-            kind: ActionButton.Main
             lift: true
+            main: !root.aList // the detail beside it has the main action
             text: qsTr("Photo")
             width: parent.width
 
@@ -204,6 +204,7 @@ ShopPage {
                 lineId: entry.lineId
                 mark: entry.mark
                 more: entry.more
+                open: root.aList && entry.lineId === root.session.jobId
                 title: entry.title
                 width: parent.width
 

@@ -17,6 +17,7 @@ ShopPage {
     }
 
     aside: job.number
+    listPage: "HomePage"
     title: job.machine
     footer: [
         JobActions {

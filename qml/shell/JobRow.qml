@@ -13,6 +13,7 @@ Pressable {
     required property string more
     required property string aside
     required property string mark
+    property bool open: false // its job is the one beside the list
     property bool done: false // handed over: no photo is taken of it by mistake
 
     signal chosen(id: string)
@@ -24,8 +25,8 @@ Pressable {
     text: title
 
     background: Rectangle {
-        border.color: root.mark === "unsafe" ? Theme.stop : Theme.line
-        border.width: root.mark === "unsafe" ? Theme.stroke : Theme.mode === "night" ? 0 : Theme.hairline
+        border.color: root.open ? Theme.act : root.mark === "unsafe" ? Theme.stop : Theme.line
+        border.width: root.open ? Theme.stroke * 2 : root.mark === "unsafe" ? Theme.stroke : Theme.mode === "night" ? 0 : Theme.hairline
         color: root.down ? Theme.pressed : Theme.panel
         radius: Theme.corner
 

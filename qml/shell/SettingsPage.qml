@@ -10,6 +10,7 @@ ShopPage {
 
     readonly property list<string> themes: ["night", "day", "sun"]
     readonly property list<real> scales: [1, 1.25, 1.5, 2]
+    readonly property list<real> waits: [0, 1, 2, 5]
     readonly property list<real> paces: [0, 0.3, 0.6, 0.9]
 
     title: qsTr("Settings")
@@ -61,6 +62,33 @@ ShopPage {
         width: parent.width
 
         onChosen: index => settings.leftHanded = index === 1
+    }
+
+    Choice {
+        current: settings.staysOn ? 0 : 1
+        label: qsTr("The screen, while a job is open")
+        options: [qsTr("Stays on"), qsTr("As the device")]
+        width: parent.width
+
+        onChosen: index => settings.staysOn = index === 0
+    }
+
+    Choice {
+        current: root.waits.indexOf(settings.dimAfter)
+        label: qsTr("It dims without a touch. The touch that wakes it does nothing else.")
+        options: [qsTr("Never"), qsTr("After 1 min"), qsTr("After 2 min"), qsTr("After 5 min")]
+        width: parent.width
+
+        onChosen: index => settings.dimAfter = root.waits[index]
+    }
+
+    Choice {
+        current: settings.sounds ? 1 : 0
+        label: qsTr("Short tones for listening, recording, saved, refused")
+        options: [qsTr("Off"), qsTr("On")]
+        width: parent.width
+
+        onChosen: index => settings.sounds = index === 1
     }
 
     Choice {

@@ -5,11 +5,18 @@
 //   speaker, listener   the device's voice, and its microphone and ear; null where there is none
 //   recorder, player    the same for memos
 //   title, aside, canGoBack
+//   listPage    the page that stands beside this one where there is room, by its file name: what this one is a detail of
+//   aList       this is such a page beside its detail
+//   lockable    the head has the button that locks the glass; see Glass
+//   voiceSlot   stands above the actions, and stays while the glass is locked: for speaking
 //   body        children stand in a column that scrolls
 //   footer      items below the body: the actions
 //   opens(page, properties)   another page is wanted, by its file name without ".qml"
 //   leaves()                  the one way out: the arrow, the system's back, Escape
+//   refuses()                 what was said could not be taken: the window shows it at its edge
 //   leaving()                 about to go: pages commit what is being typed
+// Qt 6.4 cannot bind a component to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -25,15 +32,21 @@ FocusScope {
     property string title: ""
     property string aside: ""
     property bool canGoBack: true
+    property string listPage: ""
+    property bool aList: false
+    property bool lockable: canGoBack && session.jobId !== ""
     property alias tools: header.tools
-    property alias footer: actions.data
+    property alias footer: ways.data
     property alias scroller: page
-    readonly property bool beside: Theme.wide && actions.visibleChildren.length > 0
-    readonly property real side: Theme.handWidth + Theme.margin
+    readonly property Item voiceSlot: voice
+    readonly property bool beside: width >= Theme.besideFrom && (ways.visibleChildren.length > 0 || voice.visibleChildren.length > 0 || Glass.locked)
+    readonly property real hand: Theme.handWidth(width)
+    readonly property real side: hand + Theme.margin
     default property alias body: page.content
 
     signal opens(page: string, properties: var)
     signal leaves
+    signal refuses
     signal leaving
 
     PageHeader {
@@ -41,10 +54,15 @@ FocusScope {
 
         aside: root.aside
         canGoBack: root.canGoBack
+        canLock: root.lockable
         title: root.title
         width: parent.width
 
         onBack: root.leaves()
+        onLocks: {
+            root.leaving(); // what is being typed is not left hanging
+            Glass.locked = true;
+        }
     }
 
     Scroller {
@@ -62,7 +80,37 @@ FocusScope {
         anchors.bottom: parent.bottom
         anchors.bottomMargin: height > 0 ? Theme.margin : 0
         spacing: Theme.targetGap
-        width: root.beside ? Theme.handWidth : Math.min(root.width - 2 * Theme.margin, Theme.readingWidth)
+        width: root.beside ? root.hand : Math.min(root.width - 2 * Theme.margin, Theme.readingWidth)
         x: !root.beside ? (root.width - width) / 2 : Theme.leftHanded ? Theme.margin : root.width - width - Theme.margin
+
+        Column {
+            id: voice
+
+            spacing: Theme.targetGap
+            width: parent.width
+        }
+
+        Loader {
+            active: Glass.locked && root.visible && !root.aList
+            height: active ? implicitHeight : 0
+            width: parent.width
+
+            sourceComponent: LockBar {
+                corner: root
+            }
+
+            onActiveChanged: {
+                if (!active && root.visible)
+                    root.forceActiveFocus();
+            }
+        }
+
+        Column {
+            id: ways
+
+            spacing: Theme.targetGap
+            visible: !Glass.locked
+            width: parent.width
+        }
     }
 }

@@ -16,6 +16,8 @@ AppWindow {
     property Listener listener
     property Recorder recorder
     property Player player
+    property DeviceScreen deviceScreen
+    property Signaller signaller
     property string pictures: ""
 
     function show(page: string, properties: var) {
@@ -37,7 +39,15 @@ AppWindow {
             return;
         item.opens.connect(root.show);
         item.leaves.connect(root.leave);
+        item.refuses.connect(() => edge.refuse(root.speaker !== null));
         item.forceActiveFocus();
+    }
+
+    // What is chosen in a list takes the place of the detail beside it.
+    function swap(page: string, properties: var) {
+        if (stack.depth > 1)
+            leave();
+        show(page, properties);
     }
 
     function leave() {
@@ -59,6 +69,7 @@ AppWindow {
     Component.onCompleted: {
         Theme.leftHanded = Qt.binding(() => settings.leftHanded);
         Theme.reduceMotion = Qt.binding(() => settings.calm);
+        Glass.dimAfter = Qt.binding(() => settings.dimAfter);
     }
     onClosing: session.flush()
 
@@ -82,12 +93,18 @@ AppWindow {
         when: settings.textScale > 1
     }
 
+    Binding {
+        property: "awake"
+        target: root.deviceScreen
+        // On the list of jobs the phone may sleep as ever.
+        value: settings.staysOn && stack.depth > 1 && root.session.jobId !== "" && Qt.application.state === Qt.ApplicationActive
+        when: root.deviceScreen !== null
+    }
+
     T.StackView {
         id: stack
 
         anchors.bottom: problem.top
-        anchors.left: parent.left
-        anchors.right: parent.right
         anchors.top: parent.top
         focus: true
         initialItem: HomePage {
@@ -95,10 +112,55 @@ AppWindow {
 
             onOpens: (page, properties) => root.show(page, properties)
         }
+        width: parent.width - side.width
+        x: Theme.leftHanded ? 0 : side.width
         popExit: Transition {} // with no transition at all, Qt 6.4 keeps every page that was left
 
         Keys.onBackPressed: root.leave()
         Keys.onEscapePressed: root.leave()
+    }
+
+    Loader {
+        id: side
+
+        readonly property ShopPage detail: stack.currentItem as ShopPage
+        readonly property string wanted: Theme.split && detail !== null ? detail.listPage : ""
+        property string shown: ""
+
+        // Not at once: the list that a touch comes from is not to go within that touch.
+        function follow() {
+            if (wanted === shown)
+                return;
+            shown = wanted;
+            if (wanted === "")
+                source = "";
+            else
+                setSource("qrc:/qt/qml/Undercowl/" + wanted + ".qml", {
+                    "aList": true,
+                    "canGoBack": false,
+                    "session": root.session
+                });
+        }
+
+        anchors.bottom: problem.top
+        anchors.top: parent.top
+        width: shown === "" ? 0 : Theme.listWidth
+        x: Theme.leftHanded ? parent.width - width : 0
+
+        onLoaded: {
+            const page = item as ShopPage;
+            page.opens.connect(root.swap);
+            page.leaves.connect(root.leave);
+        }
+        onWantedChanged: Qt.callLater(follow)
+
+        Rectangle {
+            color: Theme.line
+            height: parent.height
+            visible: side.shown !== ""
+            width: Theme.hairline
+            x: Theme.leftHanded ? 0 : parent.width - width
+        }
     }
 
     ProblemPanel {
@@ -115,6 +177,19 @@ AppWindow {
         anchors.bottom: parent.bottom
         session: root.session
         width: parent.width
+    }
+
+    EdgeSignals {
+        id: edge
+
+        anchors.fill: parent
+        audible: settings.sounds
+        handsFree: settings.handsFree
+        listener: root.listener
+        recorder: root.recorder
+        session: root.session
+        signaller: root.signaller
+        z: 1
     }
 
     Loader {

@@ -13,10 +13,11 @@ namespace undercowl::ui {
 namespace {
 
 // Settings that the shell reads at its start; each is an empty text until it is chosen.
-constexpr std::array settingNames{"theme",        "text-scale", "hand",     "motion",    "pictures",
-                                  "backup-place", "location",   "slowness", "measuring", "fluid-days",
-                                  "currency",     "hour-rate",  "tax",      "vision",    "vision-degree",
-                                  "language",     "voice",      "memo-end", "hands-free"};
+constexpr std::array settingNames{"theme",        "text-scale", "hand",     "motion",     "pictures",
+                                  "backup-place", "location",   "slowness", "measuring",  "fluid-days",
+                                  "currency",     "hour-rate",  "tax",      "vision",     "vision-degree",
+                                  "language",     "voice",      "memo-end", "hands-free", "screen",
+                                  "dim-after",    "sounds"};
 
 } // namespace
 

@@ -48,6 +48,10 @@ bool ShopSettings::english() {
     return Catalogue::shown()->code() == languageCodes().front();
 }
 
+double ShopSettings::dimAfter() const {
+    return std::clamp(setting("dim-after").toDouble(), 0.0, 60.0); // 0 where nothing is set
+}
+
 double ShopSettings::slowness() const {
     return std::clamp(setting("slowness").toDouble(), 0.0, 1.0); // 0 where nothing is set
 }

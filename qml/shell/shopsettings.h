@@ -27,6 +27,9 @@ class ShopSettings : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QStringList languages READ languages NOTIFY changed)
     Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY changed)
     Q_PROPERTY(bool english READ english NOTIFY changed)
+    Q_PROPERTY(bool staysOn READ staysOn WRITE setStaysOn NOTIFY changed)
+    Q_PROPERTY(double dimAfter READ dimAfter WRITE setDimAfter NOTIFY changed)
+    Q_PROPERTY(bool sounds READ sounds WRITE setSounds NOTIFY changed)
     Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
 
 public:
@@ -64,6 +67,19 @@ public:
     [[nodiscard]] bool memoEndsBySilence() const { return setting("memo-end") == u"silence"; }
     void setMemoEndsBySilence(bool ends) {
         session_->set(QStringLiteral("memo-end"), ends ? QStringLiteral("silence") : QStringLiteral("touch"));
+    }
+    // The screen is not put out while a job is open; on until it is switched off.
+    [[nodiscard]] bool staysOn() const { return setting("screen") != u"as the device"; }
+    void setStaysOn(bool on) {
+        session_->set(QStringLiteral("screen"),
+                      on ? QStringLiteral("stays on") : QStringLiteral("as the device"));
+    }
+    [[nodiscard]] double dimAfter() const; // minutes without a touch; 0, as until it is chosen: never
+    void setDimAfter(double minutes) { session_->set(QStringLiteral("dim-after"), QString::number(minutes)); }
+    // Tones and vibration for what the eye misses; on until they are switched off.
+    [[nodiscard]] bool sounds() const { return setting("sounds") != u"off"; }
+    void setSounds(bool on) {
+        session_->set(QStringLiteral("sounds"), on ? QStringLiteral("on") : QStringLiteral("off"));
     }
     [[nodiscard]] bool calm() const { return setting("motion") == u"none"; } // no movement on the screen
     void setCalm(bool calm) {

@@ -104,6 +104,7 @@ ShopPage {
                     "undo": () => root.takeBack()
                 })
             page: root
+            takesBack: root.bagHeard
             values: ["bag"]
             wanted: root.panel !== "hardware"
             width: parent.width
@@ -129,18 +130,6 @@ ShopPage {
         TalkTool {
             page: root
             visible: root.panel === "" && root.listener !== null
-        },
-        IconButton {
-            iconName: "gauge"
-            text: qsTr("Measure")
-            visible: root.panel === ""
-
-            onTriggered: {
-                root.leaving();
-                root.opens("MeasurePage", {
-                    "about": strip.claim()
-                });
-            }
         },
         IconButton {
             iconName: "list"
@@ -173,6 +162,12 @@ ShopPage {
         width: parent.width
 
         onDetails: root.panel = "details"
+        onMeasures: {
+            root.leaving();
+            root.opens("MeasurePage", {
+                "about": strip.claim()
+            });
+        }
         onMemo: root.memo(false)
         onPlaces: index => {
             strip.piece = index;

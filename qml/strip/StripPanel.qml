@@ -13,6 +13,7 @@ Column {
     required property ShopPage page
 
     signal memo
+    signal measures
     signal places(index: int)
     signal details
 
@@ -125,12 +126,29 @@ Column {
         onEdited: text => root.strip.setNote(text)
     }
 
-    ActionButton {
-        iconName: "memo"
-        text: qsTr("Memo")
+    Row {
+        id: ways
+
+        readonly property real half: (width - spacing) / 2
+
+        spacing: Theme.targetGap
         width: parent.width
 
-        onTriggered: root.memo()
+        ActionButton {
+            iconName: "memo"
+            text: qsTr("Memo")
+            width: ways.half
+
+            onTriggered: root.memo()
+        }
+
+        ActionButton {
+            iconName: "gauge"
+            text: qsTr("Measure")
+            width: ways.half
+
+            onTriggered: root.measures()
+        }
     }
 
     ActionButton {

@@ -1,9 +1,12 @@
-// The window that screens live in: tells the theme how big it is and paints the ground.
+// The window that screens live in: tells the theme how big it is, paints the ground and lies on it what a dim screen needs.
 //
-//   theme       "night", "day" or "sun"
+//   theme       "night", "day" or "sun"; a dim screen is night
 //   textScale   1 to 2
+// Qt 6.4 cannot bind a component to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import QtQuick.Templates as T
+import Undercowl.Style
 
 T.ApplicationWindow {
     id: root
@@ -16,9 +19,20 @@ T.ApplicationWindow {
     font.pixelSize: Theme.textSize
 
     Component.onCompleted: {
-        Theme.mode = Qt.binding(() => root.theme);
+        Glass.window = root;
+        Theme.mode = Qt.binding(() => Glass.dimmed ? "night" : root.theme);
         Theme.textScale = Qt.binding(() => root.textScale);
         Theme.windowHeight = Qt.binding(() => root.height);
         Theme.windowWidth = Qt.binding(() => root.width);
+    }
+
+    Loader {
+        active: Glass.dimmed
+        anchors.fill: parent
+        z: 2 // over everything
+
+        sourceComponent: Rectangle {
+            color: Theme.dimness
+        }
     }
 }

@@ -1,10 +1,12 @@
-// The head of a page: the way back, what the page is, and a few words at the other end.
+// The head of a page: the way back, what the page is, and a few words at the other end or, where that is narrow, below.
 //
 //   title      what the page is about
 //   aside      such as "3 / 6" or a job's number
 //   canGoBack  whether the arrow is shown
+//   canLock    whether the button that locks the glass is shown; it has the same place on every page
 //   tools      children stand at the far end, such as IconButtons
 //   back()     the arrow was tapped; the one way to leave, as the system's back
+//   locks()    the glass is to be locked
 // Qt 6.4 cannot bind a component to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -15,11 +17,18 @@ Item {
     property string title: ""
     property string aside: ""
     property bool canGoBack: true
+    property bool canLock: false
     default property alias tools: toolRow.data
 
-    signal back
+    readonly property real from: arrow.visible ? arrow.x + arrow.width + Theme.grid * 2 : Theme.margin
+    readonly property real room: toolRow.x - (toolRow.width > 0 || canLock ? Theme.grid : Theme.margin) - from
+    readonly property bool stacked: aside !== "" && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room
+                                    && (small.advanceWidth <= room || small.advanceWidth > 1.8 * (room - remark.implicitWidth))
 
-    implicitHeight: Math.max(Theme.touch, heading.implicitHeight) + Theme.grid * 2
+    signal back
+    signal locks
+
+    implicitHeight: Math.max(Theme.touch, heading.implicitHeight + (stacked ? remark.implicitHeight : 0)) + Theme.grid * 2
     implicitWidth: Theme.liftKeyWidth * 3
 
     Loader {
@@ -42,19 +51,17 @@ Item {
         id: heading
 
         Accessible.role: Accessible.Heading
-        anchors.left: arrow.visible ? arrow.right : parent.left
-        anchors.leftMargin: arrow.visible ? Theme.grid * 2 : Theme.margin
-        anchors.right: remark.left
-        anchors.rightMargin: Theme.grid * 2
-        anchors.verticalCenter: parent.verticalCenter
         // A long name takes a second line of smaller words, not a higher head.
-        font.pixelSize: metrics.advanceWidth > width ? Theme.textSize : Theme.titleSize
+        font.pixelSize: root.stacked || large.advanceWidth > width ? Theme.textSize : Theme.titleSize
         kind: Label.Title
         text: root.title
+        width: root.room - (root.stacked || root.aside === "" ? 0 : remark.width + Theme.grid * 2)
+        x: root.from
+        y: (root.height - height - (root.stacked ? remark.height : 0)) / 2
     }
 
     TextMetrics {
-        id: metrics
+        id: large
 
         font.family: Theme.family
         font.pixelSize: Theme.titleSize
@@ -62,23 +69,49 @@ Item {
         text: root.title
     }
 
+    TextMetrics {
+        id: small
+
+        font.family: Theme.family
+        font.pixelSize: Theme.textSize
+        font.weight: Font.Bold
+        text: root.title
+    }
+
     Label {
         id: remark
 
-        anchors.right: toolRow.left
-        anchors.rightMargin: toolRow.width > 0 ? Theme.grid : Theme.margin
-        anchors.verticalCenter: parent.verticalCenter
         kind: Label.Aside
         mono: true
         text: root.aside
-        width: Math.min(implicitWidth, root.width / 3)
+        width: Math.min(implicitWidth, root.stacked ? root.room : root.width / 3)
+        x: root.stacked ? root.from : root.from + root.room - width
+        y: root.stacked ? heading.y + heading.height : (root.height - height) / 2
     }
 
     Row {
         id: toolRow
 
-        anchors.right: parent.right
+        anchors.right: lock.visible ? lock.left : parent.right
+        anchors.rightMargin: lock.visible && width > 0 ? Theme.grid * 2 : 0
         anchors.verticalCenter: parent.verticalCenter
         spacing: Theme.grid * 2
+    }
+
+    Loader {
+        id: lock
+
+        active: root.canLock
+        anchors.right: parent.right
+        anchors.verticalCenter: parent.verticalCenter
+        visible: active
+
+        sourceComponent: IconButton {
+            description: qsTr("Water and stray touches do nothing then")
+            iconName: "lock"
+            text: qsTr("Lock the screen")
+
+            onTriggered: root.locks()
+        }
     }
 }

@@ -1,29 +1,27 @@
 // What every button is made of: one tap is one action.
 //
 //   busy          the action is under way: further taps are ignored, and the control shows it
-//   tapGuard      a second tap within so many milliseconds is ignored; 0 for keys that are typed fast
+//   tapGuard      a second tap within so many milliseconds is ignored, see Glass; 0 for keys that are typed fast
+//   throughLock   it works while the glass is locked; constant
 //   description   for screen readers, what happens
 //   triggered()   use this instead of clicked(): guarded, from touch, mouse, keyboard or screen reader
 import QtQuick
 import QtQuick.Templates as T
+import Undercowl.Style
 
 T.AbstractButton {
     id: root
 
     property bool busy: false
     property int tapGuard: Theme.tapGuard
+    property bool throughLock: false
     property string description: ""
-    property double lastTap: 0
 
     signal triggered
 
     function act() {
-        // The clock may be set back meanwhile, which must not lock the button.
-        const now = Date.now();
-        if (busy || Math.abs(now - lastTap) < tapGuard)
-            return;
-        lastTap = now;
-        triggered();
+        if (!busy && Glass.takes(root, tapGuard))
+            triggered();
     }
 
     Accessible.description: busy ? qsTr("Working") : description
@@ -36,7 +34,15 @@ T.AbstractButton {
     implicitWidth: Math.max(Theme.touch, implicitContentWidth + leftPadding + rightPadding)
 
     Accessible.onPressAction: root.act()
-    Keys.onEnterPressed: root.act()
-    Keys.onReturnPressed: root.act()
+    // A key that is held down is one action.
+    Keys.onEnterPressed: event => {
+        if (!event.isAutoRepeat)
+            root.act();
+    }
+    Keys.onReturnPressed: event => {
+        if (!event.isAutoRepeat)
+            root.act();
+    }
     onClicked: root.act()
+    onThroughLockChanged: Glass.letThrough(root)
 }

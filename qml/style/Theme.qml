@@ -95,6 +95,8 @@ QtObject {
     readonly property color stop: tokens.stop
     // What lies under a sheet. Only dims: nothing is read through it.
     readonly property color shade: "#B0000000"
+    // Over a dim screen. What is read through it still has the contrast that words need; a test holds that.
+    readonly property color dimness: "#48000000"
     // Marks on photos are a dark ring in a light one: visible on any picture, in every theme.
     readonly property color markLight: "#FFFFFF"
     readonly property color markDark: "#101010"
@@ -124,18 +126,22 @@ QtObject {
     readonly property int hairline: 1
     readonly property int stroke: 2
     readonly property int ring: 3
+    // Of the window's edge that tells a state: within the margin, so that it lies on no words.
+    readonly property int edge: 6
     readonly property int touch: 48
     readonly property int icon: scaled(24)
     readonly property int smallIcon: scaled(20)
     readonly property int bigIcon: scaled(36)
     readonly property int readingWidth: wide ? 800 : 640
-    // Of the actions where they stand beside what is read.
-    readonly property int handWidth: windowWidth >= 1100 ? 400 : 336
 
     readonly property bool roomy: Math.min(windowWidth, windowHeight) >= 412
                                   && Math.max(windowWidth, windowHeight) >= 915
+    // From here on the actions stand beside what is read: a page of so much, or a window.
+    readonly property int besideFrom: 800
+    readonly property bool wide: windowWidth >= besideFrom
     // From here on a list stands beside its detail.
-    readonly property bool wide: windowWidth >= 840
+    readonly property bool split: windowWidth >= 1100
+    readonly property int listWidth: 400
 
     readonly property int liftMain: roomy ? 112 : 96
     readonly property int liftOther: roomy ? 96 : 77
@@ -144,10 +150,14 @@ QtObject {
     readonly property int wireHeight: roomy ? 88 : 76
 
     // A second tap that comes sooner is a trembling thumb or water on the glass.
-    readonly property int tapGuard: 250
+    readonly property int tapGuard: 300
     readonly property int quick: reduceMotion ? 0 : 120
     readonly property int calm: reduceMotion ? 0 : 180
     readonly property int undoTime: 8000
+    // How long the edge says that something was saved or refused.
+    readonly property int tellTime: 1500
+    // From the first touch that unlocks to the second.
+    readonly property int unlockTime: 4000
 
     function scaled(size: real): int {
         return Math.round(size * Math.max(1, Math.min(2, textScale)));
@@ -156,5 +166,10 @@ QtObject {
     // A number and its unit that no line break parts.
     function quantity(number: string, unit: string): string {
         return unit === "" ? number : number + "\u00a0" + unit;
+    }
+
+    // Of the actions where they stand beside what is read, on a page so wide.
+    function handWidth(page: real): int {
+        return page >= 1100 ? 400 : 336;
     }
 }

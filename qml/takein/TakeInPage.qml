@@ -1,4 +1,6 @@
 // Taking a machine in, or correcting what was said of it. Any order; every change is kept as it is typed.
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -8,19 +10,61 @@ ShopPage {
 
     property bool editing: false
 
-    title: editing ? qsTr("Machine and owner") : qsTr("Take in")
-    footer: ActionButton {
-        busy: form.busy
-        busyText: qsTr("Saving")
-        kind: ActionButton.Main
-        lift: true
-        text: root.editing ? qsTr("Save") : qsTr("Open the job")
-        width: parent.width
+    readonly property string machine: [draft.values.make ?? "", draft.values.model ?? ""].filter(word => word !== "").join(" ")
 
-        onTriggered: {
-            root.leaving();
-            form.save();
+    function save() {
+        root.leaving();
+        form.save();
+        const wrong = Object.values(form.errors);
+        if (wrong.length > 0)
+            talk.ear.refuse(wrong[0]);
+    }
+
+    // Of what is being typed only a job that is open can have photos and memos.
+    function goTo(page: string, properties: var) {
+        if (!root.editing) {
+            talk.ear.refuse(qsTr("Open the job first, then say it again."));
+            return;
         }
+        root.leaving();
+        root.opens(page, properties);
+    }
+
+    title: editing ? qsTr("Machine and owner") : qsTr("Take in")
+    footer: [
+        ActionButton {
+            busy: form.busy
+            busyText: qsTr("Saving")
+            kind: ActionButton.Main
+            lift: true
+            text: root.editing ? qsTr("Save") : qsTr("Open the job")
+            width: parent.width
+
+            onTriggered: root.save()
+        },
+        TalkBar {
+            id: talk
+
+            commands: ({
+                    "done": () => root.save(),
+                    "photo": () => root.goTo("CameraPage", {
+                            "jobId": root.session.jobId,
+                            "purpose": "as found",
+                            "title": root.machine
+                        }),
+                    "memo": () => root.goTo("MemoPage", {
+                            "machine": root.machine,
+                            "recording": true
+                        }),
+                    "back": () => root.leaves(),
+                    "undo": () => root.session.undoLast()
+                })
+            page: root
+            width: parent.width
+        }
+    ]
+    tools: TalkTool {
+        page: root
     }
 
     FormDraft {

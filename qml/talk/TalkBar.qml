@@ -1,11 +1,14 @@
-// A screen at the lift by voice: the large button that is held while speaking, what was heard, and reading aloud. One for all
-// screens. It is there while the mechanic wants to speak, or something is read aloud.
+// A screen at the lift by voice: the large button that is held while speaking with what was heard beside it, and reading
+// aloud. One for all screens, in the page's voiceSlot. It is there while the mechanic wants to speak, or something is read
+// aloud.
 //
 //   page        whose screen it is
 //   commands    what may be said, each with what it does: {"done": () => view.done()}. 'again' and 'slower' are for the voice
 //               where they are not named.
 //   values      what else may be said: "reading", "bag", "wire"; see the signals
 //   sentence    what is read aloud while 'aloud', as soon as it changes;  brief: the part of it that matters most
+//   takesBack   what was heard is only in what is being entered: it can be taken back here, by "undo". What is saved is
+//               undone where the window says that it was saved.
 //   sayBack     commands are said back
 //   wanted      false while the screen shows something that is not for the voice
 //   tall        the button is as high as there is room for: it stands in the place of a keypad
@@ -29,11 +32,14 @@ Column {
     property string briefly: ""
     property string brieflyDescription: ""
     property bool tall: false
+    property bool takesBack: false
     property bool wanted: true
     property bool sayBack: !aloud
     property alias ear: ear
 
     readonly property bool speaks: settings.voice
+    readonly property string told: ear.told
+    readonly property string heard: ear.heard
 
     signal reading(what: string, digits: string, unit: string)
     signal bag(number: int)
@@ -60,8 +66,16 @@ Column {
         again();
     }
 
+    parent: page.voiceSlot
     spacing: Theme.targetGap
     visible: wanted && (aloud || (speaks || settings.handsFree) && page.listener !== null)
+
+    onHeardChanged: Glass.stir()
+    onToldChanged: {
+        Glass.stir();
+        if (told !== "")
+            page.refuses();
+    }
 
     Voice {
         id: voice
@@ -93,37 +107,6 @@ Column {
         session: root.page.session
     }
 
-    TalkHeard {
-        ear: ear
-        problem: voice.problem
-        undoable: root.commands.undo !== undefined
-        width: parent.width
-
-        onUndo: root.obey("undo")
-    }
-
-    Row {
-        spacing: Theme.grid * 2
-        visible: settings.handsFree && (ear.waiting || ear.listening)
-
-        Icon {
-            anchors.verticalCenter: parent.verticalCenter
-            color: ear.listening ? Theme.stop : Theme.caution
-            height: width
-            name: "record"
-            width: Theme.icon
-        }
-
-        Label {
-            Accessible.role: Accessible.AlertMessage
-            anchors.verticalCenter: parent.verticalCenter
-            kind: Label.Title
-            text: ear.listening ? qsTr("Listening: say it.") : qsTr("Microphone on. Say \"%1\" first.").arg(ear.wakePhrase)
-            tone: ear.listening ? Theme.stop : Theme.caution
-            width: root.width - Theme.icon - Theme.grid * 2
-        }
-    }
-
     TalkAloud {
         briefly: root.briefly
         brieflyDescription: root.brieflyDescription
@@ -135,23 +118,48 @@ Column {
         onSlower: root.slower()
     }
 
-    ActionButton {
-        busy: ear.thinking
-        busyText: qsTr("Hearing")
-        description: qsTr("While it is held, say: %1").arg(ear.takes.join(", "))
-        height: root.tall ? Theme.liftKey * 3 : Theme.liftMain
-        iconName: "memo"
-        kind: ear.listening ? ActionButton.Refuse : ActionButton.Other
-        lift: true
-        text: ear.listening ? qsTr("Listening") : qsTr("Hold and speak")
-        visible: root.page.listener !== null
+    Row {
+        id: line
+
+        layoutDirection: Theme.leftHanded ? Qt.LeftToRight : Qt.RightToLeft
+        spacing: Theme.targetGap
         width: parent.width
 
-        onDownChanged: {
-            if (down)
-                ear.press();
-            else
-                ear.release();
+        ActionButton {
+            id: button
+
+            busy: ear.thinking
+            busyText: qsTr("Hearing")
+            description: qsTr("While it is held, say: %1").arg(ear.takes.join(", "))
+            height: root.tall ? Theme.liftKey * 3 : Math.max(Theme.liftOther, implicitContentHeight + topPadding + bottomPadding)
+            iconName: "memo"
+            kind: ear.listening ? ActionButton.Refuse : ActionButton.Other
+            lift: true
+            text: ear.listening ? qsTr("Listening") : qsTr("Hold and speak")
+            throughLock: true
+            visible: root.page.listener !== null
+            // All the room there is, until there is something to say beside it.
+            width: said.visible ? Theme.liftKeyWidth * 1.2 : line.width
+
+            onDownChanged: {
+                if (down)
+                    ear.press();
+                else
+                    ear.release();
+            }
+        }
+
+        TalkHeard {
+            id: said
+
+            anchors.verticalCenter: parent.verticalCenter
+            ear: ear
+            handsFree: settings.handsFree
+            problem: voice.problem
+            undoable: root.takesBack
+            width: line.width - (button.visible ? button.width + line.spacing : 0)
+
+            onUndo: root.obey("undo")
         }
     }
 }

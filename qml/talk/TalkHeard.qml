@@ -1,6 +1,8 @@
-// What was heard, to be read from a metre away, and the way to take it back; or why nothing was taken.
+// What was heard, to be read from a metre away, and the way to take it back; or why nothing was taken; or that the microphone
+// is open, and for what.
 //
-//   undoable   there is something to undo
+//   handsFree   the microphone is open without a touch
+//   undoable    what was heard can be taken back here
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -10,33 +12,49 @@ Row {
 
     required property LiftEar ear
     property string problem: ""
+    property bool handsFree: false
     property bool undoable: false
 
     readonly property string trouble: ear.told !== "" ? ear.told : problem
+    readonly property string open: !handsFree ? "" : ear.listening ? qsTr("Listening: say it.") : ear.waiting ? qsTr("Microphone on. Say \"%1\" first.").arg(ear.wakePhrase) : ""
+    readonly property bool quiet: trouble === "" && ear.heard === ""
 
     signal undo
 
     spacing: Theme.targetGap
-    visible: trouble !== "" || ear.heard !== ""
+    visible: !quiet || open !== ""
+
+    Icon {
+        id: microphone
+
+        anchors.verticalCenter: parent.verticalCenter
+        color: root.ear.listening ? Theme.stop : Theme.caution
+        height: width
+        name: "record"
+        visible: root.open !== ""
+        width: Theme.icon
+    }
 
     Label {
         Accessible.role: Accessible.AlertMessage
         anchors.verticalCenter: parent.verticalCenter
-        kind: root.trouble !== "" ? Label.Aside : root.ear.heard.length > 24 ? Label.Title : Label.Name
-        text: root.trouble !== "" ? root.trouble : qsTr("Heard: %1").arg(root.ear.heard)
-        tone: root.trouble !== "" ? Theme.caution : Theme.act
-        width: parent.width - (button.visible ? button.width + parent.spacing : 0)
+        kind: root.trouble !== "" ? Label.Aside : root.quiet || root.ear.heard.length > 16 ? Label.Body : Label.Title
+        strong: root.trouble === ""
+        text: root.trouble !== "" ? root.trouble : root.quiet ? root.open : qsTr("Heard: %1").arg(root.ear.heard)
+        tone: root.trouble !== "" ? Theme.caution : !root.quiet ? Theme.act : root.ear.listening ? Theme.stop : Theme.caution
+        width: parent.width - (microphone.visible ? microphone.width + parent.spacing : 0) - (button.visible ? button.width + parent.spacing : 0)
     }
 
-    ActionButton {
+    IconButton {
         id: button
 
         anchors.verticalCenter: parent.verticalCenter
         description: qsTr("Takes back what was heard")
-        lift: true
+        filled: true
+        iconName: "undo"
+        implicitHeight: Theme.liftOther
         text: qsTr("Undo")
-        visible: root.undoable && root.trouble === ""
-        width: Math.max(Theme.liftKeyWidth, implicitWidth)
+        visible: root.undoable && !root.quiet && root.trouble === ""
 
         onTriggered: root.undo()
     }

@@ -173,8 +173,7 @@ QString LiftEar::hint() const {
 void LiftEar::hear(const platform::Heard& what) {
     if (!active_)
         return;
-    told_.clear();
-    heard_.clear();
+    forget(); // so that the same once more is seen as something new
     remark_.clear();
     bool understood = false;
     if (!what.accepted()) {

@@ -22,6 +22,31 @@ ShopPage {
     // What the words leave of the height: they come first, the photo can be small.
     readonly property real roomLeft: scroller.height - rows.height - wire.height - 2 * scroller.spacing - 2 * Theme.margin
 
+    // The proposal is taken by voice only where it is sure; else its colour is said.
+    function confirm() {
+        if (view.wire.confirmed || view.wire.empty)
+            goOn();
+        else if (view.wire.sure)
+            view.confirm();
+        else
+            talk.ear.refuse(qsTr("This one is not sure. Say its colour."));
+    }
+
+    function goOn() {
+        const next = view.rows.nextOpenFrom(view.current + 1);
+        if (next < 0)
+            talk.ear.refuse(qsTr("No wire is open any more."));
+        else
+            view.current = next;
+    }
+
+    function hear(base: string, tracer: string, more: string) {
+        if (more === "")
+            view.pick(base, tracer, true);
+        else
+            talk.ear.refuse(qsTr("Say the colour alone here. Terminal and function belong to the place."));
+    }
+
     aside: begun ? qsTr("%1 open").arg(view.rows.openCount) : ""
     title: view.title
     footer: [
@@ -31,6 +56,28 @@ ShopPage {
             width: parent.width
 
             onCancelled: view.reader.cancel()
+        },
+        TalkBar {
+            id: talk
+
+            commands: ({
+                    "done": () => root.confirm(),
+                    "next": () => root.goOn(),
+                    "does not match": () => root.picking = true,
+                    "back": () => {
+                        if (view.current > 0)
+                            view.current = view.current - 1;
+                        else
+                            root.leaves();
+                    },
+                    "undo": () => root.session.undoLast()
+                })
+            page: root
+            values: ["wire"]
+            wanted: root.begun && !root.picking && !view.asksForCard
+            width: parent.width
+
+            onWire: (base, tracer, terminal, size, purpose) => root.hear(base, tracer, terminal + purpose)
         },
         StrokeActions {
             view: view
@@ -58,6 +105,11 @@ ShopPage {
             onTriggered: root.picking = false
         }
     ]
+
+    tools: TalkTool {
+        page: root
+        visible: root.begun && !root.picking && root.listener !== null
+    }
 
     StrokeView {
         id: view

@@ -187,10 +187,10 @@ void StrokeView::take(int choice) {
                       row.candidates[index].probability);
 }
 
-void StrokeView::pick(const QString& base, const QString& tracer) {
+void StrokeView::pick(const QString& base, const QString& tracer, bool heard) {
     const auto wire = wireColour(base, tracer);
     if (rows_.holds(current_) && wire)
-        settleCurrent(*wire, wiring::HowKnown::Picked, 1);
+        settleCurrent(*wire, heard ? wiring::HowKnown::Heard : wiring::HowKnown::Picked, 1);
 }
 
 void StrokeView::confirmSure() {

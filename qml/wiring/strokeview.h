@@ -100,7 +100,7 @@ public:
 
     Q_INVOKABLE void confirm();        // the proposal is right
     Q_INVOKABLE void take(int choice); // it is one of wire.choices
-    Q_INVOKABLE void pick(const QString& base, const QString& tracer);
+    Q_INVOKABLE void pick(const QString& base, const QString& tracer, bool heard = false); // or it was said
     Q_INVOKABLE void confirmSure(); // all that are proposed as sure
     Q_INVOKABLE void takeBack();    // the current one is not confirmed any more
 

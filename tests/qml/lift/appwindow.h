@@ -4,6 +4,7 @@
 #include "heardplayer.h"
 #include "heardspeaker.h"
 #include "liftshop.h"
+#include "rememberingdevice.h"
 #include "toldlevel.h"
 #include "toldlistener.h"
 
@@ -40,6 +41,9 @@ public:
              {QStringLiteral("speaker"), QVariant::fromValue(static_cast<platform::Speaker*>(&speaker_))},
              {QStringLiteral("recorder"), QVariant::fromValue(static_cast<platform::Recorder*>(&recorder_))},
              {QStringLiteral("player"), QVariant::fromValue(static_cast<platform::Player*>(&player_))},
+             {QStringLiteral("deviceScreen"), QVariant::fromValue(static_cast<platform::Screen*>(&screen_))},
+             {QStringLiteral("signaller"),
+              QVariant::fromValue(static_cast<platform::Signaller*>(&signaller_))},
              {QStringLiteral("width"), size.width()},
              {QStringLiteral("height"), size.height()}});
         engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
@@ -57,6 +61,9 @@ public:
     [[nodiscard]] ToldListener& listener() { return listener_; }
     [[nodiscard]] platform::GivenRecorder& recorder() { return recorder_; }
     [[nodiscard]] HeardPlayer& player() { return player_; }
+    [[nodiscard]] RememberingScreen& screen() { return screen_; }
+    [[nodiscard]] RememberingSignaller& signaller() { return signaller_; }
+    [[nodiscard]] QPointingDevice& finger() const { return *finger_; }
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
 
     void show(const char* page, const QVariantMap& properties = {}) {
@@ -182,6 +189,8 @@ private:
     ToldListener listener_;
     platform::GivenRecorder recorder_;
     HeardPlayer player_;
+    RememberingScreen screen_;
+    RememberingSignaller signaller_;
     std::unique_ptr<QPointingDevice> finger_;
     QQmlApplicationEngine engine_;
     QQuickWindow* window_{};

@@ -8,6 +8,7 @@
 #include "qml/shell/formdraft.h"
 #include "qml/strip/stripview.h"
 #include "qml/wiring/placeview.h"
+#include "qml/wiring/strokeview.h"
 
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -290,6 +291,60 @@ private slots:
         lift.hear("green");
         QCOMPARE(lift.said(), QStringLiteral("not taken"));
         QVERIFY(before.how != wiring::HowKnown::Heard);
+    }
+
+    void wiresOfAStrokeAreSaid() {
+        Lift lift("HomePage");
+        lift.app->show("StrokePage",
+                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)}});
+        auto* view = lift.app->view<StrokeView>();
+        QVERIFY(view != nullptr);
+        QTRY_VERIFY(view->rows()->count() >= 3);
+        const auto answer = [&](int place) {
+            const auto job = lift.shop.stored();
+            const auto* found = job.gatherings[0].find({wiring::Half::Loom, place, 1});
+            return found != nullptr && found->answer(wiring::Answer::AsFound)
+                       ? *found->answer(wiring::Answer::AsFound)
+                       : wiring::PlaceAnswer{};
+        };
+        view->setCurrent(1);
+        lift.hear("grey with red tracer");
+        QTRY_COMPARE(answer(2).how, wiring::HowKnown::Heard);
+        QCOMPARE(answer(2).wire.colour, (colour::WireColour{colour::Insulation::GY, colour::Insulation::RD}));
+        QCOMPARE(lift.said(), QStringLiteral("grey with red tracer"));
+        lift.hear("undo");
+        QTRY_VERIFY(answer(2).how != wiring::HowKnown::Heard);
+        // Nothing of what was said is dropped unsaid.
+        view->setCurrent(1);
+        lift.hear("orange blade six point three");
+        QCOMPARE(lift.said(), QStringLiteral("not taken"));
+        QVERIFY(answer(2).how != wiring::HowKnown::Heard);
+        lift.hear("back");
+        QCOMPARE(view->current(), 0);
+        lift.hear("does not match");
+        QTRY_VERIFY(lift.app->button(QStringLiteral("violet")) != nullptr);
+    }
+
+    void aMachineIsTakenInByVoice() {
+        const Lift lift("HomePage");
+        lift.session->closeJob();
+        lift.app->show("TakeInPage");
+        // Nothing says yet which machine it is.
+        lift.hear("photo");
+        QCOMPARE(lift.said(), QStringLiteral("not taken"));
+        lift.hear("done");
+        QCOMPARE(lift.said(), QStringLiteral("not taken"));
+        QVERIFY(!lift.app->label(QStringLiteral("Take in"))->property("text").toString().isEmpty());
+        lift.session->openJob(QString::fromStdString(lift.shop.job));
+        QTRY_VERIFY(lift.session->snapshot() != nullptr);
+        lift.app->show("TakeInPage", {{QStringLiteral("editing"), true}});
+        QTest::qWait(300);
+        lift.hear("photo");
+        QTRY_VERIFY(lift.app->button(QStringLiteral("Shoot")) != nullptr);
+        lift.hear("done");
+        QTRY_VERIFY(lift.app->button(QStringLiteral("Shoot")) == nullptr);
+        lift.hear("done"); // what was corrected is said
+        QTRY_VERIFY(lift.app->label(QStringLiteral("Machine and owner")) == nullptr);
     }
 
     void photoAndMemoDoWhatTheirButtonsDo_data() {

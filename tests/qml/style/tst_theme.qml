@@ -60,6 +60,18 @@ Item {
             verify(contrast(t.actInk, t.actPressed) >= data.least);
         }
 
+        // Through the shade that lies over a dim screen, which is night: 4.5, what words need at least (WCAG 2.1, 1.4.3).
+        function test_contrast_when_dim() {
+            const seen = tone => Qt.rgba(tone.r * (1 - Theme.dimness.a), tone.g * (1 - Theme.dimness.a), tone.b * (1 - Theme.dimness.a), 1);
+            verify(Theme.dimness.a >= 0.25); // else nothing is dim
+            for (const words of ["ink", "quiet", "caution", "stop", "act"]) {
+                for (const surface of ["ground", "panel", "raised"]) {
+                    const ratio = contrast(seen(Theme.night[words]), seen(Theme.night[surface]));
+                    verify(ratio >= 4.5, words + " on " + surface + ": " + ratio.toFixed(2));
+                }
+            }
+        }
+
         function test_lift_sizes() {
             Theme.windowWidth = 360;
             Theme.windowHeight = 640;
