@@ -170,7 +170,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
 }
 
 QStringList galleryPages() {
-    return {"Actions", "Wires", "Fields", "Marks", "Choices", "Measure"};
+    return {"Actions", "Wires", "Fields", "Marks", "Choices", "Measure", "Photos", "Words", "Glass"};
 }
 
 } // namespace undercowl::looks

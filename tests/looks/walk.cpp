@@ -1,5 +1,6 @@
 #include "walk.h"
 
+#include <QAccessible>
 #include <QQuickItem>
 #include <QRectF>
 
@@ -9,13 +10,15 @@
 namespace undercowl::looks {
 namespace {
 
-constexpr qreal touch = 48;   // dp: Theme.touch
+constexpr qreal touch = 48; // dp: Theme.touch
+constexpr qreal gap = 8;    // dp between targets, so that a thumb on the edge of one does not press the other
 constexpr qreal rounding = 1; // dp that a font's rounding may take
 
 struct Target {
     QRectF rect;
     QString words;
     const QQuickItem* item;
+    bool whole; // nothing of it is scrolled away
 };
 
 class Walk {
@@ -23,6 +26,7 @@ public:
     explicit Walk(QQuickWindow& window) : bounds_(0, 0, window.width(), window.height()) {
         look(*window.contentItem(), bounds_, false);
         overlaps();
+        gaps();
     }
 
     QStringList faults;
@@ -82,7 +86,37 @@ private:
                           .arg(words);
         if (!sideways && (rect.left() < -rounding || rect.right() > bounds_.right() + rounding))
             faults += QStringLiteral("target past the window's side: \"%1\"").arg(words);
-        targets_.push_back({part, words, &item});
+        lookAtName(item, words);
+        targets_.push_back({part, words, &item, part == rect});
+    }
+
+    // What a screen reader says of it: a name, and that it can be pressed.
+    void lookAtName(const QQuickItem& item, const QString& words) {
+        auto* told = QAccessible::queryAccessibleInterface(const_cast<QQuickItem*>(&item));
+        if (told == nullptr || told->text(QAccessible::Name).trimmed().isEmpty())
+            faults += QStringLiteral("a target without a name at %1, %2")
+                          .arg(qRound(item.mapToScene({0, 0}).x()))
+                          .arg(qRound(item.mapToScene({0, 0}).y()));
+        else if (told->role() != QAccessible::Button && told->role() != QAccessible::RadioButton &&
+                 told->role() != QAccessible::CheckBox)
+            faults += QStringLiteral("\"%1\" is no button to a screen reader").arg(words);
+    }
+
+    // Side by side or one above the other with too little between.
+    void gaps() {
+        for (std::size_t i = 0; i < targets_.size(); ++i)
+            for (std::size_t k = i + 1; k < targets_.size(); ++k) {
+                const QRectF& one = targets_[i].rect;
+                const QRectF& other = targets_[k].rect;
+                const qreal across = std::max(one.left() - other.right(), other.left() - one.right());
+                const qreal down = std::max(one.top() - other.bottom(), other.top() - one.bottom());
+                const qreal between = std::max(across, down);
+                if (targets_[i].whole && targets_[k].whole && std::min(across, down) < 0 && between >= 0 &&
+                    between < gap - rounding)
+                    faults += QStringLiteral("\"%1\" and \"%2\" are %3 dp apart")
+                                  .arg(targets_[i].words, targets_[k].words)
+                                  .arg(qRound(between));
+            }
     }
 
     // Neither in the other, and yet on the same glass.

@@ -83,6 +83,81 @@ Scroller {
         }
     }
 
+    Pair {
+        ActionButton {
+            enabled: false
+            kind: ActionButton.Main
+            text: "Nothing yet"
+            width: parent.cell
+        }
+
+        ActionButton {
+            text: "By keyboard"
+            width: parent.cell
+
+            Component.onCompleted: forceActiveFocus(Qt.TabFocusReason)
+        }
+    }
+
+    Pair {
+        ActionButton {
+            aside: "Marrowin Tern 125"
+            iconName: "camera"
+            kind: ActionButton.Main
+            lift: true
+            text: "Photo"
+            width: parent.cell
+        }
+
+        ActionButton {
+            busy: true
+            height: Theme.liftMain
+            kind: ActionButton.Refuse
+            lift: true
+            text: "Listening"
+            width: parent.cell
+        }
+    }
+
+    Flow {
+        spacing: Theme.grid * 2
+        width: parent.width
+
+        IconButton {
+            iconName: "lock"
+            text: "Bare"
+        }
+
+        IconButton {
+            filled: true
+            iconName: "lock"
+            text: "Filled"
+        }
+
+        IconButton {
+            enabled: false
+            filled: true
+            iconName: "lock"
+            text: "Not now"
+        }
+
+        IconButton {
+            busy: true
+            filled: true
+            iconName: "lock"
+            text: "Working"
+        }
+
+        Chip {
+            text: "one of several"
+        }
+
+        Chip {
+            chosen: true
+            text: "this one"
+        }
+    }
+
     SectionHeader {
         aside: "57"
         text: "Icons"

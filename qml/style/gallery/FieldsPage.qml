@@ -21,9 +21,27 @@ Scroller {
     }
 
     TextEntryArea {
+        error: "Say in a few words why it is left out"
+        label: "How, or why not"
+        value: "read aloud"
+        width: parent.width
+    }
+
+    TextEntryArea {
         label: "Why it is here"
         placeholder: "In the owner's words"
         width: parent.width
+    }
+
+    Panel {
+        title: "Unsafe"
+        tone: Theme.stop
+        width: parent.width
+
+        Label {
+            text: "brake hose cracked"
+            width: parent.width
+        }
     }
 
     Panel {

@@ -8,7 +8,7 @@ AppWindow {
     id: root
 
     property string page: "Actions"
-    readonly property list<string> pages: ["Actions", "Wires", "Fields", "Marks", "Choices", "Measure"]
+    readonly property list<string> pages: ["Actions", "Wires", "Fields", "Marks", "Choices", "Measure", "Photos", "Words", "Glass"]
     readonly property list<string> themes: ["night", "day", "sun"]
 
     height: 640

@@ -11,6 +11,23 @@ Scroller {
         width: parent.width
     }
 
+    PageHeader {
+        aside: "step 12"
+        canLock: true
+        title: "Machine with a long name, 1987"
+        width: parent.width
+
+        IconButton {
+            iconName: "memo"
+            text: "Speak"
+        }
+
+        IconButton {
+            iconName: "list"
+            text: "Steps"
+        }
+    }
+
     CautionBox {
         text: "battery negative is off"
         width: parent.width
@@ -48,6 +65,14 @@ Scroller {
     }
 
     ListRow {
+        chosen: true
+        iconName: "step"
+        opens: false
+        title: "Left grip"
+        width: parent.width
+    }
+
+    ListRow {
         done: true
         severity: "note"
         title: "Mirror loose"
@@ -56,6 +81,12 @@ Scroller {
 
     SavedMark {
         saved: true
+    }
+
+    ProgressStrip {
+        canCancel: false
+        text: "Opening the photo"
+        width: parent.width
     }
 
     ProgressStrip {

@@ -14,6 +14,13 @@ Scroller {
         width: parent.width
     }
 
+    NumberEntry {
+        error: "Type a number, such as 84"
+        label: "Limit"
+        unit: "bar"
+        width: parent.width
+    }
+
     Keypad {
         width: parent.width
 
