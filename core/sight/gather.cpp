@@ -16,7 +16,7 @@ constexpr double likely = 0.5;        // probability: here is wire
 constexpr double whole = 400.0;       // widths: to the end
 constexpr double shortest = 5.0;      // widths; less is a stub, a terminal or a mistake
 constexpr double shortestPatch = 4.0; // widths; of wire that was not followed: said sooner than proposed
-constexpr double surely = 0.93;       // strength of a piece; latches and the rims of bolts stay below
+constexpr double surely = 0.90;       // strength of a piece; latches and the rims of bolts stay below
 constexpr double longestDive = 10.0;  // widths that a wire may be hidden for
 
 double lengthOf(const Polyline& line) {

@@ -143,7 +143,7 @@ public:
     // The mean of several opinions is more doubtful than any of them need be (a linear pool is
     // underconfident); the power was chosen on photos kept back.
     [[nodiscard]] Posterior mean() const {
-        constexpr double power = 1.12;
+        constexpr double power = 1.35;
         Posterior mean{};
         for (const Posterior& sum : sums_)
             add(mean, sum, 1.0 / (views_ * double(judges)));
@@ -225,7 +225,7 @@ void judge(const Views& views, double widthPx, double strength, const LightCodes
         answer.base == colour::Insulation::BK && (!answer.tracer || answer.tracer == colour::Insulation::GY ||
                                                   answer.tracer == colour::Insulation::WH);
     const double enough = black ? 0.97 : 0.91;
-    const double enoughForEach = black ? 0.90 : 0.75;
+    const double enoughForEach = black ? 0.88 : 0.70;
     reading.sure = reading.doubts.empty() && bench.agreed() && strength > 0.7 &&
                    bench.least() > enoughForEach && reading.candidates.front().probability > enough;
     if (reading.sure)

@@ -163,12 +163,16 @@ def crop(o, k, x, y, size):
     beside = cell + .5 - place
     wire, dx, dy, tx, ty, half, stripe = (o[name][k, y:y + size, x:x + size][cell][:, cell] for name in (*KEYS, "stripe"))
     dx, dy = (dx + beside[None]) * scale, (dy + beside[:, None]) * scale
-    # What is most easily mistaken counts more: a tracer for background, the gap between wires for a wire, a black wire
-    # for its neighbour's shadow.
+    # What is most easily mistaken counts more: a tracer for background, the bright gap between two wires for a wire with
+    # dark rims, a dark wire for the shadow between its neighbours.
     on = (wire >= 0).float()
-    gap = F.max_pool2d(on[None], 13, 1, 6)[0] * (1 - on)
-    dark = on * (rgb[:, 1::2, 1::2].amax(0) < 45)
-    weight = 1 + 4.0 * stripe.float() + gap + dark
+    spread = F.max_pool2d(on[None], 13, 1, 6)[0]
+    gap = spread * (1 - on)
+    narrow = gap * (F.max_pool2d(-F.pad(spread[None], (6, 6, 6, 6)), 13, 1)[0] < 0)
+    light = rgb[:, 1::2, 1::2].amax(0).float()
+    around = F.avg_pool2d(light[None, None], 25, 1, 12, count_include_pad=False)[0, 0]
+    dark = on * ((light < 45) | (light < .55 * around))
+    weight = 1 + 4.0 * stripe.float() + .7 * gap + 2 * narrow * (light > around) + 2 * dark
     lab = torch.stack([on, dx / 8, dy / 8, tx * tx - ty * ty, 2 * tx * ty, (half * scale).clamp_min(0.5).div(8).log(), weight])
     return rgb, lab.half()
 

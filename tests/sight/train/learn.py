@@ -95,6 +95,8 @@ def main():
         p.daemon = True
         p.start()
     kept = samples.Truth(a.photos, lambda f: f in held)
+    if missing := held - {t["file"] for t in kept.images}:
+        raise SystemExit(f"--held names photos that are not in {a.photos}: {' '.join(sorted(missing))}")
     kept_album = cutting.Album(kept, devices[0])
     started = time.time()
     go.wait()

@@ -27,7 +27,7 @@ def shifted(a, dy, dx):
     return torch.roll(a, (dy, dx), (1, 2))
 
 
-def lit(rng, scene, size):
+def lit(rng, scene, size, lift):
     n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
     colour3 = lambda c: torch.tensor(np.asarray(c, np.float32), device=dev)[:, :, None, None]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=dev)[:, None, None]
@@ -50,7 +50,9 @@ def lit(rng, scene, size):
     far = max(2.0, size * 1.2)
     # Under an overcast sky or a large window wires look flat: hardly shaded across, hardly a shadow.
     flatly = rng.random() < .4
-    ao = torch.exp(-rng.uniform(.3, 1.0) * (rng.uniform(0, .5) if flatly else 1) * (blur(height, far) - height).clamp_min(0) / far)
+    behind = flat * scene["air"]  # far away: no shadow of the wires falls there
+    low = height - lift * (1 - flat)
+    ao = torch.exp(-(1 - behind) * rng.uniform(.3, 1.0) * (rng.uniform(0, .5) if flatly else 1) * (blur(low, far) - low).clamp_min(0) / far)
     total = (each(lambda: rng.uniform(0.25, 0.9) if rng.random() < .7 else rng.uniform(0.06, 0.3)) * ao * ((0.8 + 0.2 * nz) * 1.5 if flatly else 0.55 + 0.45 * nz))[:, None] * colour3(ambient)
     gloss = torch.zeros((n, 3, h, w), device=dev)
     y, x = torch.meshgrid(torch.linspace(0, 1, h, device=dev), torch.linspace(0, w / h, w, device=dev), indexing="ij")
@@ -61,12 +63,13 @@ def lit(rng, scene, size):
         lx, ly, lz = math.cos(azimuth) * math.cos(elevation), math.sin(azimuth) * math.cos(elevation), math.sin(elevation)
         shade = torch.ones((n, h, w), device=dev)
         steps = 12
-        step = max(1.5, 6 * size / steps / max(.35, math.tan(elevation)))
+        step = max(1.5, (6 * size + lift) / steps / max(.35, math.tan(elevation)))
         for k in range(1, steps + 1):
             over = shifted(height, -round(ly * k * step / max(.2, math.cos(elevation))), -round(lx * k * step / max(.2, math.cos(elevation))))
             rise = k * step * math.tan(elevation)
             shade = torch.minimum(shade, 1 - ((over - height - rise) / (0.15 * size + 0.1 * rise)).clamp(0, 1))
-        shade = blur(shade, rng.uniform(0.6, 0.35 * size + 1))
+        shade = blur(shade, rng.uniform(0.6, 0.35 * (size + lift) + 1))
+        shade = shade + (1 - shade) * behind
         power = each(lambda: math.exp(rng.normal(0, 0.4)) * (rng.uniform(.03, .3) if flatly else 1))
         fall = power * shade
         if rng.random() < 0.5:  # a near lamp: brighter on one side
@@ -127,11 +130,14 @@ def srgb(v):
 
 
 def focus(rng, v, scene):
-    """sharp where the plane of focus is; now and then not at all"""
+    """sharp where the plane of focus is; now and then not at all, or moved"""
     s = rng.uniform(0.45, 1.3) if rng.random() < .75 else rng.uniform(1.2, 3.0)
     near = blur(v, s)
-    if rng.random() < .25:  # depth of field: some of the picture is out of it
-        n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
+    if rng.random() < .06:  # moved while it was taken
+        t, far = rng.uniform(0, math.pi), rng.uniform(1, 5)
+        near = sum(shifted(near.flatten(0, 1), round(math.sin(t) * k * far), round(math.cos(t) * k * far)) for k in (-1, -.5, 0, .5, 1)).view(near.shape) / 5
+    if rng.random() < .3:  # depth of field: some of the picture is out of it
+        h, w, dev = scene["h"], scene["w"], scene["device"]
         t = rng.uniform(0, 2 * math.pi)
         y, x = torch.meshgrid(torch.linspace(-1, 1, h, device=dev), torch.linspace(-1, 1, w, device=dev), indexing="ij")
         depth = (x * math.cos(t) + y * math.sin(t))[None] + rng.normal(0, .5)
@@ -142,42 +148,78 @@ def focus(rng, v, scene):
     return near
 
 
+def exposed(rng, v):
+    """as a camera sets it: by the mean of the picture, or by what is brightest, so that white paper is white"""
+    n = len(v)
+    each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=v.device)[:, None, None, None]
+    by_mean = each(lambda: 0.17 * 2 ** (rng.uniform(-1.4, 0.4) if rng.random() < .8 else rng.uniform(-2, 1.3))) / v.mean((1, 2, 3), keepdim=True).clamp_min(1e-3)
+    bright = torch.quantile(F.avg_pool2d(v.amax(1, keepdim=True), 8).flatten(1), rng.uniform(.88, .99), 1)
+    by_white = each(lambda: rng.uniform(.4, 1.2)) / bright.clamp_min(1e-3)[:, None, None, None]
+    return v * torch.where(each(rng.random) < .45, by_white, by_mean)
+
+
+def developed(rng, v, each):
+    """what a phone makes of it after the tone curve: local contrast, noise reduction, sharpening"""
+    if rng.random() < .35:  # shadows lifted and lights held back, place by place
+        luma = v.mean(1, keepdim=True)
+        wide = blur(luma, rng.uniform(8, 50)).clamp_min(.02)
+        v = v * ((wide / luma.mean((2, 3), keepdim=True).clamp_min(.05)) ** -each(lambda: rng.uniform(0, .45))).clamp(.5, 2)
+    if rng.random() < .6:
+        c = each(lambda: rng.uniform(0, .35) if rng.random() < .6 else rng.uniform(.3, .9))
+        s = v.clamp(0, 1)
+        v = v * (1 - c) + c * (s * s * (3 - 2 * s))
+    if rng.random() < .3:  # darks crushed
+        b = each(lambda: rng.uniform(0, .12))
+        v = (v - b) / (1 - b)
+    v = v.clamp(0, 1)
+    if rng.random() < .35:  # smeared by noise reduction: colour more than light
+        luma = v.mean(1, keepdim=True)
+        v = luma + blur(v - luma, rng.uniform(.8, 3.5))
+    if rng.random() < .2:  # the rest of the noise, in colour and coarse
+        luma = v.mean(1, keepdim=True)
+        coarse = blur(torch.randn_like(v), rng.uniform(.8, 3)) * rng.uniform(.02, .08)
+        v = v + (coarse - coarse.mean(1, keepdim=True) * rng.uniform(.3, 1)) * (1.2 - luma)
+    if rng.random() < .3:  # fine texture wiped away, edges kept
+        soft = blur(v, rng.uniform(.9, 2))
+        fine = v - soft
+        v = soft + fine * (fine.abs().amax(1, keepdim=True) / rng.uniform(.02, .1)).clamp(0, 1)
+    return v
+
+
 def camera(rng, radiance, mean, scene):
     n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=dev)[:, None, None, None]
-    adapt = rng.uniform(0.35, 1.1, (n, 1))
+    adapt = np.where(rng.random((n, 1)) < .5, rng.uniform(0.35, 1.1, (n, 1)), rng.uniform(.75, 1.05, (n, 1)))
     spread = rng.choice([.06, .06, .06, .13], (n, 1))
     white = (mean / mean[:, 1:2]) ** -adapt * np.exp(rng.normal(0, 1, (n, 3)) * spread)
     # Cameras mix their colours differently.
     cross = rng.normal(0, .06, (n, 3, 3)) * (1 - np.eye(3)) * (rng.random((n, 1, 1)) < .5)
     matrix = (np.eye(3) + cross - np.eye(3) * cross.sum(2)[:, :, None]) * white[:, None, :]
     v = torch.einsum("nij,njhw->nihw", torch.tensor(matrix.astype(np.float32), device=dev), radiance).clamp_min(0)
-    level = v.mean((1, 2, 3), keepdim=True).clamp_min(1e-3)
-    v = v * (0.17 * 2 ** each(lambda: rng.uniform(-1.4, 0.4) if rng.random() < .8 else rng.uniform(-2, 1.3)) / level)
+    v = exposed(rng, v)
     y, x = torch.meshgrid(torch.linspace(-1, 1, h, device=dev), torch.linspace(-1, 1, w, device=dev), indexing="ij")
-    v = v * (1 - each(lambda: rng.uniform(0, .35)) * (x * x + y * y) / 2)
+    v = v * (1 - each(lambda: rng.uniform(0, .35) if rng.random() < .8 else rng.uniform(.3, .7)) * (x * x + y * y) / 2)
     v = focus(rng, v, scene)
-    noisy = rng.choice([1.0, 1.0, 4.0])
+    noisy = rng.choice([1.0, 1.0, 4.0, 12.0], p=[.4, .2, .3, .1])
     v = v + torch.randn_like(v) * (v.clamp_min(0) * rng.uniform(0, .0005) * noisy + rng.uniform(0, 1.5e-5) * noisy).sqrt()
     mix = each(lambda: rng.uniform(0.9, 1.4) if rng.random() < .8 else rng.uniform(.6, 1.6))
     luma = v.mean(1, keepdim=True)
     v = luma + (v - luma) * mix
     if rng.random() < .6:  # highlights roll off
-        v = 1 - torch.exp(-v * 1.35) if rng.random() < .5 else v / (v.clamp_min(0) + .25) * 1.25
-    v = srgb(v.clamp(0, 1))
-    if rng.random() < .4:
-        c = each(lambda: rng.uniform(0, .35))
-        v = v * (1 - c) + c * (v * v * (3 - 2 * v))
-    if rng.random() < .25:  # darks crushed
-        b = each(lambda: rng.uniform(0, .12))
-        v = ((v - b) / (1 - b)).clamp(0, 1)
-    if rng.random() < .3:  # smeared by noise reduction: colour more than light
-        luma = v.mean(1, keepdim=True)
-        v = luma + blur(v - luma, rng.uniform(.8, 3.5))
+        roll = (lambda a: 1 - torch.exp(-a * 1.35)) if rng.random() < .5 else lambda a: a / (a.clamp_min(0) + .25) * 1.25
+        if rng.random() < .6:  # keeping their hue, on the way to white
+            most = v.amax(1, keepdim=True).clamp_min(1e-4)
+            level = roll(most).clamp_max(1)
+            v = torch.lerp(v * (level / most), level.expand_as(v), 1 - torch.exp(-(most - .6).clamp_min(0) * rng.uniform(0, 1)))
+        else:
+            v = roll(v)
+    v = developed(rng, srgb(v.clamp(0, 1)), each)
     if rng.random() < .22:  # enlarged from fewer pixels
         f = rng.uniform(1.2, 2.6)
         v = F.interpolate(v, size=(int(h / f), int(w / f)), mode="bilinear", align_corners=False, antialias=True)
+        if rng.random() < .4:  # and those were stored before
+            v = jpeg(v[:, :, :int(h / f) // 16 * 16, :int(w / f) // 16 * 16].clamp(0, 1), rng.uniform(40, 92))
         v = F.interpolate(v, size=(h, w), mode="bicubic", align_corners=False).clamp(0, 1)
     if rng.random() < .7:
-        v = v + rng.uniform(0, 1.0) * (v - blur(v, rng.uniform(.8, 1.8)))
+        v = v + (rng.uniform(0, 1.0) if rng.random() < .7 else rng.uniform(.8, 2)) * (v - blur(v, rng.uniform(.8, 1.8 if rng.random() < .7 else 3.5)))
     return jpeg(v.clamp(0, 1), rng.uniform(45, 96))

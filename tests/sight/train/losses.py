@@ -15,8 +15,9 @@ def to_srgb(v):
 
 
 def vary_strips(part, small, white, strength=1.2):
-    """another light, exposure and camera over strip and picture alike, mirrored at random"""
+    """another light, exposure and camera over strip and picture alike, mirrored at random; some more, some hardly"""
     n, dev = len(part), part.device
+    strength = strength * torch.rand(n, 1, device=dev) ** .5
     x, s = part.float() / 255, small.float() / 255
     normal = lambda *shape: torch.randn(n, *shape, device=dev)
     gain = torch.exp(normal(3) * 0.10 * strength + normal(1) * 0.2 * strength)
@@ -62,6 +63,9 @@ def vary_crops(rgb, lab):
     v = torch.einsum("nij,njhw->nihw", mix, v) * torch.exp(torch.randn(n, 3, 1, 1, device=dev) * 0.25 + torch.randn(n, 1, 1, 1, device=dev) * 0.35)
     x = to_srgb(v)
     x = x.clamp_min(1e-4) ** torch.exp(torch.randn(n, 1, 1, 1, device=dev) * 0.15)
+    share = torch.rand(n, 1, 1, 1, device=dev)
+    soft = F.avg_pool2d(F.pad(x, (1, 1, 1, 1), mode="replicate"), 3, 1)  # softer, or sharpened
+    x = x + (x - soft) * torch.where(share < .3, -share / .3, torch.where(share > .7, (share - .7) * 4, torch.zeros_like(share)))
     x = x + torch.randn_like(x) * 0.03 * torch.rand(n, 1, 1, 1, device=dev) ** 2
     lab = lab.float()
     if torch.rand(()) < 0.5:  # left and right

@@ -23,7 +23,8 @@ import numpy as np
 import torch
 
 from lighting import camera, lit
-from materials import BASES, BENCHES, CODES, SURFACES, TRACERS, fractal, grid_noise, insulation, linear
+from clutter import lay_about
+from materials import BASES, BENCHES, CODES, SURFACES, TRACERS, blur, fractal, grain, grid_noise, insulation, linear
 
 
 def smooth_curve(points, n):
@@ -99,9 +100,9 @@ def layout(rng, h, w, size):
             a, b = rng.uniform(-0.1, 1.1, (2, 2)) * [w, h]
             pts = a + np.outer(np.linspace(0, 1, k), b - a) + rng.normal(0, 0.13, (k, 2)) * w
             curves.append(np.column_stack([pts, size * (1 + rng.uniform(0, 3, k))]))
-    mixed = rng.random() < 0.5
+    spread = rng.choice([0.03, 0.03, 0.03, 0.16, 0.16, 0.4])
     for _ in curves:
-        radii.append(size * (math.exp(rng.normal(0, 0.16)) if mixed else math.exp(rng.normal(0, 0.03))))
+        radii.append(size * math.exp(np.clip(rng.normal(0, spread), -.8, .8)))
     out = [smooth_curve(c, max(24, int(np.hypot(*np.diff(c[:, :2], axis=0).T).sum() / 4))) for c in curves]
     return out, radii, block
 
@@ -109,9 +110,11 @@ def layout(rng, h, w, size):
 def palette(rng, n):
     """(base, tracer) of n wires: often confusable, sometimes twins"""
     wires = []
-    striped = rng.choice([0.1, 0.4, 0.75, 0.9])
+    striped = rng.choice([0.0, 0.1, 0.4, 0.75, 0.9])
+    # Some looms are mostly of one colour: their wires touch and cross each other without a change of colour.
+    mostly = int(rng.choice(14, p=BASES / BASES.sum())) if rng.random() < .15 else CODES.index("BK") if rng.random() < .08 else -1
     for _ in range(n):
-        base = int(rng.choice(14, p=BASES / BASES.sum()))
+        base = mostly if mostly >= 0 and rng.random() < .75 else int(rng.choice(14, p=BASES / BASES.sum()))
         tracer = -1
         if rng.random() < striped:
             while True:
@@ -305,13 +308,16 @@ def ground(rng, n, h, w, device):
     row = lambda c: torch.tensor(np.asarray(c, np.float32), device=device)[:, :, None, None]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
     of = lambda colours: linear(colours[int(rng.integers(len(colours)))])
-    pick = lambda: of(BENCHES if rng.random() < .15 else SURFACES)
-    surface = [pick() * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .08, 3)) if rng.random() < .75 else linear(rng.uniform(10, 245, 3)) for _ in range(n)]
-    texture = fractal(rng, n, h, w, rng.uniform(3, 30), device, 5, rng.uniform(.4, .8), rng.choice([1, 1, 8, 25]))
-    if rng.random() < .5:
-        texture = texture.flip(2)
-    albedo = row(surface) * torch.exp(each(lambda: rng.uniform(0, .35)) * texture)[:, None]
-    if rng.random() < .4:  # blotches of another colour: wood, rust, stains
+    pick = lambda: of(BENCHES if rng.random() < .5 else SURFACES)
+    surface = [pick() * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .06, 3)) if rng.random() < .87 else linear(rng.uniform(10, 245, 3)) for _ in range(n)]
+    if rng.random() < .4:  # wood, brushed metal, cloth: long in one direction, whichever
+        texture = grain(rng, n, h, w, device)
+        fleck = (grain(rng, n, h, w, device, rng.uniform(60, 200), rng.uniform(4, 14)) - rng.uniform(.6, 1.3)).clamp(0, .5) * each(lambda: rng.choice([0, rng.uniform(.2, 1.6)]))
+    else:
+        texture = fractal(rng, n, h, w, rng.uniform(3, 30), device, 5, rng.uniform(.4, .8), rng.choice([1, 1, 8]))
+        fleck = torch.zeros_like(texture)
+    albedo = row(surface) * torch.exp(each(lambda: rng.uniform(0, .35)) * texture - fleck)[:, None]
+    if rng.random() < .35:  # blotches of another colour: stone, rust, stains
         blot = (fractal(rng, n, h, w, rng.uniform(2, 9), device) * 1.5 - .4).clamp(0, 1) * each(lambda: rng.choice([0, 0, rng.uniform(.2, 1)]))
         albedo = albedo * (1 - blot[:, None]) + blot[:, None] * row([pick() for _ in range(n)])
     if rng.random() < .15:  # a grid or weave
@@ -336,24 +342,36 @@ def render(rng, n, device, h=480, w=640):
         sizes.append(size)
         counts.append(len(c))
         colours += palette(rng, len(c))
+    # Wires that stand up from the ground: their shadows lie apart from them and are soft.
+    lift = typical * rng.uniform(1, 6) if rng.random() < .2 else 0.0
+    for c in curves:
+        c[:, 2] += lift
     albedo, texture = ground(rng, n, h, w, device)
     scene = {"n": n, "h": h, "w": w, "device": device, "albedo": albedo}
     z = lambda v=0.0, t=torch.float32: torch.full((n, h, w), v, dtype=t, device=device)
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
     scene.update(height=z(), nx=z(), ny=z(), gloss=each(lambda: rng.uniform(0, .8)) + z(), sharp=each(lambda: math.exp(rng.uniform(1, 4))) + z(),
                  dirty=z(.3), wire=z(-1, torch.int16), dx=z(), dy=z(), tx=z(), ty=z(), half=z(), stripe=z(False, torch.bool))
+    # Now and then wires hang in the air: what is behind them is far away, out of focus and without their shadows.
+    air = rng.random(n) < rng.choice([0, 0, .5])
+    scene.update(grain=texture, air=torch.tensor(air, device=device)[:, None, None])
+    lay_about(rng, scene, typical, rng.random(n) < np.where(air, .85, .4))
+    if air.any():
+        scene["albedo"] = torch.where(scene["air"][:, None], blur(scene["albedo"], rng.uniform(2, 16)) * torch.exp(grid_noise(rng, n, h, w, rng.uniform(2, 6), device) * .7)[:, None],
+                                      scene["albedo"]).clamp(.004, .95)
+        scene["height"] = torch.where(scene["air"], 0, scene["height"])
     boxes = [things(rng, h, w, b, q) if rng.random() < .85 else [] for b, q in zip(blocks, sizes)]
     early = rng.random(n) < .5
     draw_boxes(scene, [b if e else [] for b, e in zip(boxes, early)])
     draw_wires(rng, scene, curves, radii, colours, owner)
     own = grid_noise(rng, n, h, w, w / 5, device) * .02
-    scene["bump"] = torch.where(scene["wire"] >= 0, own, texture * each(lambda: rng.uniform(0, .12) * (typical / 8)))
+    scene["bump"] = torch.where(scene["wire"] >= 0, own, texture * each(lambda: rng.uniform(0, .12) * (typical / 8)) * ~scene["air"])
     draw_boxes(scene, [[] if e else b for b, e in zip(boxes, early)])
     grime = fractal(rng, n, h, w, rng.uniform(6, 40), device, 4, .7) * .8 - each(lambda: rng.uniform(.1, .9))
     grime = (grime.clamp(0, 1) * scene["dirty"] * each(lambda: rng.uniform(0, .8)))[:, None]
     mud = np.array([linear((rng.uniform(40, 110), rng.uniform(40, 90), rng.uniform(35, 75))) for _ in range(n)], np.float32)
     scene["albedo"] = scene["albedo"] * (1 - grime) + grime * torch.from_numpy(mud).to(device)[:, :, None, None]
-    radiance, mean = lit(rng, scene, typical)
+    radiance, mean = lit(rng, scene, typical, lift)
     rgb = camera(rng, radiance, mean, scene)
     out = {k: scene[k] for k in ("wire", "dx", "dy", "tx", "ty", "half", "stripe")}
     out["rgb"] = (rgb * 255 + .5).to(torch.uint8)
