@@ -1,6 +1,6 @@
 // What the store tells: jobs, machines, owners, lists and finds.
-#include "core/store/limits.h"
 #include "core/store/asked.h"
+#include "core/store/limits.h"
 #include "core/store/numbers.h"
 #include "core/store/state.h"
 

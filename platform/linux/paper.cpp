@@ -28,8 +28,8 @@ constexpr qreal footerHeightPt = 22;
 constexpr int picturesInRow = 3;
 constexpr int pictureDotsPerInch = 220; // enough for paper; the original stays in the store
 
-// In a PDF/A Qt writes a ligature as the one sign that it is drawn with, so that "off" is no longer found by its
-// letters. Letters that are set apart, by however little, are not joined.
+// In a PDF/A Qt writes a ligature as the one sign that it is drawn with, so that "off" is no longer found by
+// its letters. Letters that are set apart, by however little, are not joined.
 constexpr qreal noLigatures = 0.02;
 
 const QColor ink{0x14, 0x18, 0x1B};

@@ -118,7 +118,7 @@ private slots:
         due.componentComplete();
         QTRY_COMPARE(due.lines()->count(), 1);
         QCOMPARE(due.late(), 1); // due today, and it was said a moment ago
-        DueView waits; // as on the home screen, where the list of machines comes first
+        DueView waits;           // as on the home screen, where the list of machines comes first
         waits.setProperty("session", QVariant::fromValue(session.get()));
         waits.setActive(false);
         waits.componentComplete();
