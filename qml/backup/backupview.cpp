@@ -1,8 +1,8 @@
 #include "qml/backup/backupview.h"
 
+#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
@@ -10,7 +10,6 @@
 #include <QPointer>
 #include <QStandardPaths>
 #include <QStorageInfo>
-#include <QThreadPool>
 
 #include <algorithm>
 
@@ -29,14 +28,13 @@ bool isPutIn(const QStorageInfo& volume) {
 }
 
 // Looks at disks in the background; 'then' has what was found, unless the view is gone by then.
-void offTouch(BackupView* view, auto look, auto then) {
-    QThreadPool::globalInstance()->start(
-        [self = QPointer(view), look = std::move(look), then = std::move(then)] {
-            QMetaObject::invokeMethod(QCoreApplication::instance(), [self, then, found = look()] {
-                if (self != nullptr)
-                    then(found);
-            });
+void lookAtDisks(BackupView* view, auto look, auto then) {
+    offTouch([self = QPointer(view), look = std::move(look), then = std::move(then)] {
+        toTouch([self, then, found = look()] {
+            if (self != nullptr)
+                then(found);
         });
+    });
 }
 
 } // namespace
@@ -50,7 +48,7 @@ void BackupView::componentComplete() {
         {tr("This device"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)});
     lastCopy_ = tr("looking ...");
     lookThere();
-    offTouch(
+    lookAtDisks(
         this,
         [shop = session_->folder(), chosen = session_->setting(placeSetting), now = session_->now()] {
             Seen seen;
@@ -96,7 +94,7 @@ void BackupView::lookThere() {
     earlier_.clear();
     emit changed();
     const QString place = places_[static_cast<std::size_t>(place_)].folder;
-    offTouch(
+    lookAtDisks(
         this,
         [folder = QDir(place)] {
             std::vector<std::filesystem::path> found;
@@ -140,31 +138,26 @@ void BackupView::write(const QString& passphrase, bool onlyNew) {
         wish.earlierPassphrase = wish.passphrase;
     }
     const QPointer self(this);
-    const auto post = [](auto work) {
-        QMetaObject::invokeMethod(QCoreApplication::instance(), std::move(work));
-    };
-    QThreadPool::globalInstance()->start(
-        [=, this, shop = session_->folder(), cancelled = cancelled_, told = -1]() mutable {
-            wish.progress = [&](std::size_t done, std::size_t total) {
-                const int now = total == 0 ? 100 : static_cast<int>(done * 100 / total);
-                if (now != std::exchange(told, now))
-                    post([=, this] {
-                        if (self != nullptr) {
-                            progress_ = now / 100.0;
-                            emit progressed();
-                        }
-                    });
-                return !cancelled->load();
-            };
-            QDir().mkpath(folder);
-            auto made = store::Store::open(shop).and_then([&](const store::Store& store) {
-                return store::writeBackup(store, file.toStdString(), wish);
-            });
-            post([=, this, made = std::move(made)] {
-                if (self != nullptr)
-                    ended(made, file);
-            });
+    offTouch([=, this, shop = session_->folder(), cancelled = cancelled_, told = -1]() mutable {
+        wish.progress = [&](std::size_t done, std::size_t total) {
+            const int now = total == 0 ? 100 : static_cast<int>(done * 100 / total);
+            if (now != std::exchange(told, now))
+                toTouch([=, this] {
+                    if (self != nullptr) {
+                        progress_ = now / 100.0;
+                        emit progressed();
+                    }
+                });
+            return !cancelled->load();
+        };
+        QDir().mkpath(folder);
+        auto made = store::Store::open(shop).and_then(
+            [&](const store::Store& store) { return store::writeBackup(store, file.toStdString(), wish); });
+        toTouch([=, this, made = std::move(made)] {
+            if (self != nullptr)
+                ended(made, file);
         });
+    });
 }
 
 void BackupView::ended(const store::Result<store::BackupMade>& made, const QString& file) {

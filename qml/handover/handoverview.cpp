@@ -6,11 +6,10 @@
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
 #include "qml/handover/recordwords.h"
+#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QPointer>
-#include <QThreadPool>
 
 #include <algorithm>
 
@@ -161,41 +160,36 @@ void HandOverView::writeFiles() {
     emit progressed();
     const QString folder = QString::fromStdString(session()->folder().string()) + QStringLiteral("-records");
     const QPointer self(this);
-    // The answers come by way of the application, which alone may ask whether this object still lives.
-    const auto post = [](auto work) {
-        QMetaObject::invokeMethod(QCoreApplication::instance(), std::move(work));
-    };
-    QThreadPool::globalInstance()->start(
-        [=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_,
-         language = platform::RecordLanguage{recordWordsIn(languageCode()), languageCode().toStdString()}] {
-            const auto told = [=, this](double share) {
-                post([=, this] {
-                    if (self != nullptr) {
-                        progress_ = share;
-                        emit progressed();
-                    }
-                });
-                return !cancelled->load();
-            };
-            QString missing;
-            const auto* writer =
-                platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
-            auto result = writer != nullptr
-                              ? writer->write(store, job, folder, language, told)
-                              : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
-            post([=, this, result = std::move(result)] {
-                if (self == nullptr)
-                    return;
-                writing_ = false;
-                if (result) {
-                    folder_ = result->folder;
-                    files_ = result->names;
-                } else if (!cancelled->load()) {
-                    session()->report(result.error());
+    offTouch([=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_,
+              language =
+                  platform::RecordLanguage{recordWordsIn(languageCode()), languageCode().toStdString()}] {
+        const auto told = [=, this](double share) {
+            toTouch([=, this] {
+                if (self != nullptr) {
+                    progress_ = share;
+                    emit progressed();
                 }
-                emit progressed();
             });
+            return !cancelled->load();
+        };
+        QString missing;
+        const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
+        auto result = writer != nullptr
+                          ? writer->write(store, job, folder, language, told)
+                          : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
+        toTouch([=, this, result = std::move(result)] {
+            if (self == nullptr)
+                return;
+            writing_ = false;
+            if (result) {
+                folder_ = result->folder;
+                files_ = result->names;
+            } else if (!cancelled->load()) {
+                session()->report(result.error());
+            }
+            emit progressed();
         });
+    });
 }
 
 void HandOverView::cancel() {

@@ -2,11 +2,10 @@
 
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
+#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QPointer>
-#include <QThreadPool>
 
 #include <algorithm>
 
@@ -64,13 +63,13 @@ void LabelsView::write(int stock, const QString& first) {
         if (!left_.contains(text(label.bag)))
             wanted.push_back(label);
     const QString folder = text(session()->folder().string()) + QStringLiteral("-labels");
-    QThreadPool::globalInstance()->start([self = QPointer(this), wanted, paper, place, folder] {
+    offTouch([self = QPointer(this), wanted, paper, place, folder] {
         QString missing;
         const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
         auto result = writer != nullptr
                           ? writer->writeLabels(wanted, paper, place, folder, QStringLiteral("labels"))
                           : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
-        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, result = std::move(result)] {
+        toTouch([self, result = std::move(result)] {
             if (self == nullptr)
                 return;
             if (!result)

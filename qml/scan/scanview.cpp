@@ -3,11 +3,10 @@
 #include "core/job/text.h"
 #include "platform/plugins/plugin.h"
 #include "platform/scanner/scanner.h"
+#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QImageReader>
-#include <QThreadPool>
 
 #include <algorithm>
 
@@ -83,13 +82,13 @@ void ScanView::read(std::function<QImage(QString&)> picture, bool fromFile) {
     if (reading_)
         return;
     reading_ = true;
-    QThreadPool::globalInstance()->start([self = QPointer(this), picture = std::move(picture), fromFile] {
+    offTouch([self = QPointer(this), picture = std::move(picture), fromFile] {
         QString unreadable;
         QString missing;
         const QImage seen = picture(unreadable);
         const auto* scanner = platform::pluginFor<platform::Scanner>(QStringLiteral("scanner"), missing);
         const QStringList codes = scanner == nullptr || seen.isNull() ? QStringList() : scanner->read(seen);
-        QMetaObject::invokeMethod(QCoreApplication::instance(), [self, codes, missing, unreadable, fromFile] {
+        toTouch([self, codes, missing, unreadable, fromFile] {
             if (self == nullptr)
                 return;
             self->reading_ = false;

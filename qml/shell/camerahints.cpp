@@ -1,9 +1,7 @@
 #include "qml/shell/camerahints.h"
 
+#include "qml/shell/across.h"
 #include "qml/shell/previewpixels.h"
-
-#include <QCoreApplication>
-#include <QThreadPool>
 
 namespace undercowl::ui {
 
@@ -96,25 +94,24 @@ void CameraHints::look(const QImage& picture) {
     looking_ = true;
     const qint64 apart = sinceLook_.isValid() ? sinceLook_.elapsed() : 0;
     sinceLook_.start();
-    QThreadPool::globalInstance()->start(
-        [self = QPointer(this), run = run_, picture, apart, before = before_] {
-            auto seen = std::make_shared<Look>();
-            const PreviewPixels pixels(picture, sharpAt);
-            const sight::Preview preview = pixels.preview();
-            seen->small = sight::greyOf(preview, movedAt);
-            seen->sharpness = sight::sharpness(sight::middleOf(sight::greyOf(preview, sharpAt)));
-            seen->white = sight::whiteInView(preview);
-            if (before != nullptr && apart > 0 && apart < tooLong &&
-                before->small.width == seen->small.width && before->small.height == seen->small.height)
-                seen->moved = sight::moved(before->small, seen->small) * 1000 / static_cast<double>(apart);
-            QMetaObject::invokeMethod(QCoreApplication::instance(), [self, run, seen] {
-                if (self == nullptr)
-                    return;
-                self->looking_ = false;
-                if (self->run_ == run)
-                    self->judge(seen);
-            });
+    offTouch([self = QPointer(this), run = run_, picture, apart, before = before_] {
+        auto seen = std::make_shared<Look>();
+        const PreviewPixels pixels(picture, sharpAt);
+        const sight::Preview preview = pixels.preview();
+        seen->small = sight::greyOf(preview, movedAt);
+        seen->sharpness = sight::sharpness(sight::middleOf(sight::greyOf(preview, sharpAt)));
+        seen->white = sight::whiteInView(preview);
+        if (before != nullptr && apart > 0 && apart < tooLong && before->small.width == seen->small.width &&
+            before->small.height == seen->small.height)
+            seen->moved = sight::moved(before->small, seen->small) * 1000 / static_cast<double>(apart);
+        toTouch([self, run, seen] {
+            if (self == nullptr)
+                return;
+            self->looking_ = false;
+            if (self->run_ == run)
+                self->judge(seen);
         });
+    });
 }
 
 void CameraHints::judge(const std::shared_ptr<const Look>& look) {

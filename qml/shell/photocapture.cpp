@@ -1,13 +1,12 @@
 #include "qml/shell/photocapture.h"
 
 #include "core/journal/fold.h"
+#include "qml/shell/across.h"
 #include "qml/shell/burst.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QFile>
-#include <QThreadPool>
 
 #include <utility>
 
@@ -149,22 +148,21 @@ void PhotoCapture::endTouch() {
         keep(shots.front(), true);
         return;
     }
-    QThreadPool::globalInstance()->start(
-        [shots, self = QPointer(this), shop = QPointer(session()), photo = wanted({}, true)]() mutable {
-            const QString sharpest = sharpestOf(shots);
-            photo.file = sharpest.isEmpty() ? shots.front() : sharpest;
-            for (const QString& file : shots)
-                if (file != photo.file)
-                    QFile::remove(file);
-            QMetaObject::invokeMethod(QCoreApplication::instance(), [self, shop, photo] {
-                if (self != nullptr) {
-                    --self->busy_;
-                    self->keep(photo.file, true);
-                } else if (shop != nullptr) {
-                    shop->keepPhoto(photo, {.undoText = tr("Photo saved"), .form = {}});
-                }
-            });
+    offTouch([shots, self = QPointer(this), shop = QPointer(session()), photo = wanted({}, true)]() mutable {
+        const QString sharpest = sharpestOf(shots);
+        photo.file = sharpest.isEmpty() ? shots.front() : sharpest;
+        for (const QString& file : shots)
+            if (file != photo.file)
+                QFile::remove(file);
+        toTouch([self, shop, photo] {
+            if (self != nullptr) {
+                --self->busy_;
+                self->keep(photo.file, true);
+            } else if (shop != nullptr) {
+                shop->keepPhoto(photo, {.undoText = tr("Photo saved"), .form = {}});
+            }
         });
+    });
 }
 
 void PhotoCapture::keepFile(const QString& file) {

@@ -1,13 +1,12 @@
 #include "qml/shell/picturefolder.h"
 
+#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QPointer>
 #include <QStandardPaths>
-#include <QThreadPool>
 
 namespace undercowl::ui {
 
@@ -51,19 +50,16 @@ void PictureFolder::setFolder(const QString& folder) {
     emit listed();
     // Memory cards are slow: never on the touch thread. The answer comes by way of the application, which
     // alone may ask whether this object still lives.
-    QThreadPool::globalInstance()->start([folder = folder_, number = ++wanted_, self = QPointer(this)] {
+    offTouch([folder = folder_, number = ++wanted_, self = QPointer(this)] {
         auto result = list(folder);
-        QMetaObject::invokeMethod(
-            QCoreApplication::instance(),
-            [result = std::move(result), number, self] {
-                if (self == nullptr || self->wanted_ != number)
-                    return;
-                self->entries_.setLines(result.first);
-                self->more_ = result.second;
-                self->busy_ = false;
-                emit self->listed();
-            },
-            Qt::QueuedConnection);
+        toTouch([result = std::move(result), number, self] {
+            if (self == nullptr || self->wanted_ != number)
+                return;
+            self->entries_.setLines(result.first);
+            self->more_ = result.second;
+            self->busy_ = false;
+            emit self->listed();
+        });
     });
 }
 

@@ -63,8 +63,7 @@ void ShopSession::start() {
         } else {
             result.problem = std::move(opened.error());
         }
-        QMetaObject::invokeMethod(
-            this, [this, result = std::move(result)] { this->opened(result); }, Qt::QueuedConnection);
+        across(this, [this, result = std::move(result)] { this->opened(result); });
     });
 }
 

@@ -8,6 +8,7 @@
 #pragma once
 
 #include "core/job/standing.h"
+#include "qml/shell/across.h"
 #include "qml/shell/shopstore.h"
 #include "qml/shell/worker.h"
 
@@ -131,13 +132,10 @@ public:
             if (store == nullptr)
                 return;
             auto answer = std::make_shared<Answer>(work(*store));
-            QMetaObject::invokeMethod(
-                this,
-                [alive, answer, then] {
-                    if (alive != nullptr)
-                        then(*answer);
-                },
-                Qt::QueuedConnection);
+            across(this, [alive, answer, then] {
+                if (alive != nullptr)
+                    then(*answer);
+            });
         });
     }
 

@@ -90,8 +90,7 @@ void ShopSession::flush() {
                                                      store::Fault::CannotOpen, "the store is not open"}))
                                                : store->keepDraft(form.toStdString(), json.toStdString());
             if (!kept) {
-                QMetaObject::invokeMethod(
-                    this, [this, problem = kept.error()] { report(problem); }, Qt::QueuedConnection);
+                across(this, [this, problem = kept.error()] { report(problem); });
                 return;
             }
         }

@@ -54,12 +54,9 @@ void ShopSession::sayFrom(MakeEntries make, SayOptions options, std::function<vo
                     snapshot = std::move(*read);
             }
         }
-        QMetaObject::invokeMethod(
-            this,
-            [this, entries = std::move(entries), options, snapshot, then] {
-                appended(entries, options, snapshot, then);
-            },
-            Qt::QueuedConnection);
+        across(this, [this, entries = std::move(entries), options, snapshot, then] {
+            appended(entries, options, snapshot, then);
+        });
     });
 }
 

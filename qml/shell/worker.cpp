@@ -1,5 +1,7 @@
 #include "qml/shell/worker.h"
 
+#include "qml/shell/across.h"
+
 #include <utility>
 
 namespace undercowl::ui {
@@ -16,19 +18,15 @@ Worker::Worker() : desk_(new Desk) {
 
 Worker::~Worker() {
     // Queued behind all work given before: the store closes and the thread ends after the last of it.
-    QMetaObject::invokeMethod(
-        desk_,
-        [this] {
-            delete desk_;
-            thread_.quit();
-        },
-        Qt::QueuedConnection);
+    across(desk_, [this] {
+        delete desk_;
+        thread_.quit();
+    });
     thread_.wait();
 }
 
 void Worker::give(Work work) {
-    QMetaObject::invokeMethod(
-        desk_, [desk = desk_, work = std::move(work)] { work(desk->store); }, Qt::QueuedConnection);
+    across(desk_, [desk = desk_, work = std::move(work)] { work(desk->store); });
 }
 
 } // namespace undercowl::ui
