@@ -1,8 +1,11 @@
 #include "tests/fuzz/targets.h"
 
+#include "core/handover/labels.h"
 #include "core/handover/record.h"
+#include "core/job/csv.h"
 #include "core/journal/apply.h"
 #include "core/journal/fold.h"
+#include "core/journal/sheet.h"
 #include "core/sight/exif.h"
 #include "core/sight/metadata.h"
 #include "core/sight/photo.h"
@@ -161,6 +164,36 @@ void typed(Input input) {
     must(outcome || !outcome.error().message().empty());
 }
 
+// A spreadsheet from another program. What is read is the same after it was written and read again, and every
+// line of its plan either says what it would do, or what is wrong with it.
+void sheet(Input input) {
+    const auto rows = job::readCsv(text(input));
+    if (rows) {
+        const auto again = job::readCsv(job::writeCsv(*rows));
+        must(again && *again == *rows);
+    }
+    int count = 0;
+    const auto plan = journal::planSheet(
+        text(input), {{"job-1", "2026-001", "LTEST000000000001"}},
+        [](const std::string&) { return std::vector<job::Part>(1); },
+        [&] { return "id-" + std::to_string(++count); }, [&] { return "2026-" + std::to_string(++count); });
+    must(plan || !plan.error().empty());
+    for (std::size_t i = 0; plan && i < plan->lines.size(); ++i) {
+        const auto& line = plan->lines[i];
+        must(!line.says.empty() || !line.problems.empty());
+        for (const auto& draft : line.drafts) {
+            must(!store::draftProblem(draft));
+        }
+    }
+}
+
+// What a camera reads from a label.
+void code(Input input) {
+    if (const auto bag = handover::bagCode(text(input))) {
+        must(handover::bagCode(handover::written(*bag)) == bag);
+    }
+}
+
 void photo(Input input) {
     const int orientation = sight::jpegOrientation(input);
     must(orientation >= 1 && orientation <= 8);
@@ -171,9 +204,10 @@ void photo(Input input) {
     must(!read || (read->width() > 0 && read->height() > 0));
 }
 
-constexpr std::array all{Target{"archive", archive}, Target{"backup", backup}, Target{"body", body},
-                         Target{"entries", entries}, Target{"photo", photo},   Target{"spoken", spoken},
-                         Target{"typed", typed},     Target{"units", units}};
+constexpr std::array all{Target{"archive", archive}, Target{"backup", backup},   Target{"body", body},
+                         Target{"code", code},       Target{"entries", entries}, Target{"photo", photo},
+                         Target{"sheet", sheet},     Target{"spoken", spoken},   Target{"typed", typed},
+                         Target{"units", units}};
 
 } // namespace
 
