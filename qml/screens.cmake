@@ -38,6 +38,6 @@ qt_add_qml_module(undercowl_screens STATIC
 # Type registration includes each header by its bare name.
 target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVATE ${UNDERCOWL_SCREEN_FOLDERS})
 target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::language undercowl::job undercowl::journal undercowl::store undercowl::handover
-    undercowl::camera undercowl::eye undercowl::level undercowl::listener undercowl::memo undercowl::reading undercowl::records undercowl::scanner undercowl::screen undercowl::signals undercowl::speaker undercowl::talk undercowl::units
+    undercowl::camera undercowl::eye undercowl::level undercowl::listener undercowl::memo undercowl::reading undercowl::records undercowl::scanner undercowl::screen undercowl::signals undercowl::sharing undercowl::speaker undercowl::talk undercowl::units
     undercowl::verdict undercowl::trade)
 cmake_language(DEFER CALL undercowl_join_screens undercowl_screens)

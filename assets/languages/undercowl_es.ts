@@ -6041,6 +6041,21 @@
     </message>
 </context>
 <context>
+    <name>FilesWritten</name>
+    <message>
+        <source>Written</source>
+        <translation>Escrito</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Compartir</translation>
+    </message>
+    <message>
+        <source>Show the folder</source>
+        <translation>Mostrar la carpeta</translation>
+    </message>
+</context>
+<context>
     <name>FindFilters</name>
     <message>
         <source>Kind</source>
@@ -6510,10 +6525,6 @@
     <message>
         <source>See to it</source>
         <translation>Atender</translation>
-    </message>
-    <message>
-        <source>Written</source>
-        <translation>Escrito</translation>
     </message>
     <message>
         <source>Prove</source>
@@ -7582,10 +7593,6 @@
     <message>
         <source>Text, spreadsheet, PDF</source>
         <translation>Texto, hoja, PDF</translation>
-    </message>
-    <message>
-        <source>Written</source>
-        <translation>Escrito</translation>
     </message>
     <message>
         <source>Parts that are wanted or asked for stand here until they are ordered.</source>
@@ -9675,6 +9682,21 @@
     </message>
 </context>
 <context>
+    <name>Sharing</name>
+    <message>
+        <source>The system refused the files. Share them from the system&apos;s file manager.</source>
+        <translation>El sistema rechazó los archivos. Compártelos desde el gestor de archivos del sistema.</translation>
+    </message>
+    <message>
+        <source>%1 is not there any more. Make it again.</source>
+        <translation>%1 ya no está. Hazlo otra vez.</translation>
+    </message>
+    <message>
+        <source>This device has no program for %1. The file lies in %2.</source>
+        <translation>Este dispositivo no tiene programa para %1. El archivo está en %2.</translation>
+    </message>
+</context>
+<context>
     <name>SheetsPage</name>
     <message>
         <source>Spreadsheets</source>
@@ -9707,10 +9729,6 @@
     <message>
         <source>Lines brought in: %1</source>
         <translation>Líneas traídas: %1</translation>
-    </message>
-    <message>
-        <source>Written</source>
-        <translation>Escrito</translation>
     </message>
 </context>
 <context>

@@ -93,24 +93,12 @@ ShopPage {
         }
     }
 
-    Panel {
-        title: qsTr("Written")
-        tone: Theme.act
-        visible: view.files.length > 0
+    FilesWritten {
+        files: view.files
+        folder: view.folder
+        receiverTitle: root.title
+        session: root.session
         width: parent.width
-
-        Label {
-            text: view.files.join("\n")
-            mono: true
-            width: parent.width
-        }
-
-        Label {
-            kind: Label.Aside
-            text: view.folder
-            tone: Theme.quiet
-            width: parent.width
-        }
     }
 
     ListRow {

@@ -36,24 +36,12 @@ ShopPage {
         session: root.session
     }
 
-    Panel {
-        title: qsTr("Written")
-        tone: Theme.act
-        visible: view.files.length > 0
+    FilesWritten {
+        files: view.files
+        folder: view.folder
+        receiverTitle: root.title
+        session: root.session
         width: parent.width
-
-        Label {
-            mono: true
-            text: view.files.join("\n")
-            width: parent.width
-        }
-
-        Label {
-            kind: Label.Aside
-            text: view.folder
-            tone: Theme.quiet
-            width: parent.width
-        }
     }
 
     EmptyState {
