@@ -6,13 +6,16 @@
 #include <QAudioFormat>
 #include <QAudioSink>
 #include <QMediaDevices>
+#include <QTimer>
+
+#include <chrono>
 
 namespace undercowl::platform {
 
 namespace {
 
-// The sink ends when all was handed over, which is before all was heard: what is cut off then is silence.
-constexpr int tail = toneRate * 3 / 10; // samples
+constexpr int tail = toneRate * 3 / 10; // samples of silence: some servers drop the end of a stream
+constexpr auto longest = std::chrono::milliseconds(1000); // longer than any tone with its tail
 
 } // namespace
 
@@ -37,16 +40,21 @@ void LoudspeakerSignals::give(Signal signal) {
                               static_cast<qsizetype>(samples.size() * sizeof(short))));
     sound_.open(QIODevice::ReadOnly);
     sink_ = std::make_unique<QAudioSink>(loudspeaker, format);
-    connect(sink_.get(), &QAudioSink::stateChanged, this, [this](QAudio::State state) {
-        if (state == QAudio::IdleState) // all of it was handed over
-            end();
-    });
+    // The sink is idle when all was handed over, which may be long before all was heard.
+    connect(sink_.get(), &QAudioSink::stateChanged, sink_.get(),
+            [this, playing = sink_.get()](QAudio::State state) {
+                if (state == QAudio::IdleState)
+                    QTimer::singleShot(longest, playing, [this, playing] {
+                        if (sink_.get() == playing)
+                            end();
+                    });
+            });
     sink_->start(&sound_);
 }
 
 void LoudspeakerSignals::end() {
     if (sink_ != nullptr) {
-        sink_->disconnect(this);
+        sink_->disconnect();
         sink_->stop();
         sink_.release()->deleteLater(); // it may be what called us
     }

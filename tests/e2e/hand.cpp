@@ -1,6 +1,7 @@
 #include "tests/e2e/hand.h"
 
 #include <QDir>
+#include <QLineF>
 #include <QPointingDevice>
 #include <QQuickItem>
 #include <QQuickWindow>
@@ -15,7 +16,9 @@ namespace undercowl::e2e {
 namespace {
 
 constexpr int patience = 20000; // milliseconds; the reader may take some seconds on a busy machine
-constexpr int trembling = 350;  // a second touch of the same that comes sooner is ignored by the controls
+constexpr int trembling = 350;  // a second touch that comes sooner is ignored by the controls ...
+constexpr int glance = 200;     // between touches at two places
+constexpr double thumb = 60;    // ... at the same place, dp
 constexpr double margin = 4;    // from the edge: where a thumb scrolls without touching anything
 
 } // namespace
@@ -129,6 +132,14 @@ void Hand::bringIntoView(QQuickItem& item, const QString& name) const {
 
 void Hand::touch(const QString& name) {
     QQuickItem* item = find(name, Kind::Control);
+    // Who looks before he touches again takes his time: at the same place more than a trembling thumb, whose
+    // second tap is ignored, elsewhere until a sheet has closed and given the focus back.
+    const bool there = item == touched_ || QLineF(seenOf(*item).center(), touchedAt_).length() < thumb;
+    const int pause = there ? trembling : glance;
+    if (sinceTouch_.isValid() && sinceTouch_.elapsed() < pause) {
+        QTest::qWait(pause - static_cast<int>(sinceTouch_.elapsed()));
+        item = find(name, Kind::Control); // what was touched may be gone by now, and another be called so
+    }
     // What is being laid out, or makes room for a line that appears, is touched once it lies still in view.
     bool still = false;
     for (int tries = 0; tries < 5 && !still; ++tries) {
@@ -139,8 +150,6 @@ void Hand::touch(const QString& name) {
         QTest::qWait(30);
         still = areaOf(*item) == before && !covered(window_, *item, seenOf(*item).center());
     }
-    if (const auto last = touched_.find(item); last != touched_.end() && last->second.elapsed() < trembling)
-        QTest::qWait(trembling - static_cast<int>(last->second.elapsed()));
     const QPointF at = seenOf(*item).center();
     INFO("the screen shows:\n  " << screen());
     INFO("to be touched: " << name.toStdString() << " at " << at.x() << "," << at.y());
@@ -149,7 +158,9 @@ void Hand::touch(const QString& name) {
     QTest::qWait(30);
     QTest::touchEvent(&window_, finger_).release(0, at.toPoint(), &window_);
     QTest::qWait(30);
-    touched_[item].start();
+    touched_ = item;
+    touchedAt_ = at;
+    sinceTouch_.start();
 }
 
 void Hand::type(const QString& field, const QString& words) {
@@ -157,6 +168,8 @@ void Hand::type(const QString& field, const QString& words) {
     QQuickItem* focused = window_.activeFocusItem();
     REQUIRE(focused != nullptr);
     INFO("typed into: " << nameOf(*focused).toStdString());
+    INFO("the screen shows:\n  " << screen());
+    INFO("touched at " << touchedAt_.x() << "," << touchedAt_.y());
     REQUIRE(nameOf(*focused) == field);
     for (const QChar letter : words)
         QTest::sendKeyEvent(QTest::Click, &window_, QTest::asciiToKey(letter.toLatin1()), QString(letter),

@@ -9,7 +9,6 @@
 #include <QSize>
 #include <QString>
 
-#include <map>
 #include <span>
 
 class QPointingDevice;
@@ -50,7 +49,9 @@ private:
     QPointingDevice* finger_;
     QString look_;
     mutable int pictures_{};
-    std::map<const QQuickItem*, QElapsedTimer> touched_; // since when
+    const QQuickItem* touched_{}; // last; only to be compared
+    QPointF touchedAt_;
+    QElapsedTimer sinceTouch_;
 };
 
 } // namespace undercowl::e2e
