@@ -3,7 +3,7 @@
 //
 //   files    names in the folder; nothing is shown while there are none
 //   folder   where they lie
-//   title    what they are, for whoever receives them
+//   receiverTitle   what they are, for whoever receives them
 // Qt 6.4 cannot bind a delegate to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -38,7 +38,7 @@ Panel {
             title: modelData
             width: parent?.width ?? 0
 
-            onTriggered: device.show(root.folder + "/" + modelData)
+            onTriggered: device.show(root.folder, modelData)
         }
     }
 
@@ -56,6 +56,6 @@ Panel {
         text: device.shares ? qsTr("Share") : qsTr("Show the folder")
         width: parent.width
 
-        onTriggered: device.share(root.files.map(name => root.folder + "/" + name), root.receiverTitle)
+        onTriggered: device.share(root.folder, root.files, root.receiverTitle)
     }
 }

@@ -2,21 +2,26 @@
 
 #include "platform/sharing.h"
 
+#include <QDir>
+
 namespace undercowl::ui {
 
 bool DeviceFiles::shares() const {
     return platform::hasShareSheet();
 }
 
-void DeviceFiles::show(const QString& file) {
-    if (const QString problem = platform::showFile(file); !problem.isEmpty())
+void DeviceFiles::show(const QString& folder, const QString& file) {
+    if (const QString problem = platform::showFile(QDir(folder).filePath(file)); !problem.isEmpty())
         emit refused(problem);
 }
 
-void DeviceFiles::share(const QStringList& files, const QString& title) {
+void DeviceFiles::share(const QString& folder, const QStringList& files, const QString& title) {
     if (files.isEmpty())
         return;
-    if (const QString problem = platform::shareFiles(files, title); !problem.isEmpty())
+    QStringList paths;
+    for (const QString& file : files)
+        paths.push_back(QDir(folder).filePath(file));
+    if (const QString problem = platform::shareFiles(paths, title); !problem.isEmpty())
         emit refused(problem);
 }
 

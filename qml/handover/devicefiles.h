@@ -19,9 +19,10 @@ public:
 
     [[nodiscard]] bool shares() const;
 
-    // Absolute paths. What the system does not take is told by refused().
-    Q_INVOKABLE void show(const QString& file);
-    Q_INVOKABLE void share(const QStringList& files, const QString& title);
+    // The folder is an absolute path, files are names in it. What the system does not take is told by
+    // refused().
+    Q_INVOKABLE void show(const QString& folder, const QString& file);
+    Q_INVOKABLE void share(const QString& folder, const QStringList& files, const QString& title);
 
 signals:
     void refused(const QString& why);

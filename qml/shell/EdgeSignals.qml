@@ -3,6 +3,8 @@
 //   audible    tones are wanted
 //   handsFree  a microphone that opens by itself would take the tone for speech: it is seen alone
 //   refuse()   something was not taken; spoken: a voice says so already
+// Qt 6.4 knows no members of a type from another library, cannot bind a component to the ids around it:
+// qmllint disable type unqualified
 import QtQuick
 import Undercowl
 import Undercowl.Style

@@ -204,7 +204,7 @@ ShopPage {
                 lineId: entry.lineId
                 mark: entry.mark
                 more: entry.more
-                open: root.aList && entry.lineId === root.session.jobId
+                open: root.aList && entry.lineId === root.session.jobId // qmllint disable unqualified
                 title: entry.title
                 width: parent.width
 

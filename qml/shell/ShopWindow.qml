@@ -1,6 +1,6 @@
 // The app: one window, a stack of pages, the line that offers undo, and what went wrong.
-// Qt 6.4 cannot bind a component to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 cannot bind a component to the ids around it, knows neither types of another library nor Qt.callLater:
+// qmllint disable unqualified type
 import QtQuick
 import QtQuick.Templates as T
 import Undercowl

@@ -2,9 +2,12 @@
 #include "forms.h"
 
 #include "core/journal/say.h"
+#include "qml/handover/devicefiles.h"
 #include "qml/sheets/sheetsview.h"
 
+#include <QDesktopServices>
 #include <QFile>
+#include <QSignalSpy>
 #include <QTest>
 
 using namespace undercowl;
@@ -12,6 +15,9 @@ using namespace undercowl::ui;
 
 class SheetsTest : public QObject {
     Q_OBJECT
+
+public slots:
+    void open(const QUrl& url) { opened_.push_back(url.toLocalFile()); }
 
 private slots:
     void whatIsWrittenIsBroughtIntoAnotherShop() {
@@ -50,6 +56,28 @@ private slots:
         QCOMPARE(in.ready(), 0);
     }
 
+    void whatWasWrittenIsShownByTheSystem() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        SheetsView view;
+        view.setProperty("session", QVariant::fromValue(session.get()));
+        view.write();
+        QTRY_COMPARE(view.files().size(), 9);
+        DeviceFiles device;
+        QVERIFY(!device.shares()); // no sheet of receivers here
+        QSignalSpy refused(&device, &DeviceFiles::refused);
+        QDesktopServices::setUrlHandler(QStringLiteral("file"), this, "open");
+        device.show(view.folder(), view.files().front());
+        device.share(view.folder(), view.files(), QStringLiteral("Spreadsheets"));
+        device.share(view.folder(), {}, QStringLiteral("Nothing"));
+        QDesktopServices::unsetUrlHandler(QStringLiteral("file"));
+        QCOMPARE(opened_, (QStringList{view.folder() + u'/' + view.files().front(), view.folder()}));
+        QVERIFY(refused.isEmpty());
+        device.show(view.folder(), QStringLiteral("gone.csv"));
+        QCOMPARE(refused.size(), 1);
+        QVERIFY(refused[0][0].toString().contains(QStringLiteral("gone.csv")));
+    }
+
     void aWrongLineIsNamedAndLeftOut() {
         const LiftShop shop;
         const auto session = shop.session();
@@ -70,6 +98,9 @@ private slots:
         view.look(shop.dir.filePath(QStringLiteral("nothing.csv")));
         QVERIFY(view.error().contains(QStringLiteral("nothing.csv")));
     }
+
+private:
+    QStringList opened_;
 };
 
 QTEST_MAIN(SheetsTest)
