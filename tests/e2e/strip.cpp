@@ -179,6 +179,8 @@ void stripLever(Hand& hand) {
     hand.sees(QStringLiteral("Which task does this step belong to?"));
     hand.picture(QStringLiteral("task-sheet"));
     hand.touch(QStringLiteral("New task"));
+    hand.seesNot(
+        QStringLiteral("Which task does this step belong to?")); // the field is called as the choice was
     hand.type(QStringLiteral("New task"), QStringLiteral("switch cluster"));
     hand.press(Qt::Key_Return);
     hand.sees(QStringLiteral("task of this step"));
