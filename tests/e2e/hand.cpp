@@ -17,7 +17,7 @@ namespace {
 
 constexpr int patience = 20000; // milliseconds; the reader may take some seconds on a busy machine
 constexpr int trembling = 350;  // a second touch that comes sooner is ignored by the controls ...
-constexpr int glance = 200;     // between touches at two places
+constexpr int glance = 350;     // between touches at two places
 constexpr double thumb = 60;    // ... at the same place, dp
 constexpr double margin = 4;    // from the edge: where a thumb scrolls without touching anything
 
