@@ -28,7 +28,7 @@ QJsonObject plan() {
 // The stroke of assets/demo/wiring.json, in parts of the photo.
 QVariantList strokeOf(const char* which, QSize photo) {
     QVariantList points;
-    for (const QJsonValue& value : plan()[QLatin1String(which)][u"along"].toArray()) {
+    for (const QJsonValue value : plan()[QLatin1String(which)][u"along"].toArray()) {
         const QJsonArray point = value.toArray();
         points.append(
             QPointF(point.at(0).toDouble() / photo.width(), point.at(1).toDouble() / photo.height()));
