@@ -241,7 +241,8 @@ Result<std::vector<JobLine>> Store::jobs(std::size_t mostDone) const {
         const std::string columns =
             "SELECT stream, number, machine, machine_label, frame_number, owner_name, reason, moment, "
             "stopped_key, stopped_values, next_key, next_values, waiting, open_unsafe, last_at, waits, "
-            "waits_key, waits_values FROM job_line ";
+            "waits_key, waits_values, EXISTS (SELECT 1 FROM recheck WHERE stream = job_line.stream) FROM "
+            "job_line ";
         Using row(state_->database.prepared(columns + "WHERE moment <> 'done' UNION ALL SELECT * FROM (" +
                                             columns +
                                             "WHERE moment = 'done' ORDER BY last_at DESC LIMIT ?) "
@@ -264,7 +265,8 @@ Result<std::vector<JobLine>> Store::jobs(std::size_t mostDone) const {
                  row->getColumn(12).getInt() != 0,
                  row->getColumn(13).getInt(),
                  row->getColumn(14).getInt64(),
-                 {job::waitsFromCode(text(15)).value_or(job::Waits::Bench), message(text(16), text(17))}});
+                 {job::waitsFromCode(text(15)).value_or(job::Waits::Bench), message(text(16), text(17))},
+                 row->getColumn(18).getInt() != 0});
         }
         return lines;
     });

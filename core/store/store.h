@@ -47,6 +47,7 @@ struct JobLine {
     int openUnsafe{}; // unsettled findings of severity unsafe
     job::TimeMs lastAt{};
     job::Waiting waits; // what the machine waits for
+    bool rechecks{};    // something is to be looked at again, or was
 
     friend bool operator==(const JobLine&, const JobLine&) = default;
 };

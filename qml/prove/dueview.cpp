@@ -51,10 +51,13 @@ void DueView::read() {
     session_->ask(
         this, [](ShopStore& store) { return store.jobs(doneLookedAt); },
         [this](const Result<std::vector<store::JobLine>>& jobs) {
-            if (jobs)
-                return readOn(*jobs, 0, {});
-            reading_ = false;
-            session_->report(jobs.error());
+            if (!jobs) {
+                reading_ = false;
+                return session_->report(jobs.error());
+            }
+            std::vector<store::JobLine> some = *jobs;
+            std::erase_if(some, [](const store::JobLine& line) { return !line.rechecks; });
+            readOn(std::move(some), 0, {});
         });
 }
 

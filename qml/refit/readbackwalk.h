@@ -63,7 +63,7 @@ public:
     Q_INVOKABLE void again(); // from the first one
 
 protected:
-    // What was said of the one in that place before, null when nothing was; owned by the snapshot.
+    // What was said of the one in that place before; nothing when nothing was.
     [[nodiscard]] virtual std::optional<job::MatchOutcome> outcome(int index) const = 0;
     [[nodiscard]] virtual QString named(int index) const = 0;
     // With what tells it from the others: "place 3: green".

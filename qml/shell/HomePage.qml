@@ -17,6 +17,7 @@ ShopPage {
         });
     }
 
+    readonly property bool lookedAt: visible && Qt.application.state === Qt.ApplicationActive // qmllint disable
     // The window shows itself before the list, which grows with the shop.
     property bool shown: false
 
@@ -98,8 +99,9 @@ ShopPage {
         }
     ]
 
-    onVisibleChanged: {
-        if (visible && due.late > 0) // some may have been seen to
+    // Some may have been seen to, others fall due while the phone lies in a drawer.
+    onLookedAtChanged: {
+        if (lookedAt && shown)
             due.read();
     }
 

@@ -79,6 +79,15 @@ TEST_CASE("of the jobs that are done as many are listed as are wished, of the op
     CHECK(lines[1].id == done[3]);
     CHECK(lines[2].id == done[2]);
     CHECK(must(shop.store.jobs(0)).size() == 1);
+
+    CHECK_FALSE(lines[0].rechecks);
+    job::Recheck recheck;
+    recheck.id = "recheck-1";
+    recheck.what = "oil level";
+    recheck.afterDays = 1;
+    shop.say(journal::recheckDue(done[1], recheck));
+    for (const auto& line : must(shop.store.jobs()))
+        CHECK(line.rechecks == (line.id == done[1]));
 }
 
 TEST_CASE("a machine or owner that is described anew shows in the lines of its jobs") {
