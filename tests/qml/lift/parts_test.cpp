@@ -63,6 +63,24 @@ private slots:
         QCOMPARE(view.known()[QStringLiteral("fit")].toString(), QStringLiteral("pivot too small"));
     }
 
+    void theOldOneBesideTheNewOneIsSeenWithThePart() {
+        const LiftShop shop;
+        shop.say(journal::partStated(shop.job, shoes()));
+        const auto session = shop.session();
+        PartForm view;
+        view.setProperty("part", QStringLiteral("part-1"));
+        view.setSession(session.get());
+        view.componentComplete();
+        QVERIFY(view.photo().isEmpty());
+        const QString taken = QStringLiteral(UNDERCOWL_PHOTOS "/rear-terminals.jpg");
+        session->keepPhoto({.file = taken, .job = shop.job, .purpose = {}, .about = "part-1", .note = {}});
+        QTRY_VERIFY(!view.photo().isEmpty());
+        QFile kept(view.photo().toLocalFile());
+        QFile before(taken);
+        QVERIFY(kept.open(QIODevice::ReadOnly) && before.open(QIODevice::ReadOnly));
+        QCOMPARE(kept.size(), before.size());
+    }
+
     void everythingToOrderIsOneList() {
         const LiftShop shop;
         auto part = shoes();
