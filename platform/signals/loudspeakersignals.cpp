@@ -15,7 +15,8 @@ namespace undercowl::platform {
 namespace {
 
 constexpr int tail = toneRate * 3 / 10; // samples of silence: some servers drop the end of a stream
-constexpr auto longest = std::chrono::milliseconds(1000); // longer than any tone with its tail
+// From the last sample handed over to the last one heard, at most: a busy server keeps two seconds back.
+constexpr auto longest = std::chrono::milliseconds(4000);
 
 } // namespace
 

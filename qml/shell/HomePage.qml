@@ -1,5 +1,7 @@
 // The machines in the shop, grouped by what each waits for: where it stopped and what is next. Two touches from here to
 // a saved photo.
+// Qt 6.4 cannot bind a component to the ids around it, knows neither Qt.application nor Qt.callLater:
+// qmllint disable unqualified type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -17,7 +19,7 @@ ShopPage {
         });
     }
 
-    readonly property bool lookedAt: visible && Qt.application.state === Qt.ApplicationActive // qmllint disable
+    readonly property bool lookedAt: visible && Qt.application.active
     // The window shows itself before the list, which grows with the shop.
     property bool shown: false
 
@@ -149,28 +151,36 @@ ShopPage {
         session: root.session
     }
 
-    ListRow {
-        iconName: "caution"
-        remark: due.late
-        title: qsTr("Rechecks due")
-        visible: due.late > 0
+    Loader {
+        active: due.late > 0
+        visible: active
         width: parent.width
 
-        onTriggered: root.opens("DuePage", {})
+        sourceComponent: ListRow {
+            iconName: "caution"
+            remark: due.late
+            title: qsTr("Rechecks due")
+
+            onTriggered: root.opens("DuePage", {})
+        }
     }
 
-    EmptyState {
-        iconName: "machine"
-        text: qsTr("Take in the first machine: what it is, whose it is, why it is here.")
-        title: qsTr("The shop is empty")
-        visible: home.ready && home.jobs.count === 0 && home.done.count === 0
+    Loader {
+        active: home.ready && home.jobs.count === 0 && home.done.count === 0
+        visible: active
         width: parent.width
+
+        sourceComponent: EmptyState {
+            iconName: "machine"
+            text: qsTr("Take in the first machine: what it is, whose it is, why it is here.")
+            title: qsTr("The shop is empty")
+        }
     }
 
     Connections {
         // Not within the frame: its rows would be made before it is over.
         function onFrameSwapped() {
-            Qt.callLater(() => root.shown = true); // qmllint disable
+            Qt.callLater(() => root.shown = true);
         }
 
         enabled: !root.shown
@@ -206,7 +216,7 @@ ShopPage {
                 lineId: entry.lineId
                 mark: entry.mark
                 more: entry.more
-                open: root.aList && entry.lineId === root.session.jobId // qmllint disable unqualified
+                open: root.aList && entry.lineId === root.session.jobId
                 title: entry.title
                 width: parent.width
 
@@ -219,10 +229,14 @@ ShopPage {
         }
     }
 
-    SectionHeader {
-        text: qsTr("Handed over")
-        visible: home.done.count > 0
+    Loader {
+        active: root.shown && home.done.count > 0
+        visible: active
         width: parent.width
+
+        sourceComponent: SectionHeader {
+            text: qsTr("Handed over")
+        }
     }
 
     Repeater {
@@ -239,9 +253,13 @@ ShopPage {
         }
     }
 
-    Label {
-        text: qsTr("Machines handed over before these are found by Find.")
-        visible: home.moreDone
+    Loader {
+        active: root.shown && home.moreDone
+        visible: active
         width: parent.width
+
+        sourceComponent: Label {
+            text: qsTr("Machines handed over before these are found by Find.")
+        }
     }
 }

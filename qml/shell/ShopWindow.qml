@@ -97,7 +97,7 @@ AppWindow {
         property: "awake"
         target: root.deviceScreen
         // On the list of jobs the phone may sleep as ever.
-        value: settings.staysOn && stack.depth > 1 && root.session.jobId !== "" && Qt.application.state === Qt.ApplicationActive
+        value: settings.staysOn && stack.depth > 1 && root.session.jobId !== "" && Qt.application.active
         when: root.deviceScreen !== null
     }
 
@@ -123,8 +123,8 @@ AppWindow {
     Loader {
         id: side
 
-        readonly property ShopPage detail: stack.currentItem as ShopPage
-        readonly property string wanted: Theme.split && detail !== null ? detail.listPage : ""
+        // Only where there is room: the cast has Qt describe the whole page at run time, before its first frame.
+        readonly property string wanted: Theme.split ? (stack.currentItem as ShopPage)?.listPage ?? "" : ""
         property string shown: ""
 
         // Not at once: the list that a touch comes from is not to go within that touch.
