@@ -4,17 +4,19 @@
 #   sh tests/run.sh [--long]
 #
 # Stages stop at the first failure. A second run builds only what changed. Every test runs without a network: whoever
-# opens a socket to another machine is ended. With --long, what takes more than a few minutes follows: all kills and
-# faults, the sanitizers, fuzzing for UNDERCOWL_FUZZ_SECONDS each (20 unless set), and how the shop grows.
+# opens a socket to another machine is ended. Each target is fuzzed for UNDERCOWL_FUZZ_SECONDS (20 unless set). With
+# --long, what takes more than a few minutes follows: all kills and faults, the sanitizers over the app too, the thread
+# sanitizer, and how the shop grows.
 set -eu
 cd "$(dirname "$0")/.."
 . platform/packages.sh
 case "${1:-}" in
 "") long= ;;
 --long) long=yes ;;
-*) sed -n '2,9s/^# \{0,1\}//p' tests/run.sh; exit 2 ;;
+*) sed -n '2,10s/^# \{0,1\}//p' tests/run.sh; exit 2 ;;
 esac
 
+fuzz_seconds=${UNDERCOWL_FUZZ_SECONDS:-20}
 started=$(date +%s)
 stage() {
     echo "== $* ($(($(date +%s) - started)) s)"
@@ -24,6 +26,17 @@ build() {
     mkdir -p build
     cmake --preset "$1" >"build/$1.log" 2>&1 || { cat "build/$1.log"; return 1; }
     cmake --build --preset "$1"
+}
+# Fuzzes every target from its corpus, two at a time; what is found lies in build/sanitize beside the log.
+fuzz() {
+    ls tests/fuzz/corpus | xargs -P 2 -I NAME sh -c '
+        mkdir -p build/sanitize/found/NAME
+        UNDERCOWL_FUZZ_TARGET=NAME build/sanitize/tests/fuzz/fuzz build/sanitize/found/NAME tests/fuzz/corpus/NAME \
+            -verbosity=0 -print_final_stats=1 -max_total_time="$1" -timeout=10 -rss_limit_mb=4096 \
+            -artifact_prefix=build/sanitize/NAME- >build/sanitize/NAME.log 2>&1 ||
+            { tail -40 build/sanitize/NAME.log; exit 255; }
+        echo "NAME: $(grep -o "number_of_executed_units: .*" build/sanitize/NAME.log | tr -dc 0-9) inputs, no finding"
+    ' sh "$fuzz_seconds"
 }
 # Holds every text file of ours to 400 lines, or to saying in its head why it is longer.
 short_files() {
@@ -52,10 +65,12 @@ stage "formatting"
 git ls-files '*.h' '*.cpp' | xargs clang-format --dry-run -Werror
 stage "length of files"
 short_files
-stage "core alone, Clang"
-build core-clang
-stage "tests of the core, Clang"
-ctest --preset core-clang -j 2
+stage "core alone, Clang, with the address and undefined-behaviour sanitizers"
+build sanitize
+stage "tests of the core, with sanitizers"
+ctest --preset sanitize -j 2
+stage "fuzzing, $fuzz_seconds s for each target"
+fuzz
 stage "everything, GCC"
 build release
 stage "qmllint"
@@ -73,23 +88,12 @@ stage "every kill and every fault"
 UNDERCOWL_LONG=1 build/release/tests/store/test_store '*survive*,what was confirmed*,whatever byte*' >build/long.log 2>&1 ||
     { cat build/long.log; exit 1; }
 grep -E 'survived|flipped|injected|still read|lost' build/long.log
-stage "core under the address and undefined-behaviour sanitizers"
-build sanitize
-ctest --preset sanitize -j 2
-stage "store and journal under the thread sanitizer"
+stage "everything under the address and undefined-behaviour sanitizers"
+build sanitize-app
+build/release/tests/platform/no_network ctest --preset sanitize-app -j 2
+stage "store, journal and view models under the thread sanitizer"
 build threads
-ctest --preset threads -j 2
-stage "fuzzing"
-build fuzz
-for corpus in tests/fuzz/corpus/*; do
-    name=$(basename "$corpus")
-    mkdir -p "build/fuzz/found/$name"
-    UNDERCOWL_FUZZ_TARGET=$name build/fuzz/tests/fuzz/fuzz "build/fuzz/found/$name" "$corpus" -verbosity=0 \
-        -print_final_stats=1 -max_total_time="${UNDERCOWL_FUZZ_SECONDS:-20}" -timeout=10 -rss_limit_mb=4096 \
-        -artifact_prefix="build/fuzz/$name-" >"build/fuzz/$name.log" 2>&1 ||
-        { tail -40 "build/fuzz/$name.log"; exit 1; }
-    echo "$name: $(grep -o 'number_of_executed_units: .*' "build/fuzz/$name.log" | tr -dc 0-9) inputs, no finding"
-done
+build/release/tests/platform/no_network ctest --preset threads -j 2
 stage "how the shop grows"
 build bench
 build/bench/tests/bench/bench_scale build docs/performance.md

@@ -7,11 +7,11 @@ A file that passed is not looked at again until it, a header of ours that it inc
 the hash of all of these is kept in BUILD/tidy.
 
 Most of the time goes into Qt's and the standard library's headers, so files of one target are looked at as one, some at a
-time. Where that finds anything, or names of two files clash, each is looked at by itself, and that decides.
+time; names that clash then are given numbers. A file in which that finds anything is looked at by itself, and that decides.
 """
-import concurrent.futures, hashlib, json, os, pathlib, shlex, subprocess, sys, tempfile
+import concurrent.futures, hashlib, json, os, pathlib, re, shlex, subprocess, sys, tempfile
 
-together = 6 # files
+together = 25 # files at most
 
 root = pathlib.Path(__file__).resolve().parent.parent
 folders = tuple(f"{root}/{name}/" for name in ("core", "qml", "platform"))
@@ -66,21 +66,43 @@ def main():
         print(ran.stdout.strip() or ran.stderr.strip(), flush=True)
         return False
 
+    def look_together(files, clashing):
+        lines = []
+        if clashing: # what they include must not see the numbers
+            lines = [line for file in files for line in pathlib.Path(file).read_text().splitlines() if line.startswith("#include")]
+        for number, file in enumerate(files):
+            lines += [f"#define {name} {name}_{number}" for name in clashing] + [f'#include "{file}"']
+            lines += [f"#undef {name}" for name in clashing]
+        with tempfile.TemporaryDirectory() as folder:
+            source = pathlib.Path(folder) / "together.cpp"
+            source.write_text("\n".join(lines) + "\n")
+            directory, command = flags[files[0]]
+            unit = {"directory": directory, "arguments": [*command, "-c", "-ferror-limit=0", str(source)], "file": str(source)}
+            (pathlib.Path(folder) / "compile_commands.json").write_text(json.dumps([unit]))
+            return tidy("-p", folder, "--config-file", root / ".clang-tidy", "--checks=-bugprone-suspicious-include",
+                        "--header-filter=(core|qml|platform)/.*[.](h|cpp)$", source)
+
     def check_group(files):
         """how many of them have findings"""
-        if len(files) > 1:
-            with tempfile.TemporaryDirectory() as folder:
-                source = pathlib.Path(folder) / "together.cpp"
-                source.write_text("".join(f'#include "{file}"\n' for file in files))
-                directory, command = flags[files[0]]
-                unit = {"directory": directory, "arguments": [*command, "-c", str(source)], "file": str(source)}
-                (pathlib.Path(folder) / "compile_commands.json").write_text(json.dumps([unit]))
-                if passes(tidy("-p", folder, "--config-file", root / ".clang-tidy", "--checks=-bugprone-suspicious-include",
-                               "--header-filter=(core|qml|platform)/.*[.](h|cpp)$", source)):
-                    for file in files:
-                        (stamps / wanted[file]).touch()
-                    return 0
-        return sum(not check(file) for file in files)
+        clashing, alone = set(), []
+        while len(files) > 1:
+            ran = look_together(files, sorted(clashing))
+            if passes(ran):
+                for file in files:
+                    (stamps / wanted[file]).touch()
+                files = []
+                break
+            said = ran.stdout + ran.stderr
+            names = set(re.findall(r"redefinition of '(?:\w+::)*(\w+)'", said)) - clashing
+            if names:
+                clashing |= names
+                continue
+            bad = set(re.findall(r"^(/[^:\n]+):\d+:\d+: (?:error|warning):", said, re.MULTILINE)).intersection(files)
+            if not bad: # it does not say where
+                break
+            alone += sorted(bad)
+            files = [file for file in files if file not in bad]
+        return sum(not check(file) for file in [*files, *alone])
 
     known = {stamp.name for stamp in stamps.iterdir()}
     for old in known - set(wanted.values()):
@@ -90,7 +112,7 @@ def main():
     alike = {}
     for file in todo:
         alike.setdefault(flags[file], []).append(file)
-    groups = [files[i:i + together] for files in alike.values() for i in range(0, len(files), together)]
+    groups = [files[i::parts] for files in alike.values() for parts in [-(-len(files) // together)] for i in range(parts)]
     with concurrent.futures.ThreadPoolExecutor(os.cpu_count()) as pool:
         bad = sum(pool.map(check_group, groups))
     if bad:

@@ -5935,6 +5935,18 @@
         <source>backup: cannot be written: %1</source>
         <translation>Sicherung: lässt sich nicht schreiben: %1</translation>
     </message>
+    <message>
+        <source>%1: has %2 bytes, at most %3 are kept; shorten the text</source>
+        <translation>%1: hat %2 Byte, behalten werden höchstens %3; den Text kürzen</translation>
+    </message>
+    <message>
+        <source>%1: is not written in UTF-8; save the sheet as CSV in UTF-8, or type it anew</source>
+        <translation>%1: ist nicht in UTF-8 geschrieben; die Tabelle als CSV in UTF-8 speichern oder neu eintippen</translation>
+    </message>
+    <message>
+        <source>%1: holds a NUL character; type it anew</source>
+        <translation>%1: enthält ein NUL-Zeichen; neu eintippen</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

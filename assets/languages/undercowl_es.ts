@@ -5935,6 +5935,18 @@
         <source>backup: cannot be written: %1</source>
         <translation>copia: no se puede escribir: %1</translation>
     </message>
+    <message>
+        <source>%1: has %2 bytes, at most %3 are kept; shorten the text</source>
+        <translation>%1: tiene %2 bytes, se guardan como mucho %3; acortar el texto</translation>
+    </message>
+    <message>
+        <source>%1: is not written in UTF-8; save the sheet as CSV in UTF-8, or type it anew</source>
+        <translation>%1: no está escrito en UTF-8; guardar la hoja como CSV en UTF-8, o escribirlo de nuevo</translation>
+    </message>
+    <message>
+        <source>%1: holds a NUL character; type it anew</source>
+        <translation>%1: contiene un carácter NUL; escribirlo de nuevo</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

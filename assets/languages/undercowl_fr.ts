@@ -5935,6 +5935,18 @@
         <source>backup: cannot be written: %1</source>
         <translation>sauvegarde&#xa0;: ne peut pas être écrite&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>%1: has %2 bytes, at most %3 are kept; shorten the text</source>
+        <translation>%1&#xa0;: a %2 octets, %3 au plus sont gardés&#xa0;; raccourcir le texte</translation>
+    </message>
+    <message>
+        <source>%1: is not written in UTF-8; save the sheet as CSV in UTF-8, or type it anew</source>
+        <translation>%1&#xa0;: n’est pas écrit en UTF-8&#xa0;; enregistrer la feuille en CSV UTF-8, ou le saisir de nouveau</translation>
+    </message>
+    <message>
+        <source>%1: holds a NUL character; type it anew</source>
+        <translation>%1&#xa0;: contient un caractère NUL&#xa0;; le saisir de nouveau</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

@@ -5935,6 +5935,18 @@
         <source>backup: cannot be written: %1</source>
         <translation>backup: non si può scrivere: %1</translation>
     </message>
+    <message>
+        <source>%1: has %2 bytes, at most %3 are kept; shorten the text</source>
+        <translation>%1: ha %2 byte, se ne tengono al massimo %3; accorciare il testo</translation>
+    </message>
+    <message>
+        <source>%1: is not written in UTF-8; save the sheet as CSV in UTF-8, or type it anew</source>
+        <translation>%1: non è scritto in UTF-8; salvare il foglio come CSV in UTF-8, o riscriverlo</translation>
+    </message>
+    <message>
+        <source>%1: holds a NUL character; type it anew</source>
+        <translation>%1: contiene un carattere NUL; riscriverlo</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

@@ -3,6 +3,7 @@
 #include "core/job/csv.h"
 #include "core/job/money.h"
 #include "core/job/text.h"
+#include "core/journal/body.h"
 #include "core/journal/say.h"
 #include "core/units/parse.h"
 
@@ -22,8 +23,18 @@ constexpr std::array<std::string_view, 13> machineColumns{
 constexpr std::array<std::string_view, 11> partColumns{"job",      "part",  "number", "other numbers",
                                                        "supplier", "state", "price",  "currency",
                                                        "fitted",   "fit",   "note"};
+constexpr std::size_t longestCell = 4000; // bytes; a reason or a note may be a page
 constexpr int firstYear = 1880;
 constexpr int lastYear = 2200;
+
+bool isUtf8(const std::string& text) {
+    try {
+        (void)Json(text).dump(); // strict
+        return true;
+    } catch (const Json::exception&) {
+        return false;
+    }
+}
 
 // The cells of one line by the names in the head.
 class Cells {
@@ -39,6 +50,23 @@ public:
         const auto first = cell.find_first_not_of(" \t\r\n");
         return first == std::string::npos ? std::string{}
                                           : cell.substr(first, cell.find_last_not_of(" \t\r\n") - first + 1);
+    }
+
+    // What the shop's journal could not keep, by column.
+    void look(SheetLine& line) const {
+        for (const auto& [name, place] : columns_) {
+            if (place >= row_.size())
+                continue;
+            const std::string& cell = row_[place];
+            if (cell.size() > longestCell)
+                line.problems.push_back(name + ": has " + std::to_string(cell.size()) + " bytes, at most " +
+                                        std::to_string(longestCell) + " are kept; shorten the text");
+            else if (!isUtf8(cell))
+                line.problems.push_back(
+                    name + ": is not written in UTF-8; save the sheet as CSV in UTF-8, or type it anew");
+            else if (cell.find('\0') != std::string::npos)
+                line.problems.push_back(name + ": holds a NUL character; type it anew");
+        }
     }
 
 private:
@@ -213,7 +241,8 @@ planSheet(std::string_view text, const std::vector<KnownJob>& known,
         return tl::unexpected(std::string("the file is empty"));
     std::map<std::string, std::size_t> columns;
     for (std::size_t i = 0; i < rows->front().size(); ++i)
-        columns.try_emplace(job::folded(rows->front()[i]), i);
+        if (std::string name = job::folded(rows->front()[i]); isUtf8(name))
+            columns.try_emplace(std::move(name), i);
     SheetPlan plan;
     plan.parts = columns.contains("part");
     if (!plan.parts && !columns.contains("make") && !columns.contains("model"))
@@ -228,7 +257,9 @@ planSheet(std::string_view text, const std::vector<KnownJob>& known,
         SheetLine line;
         line.line = at + 1;
         const Cells cells(columns, (*rows)[at]);
-        plan.parts ? planner.part(cells, line) : planner.machine(cells, line);
+        cells.look(line);
+        if (line.problems.empty())
+            plan.parts ? planner.part(cells, line) : planner.machine(cells, line);
         plan.lines.push_back(std::move(line));
     }
     return plan;

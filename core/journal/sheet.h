@@ -38,8 +38,9 @@ struct SheetPlan {
 // Tells a sheet of parts ("part") from one of machines ("make" or "model") by its head; letter case and order
 // of the columns do not matter. The columns are those of machines.csv and parts.csv (core/handover/sheets.h).
 // A machine opens a job, unless one with its frame number or number is here already. A part goes into the job
-// of its number, unless that has one of the same name and number. Refused as a whole: a file that is no
-// spreadsheet, or neither of the two. 'nextNumber' gives a job's number where the line has none.
+// of its number, unless that has one of the same name and number. Cells that are not UTF-8, or longer than
+// 4000 bytes, are problems of their line. Refused as a whole: a file that is no spreadsheet, or neither of
+// the two. 'nextNumber' gives a job's number where the line has none.
 [[nodiscard]] tl::expected<SheetPlan, std::string>
 planSheet(std::string_view text, const std::vector<KnownJob>& known,
           const std::function<std::vector<job::Part>(const Id& job)>& partsOf,

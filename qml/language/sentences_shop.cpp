@@ -38,6 +38,9 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "adds to job %1: %2"),
     QT_TRANSLATE_NOOP("Core", "odometer: %1"),
     QT_TRANSLATE_NOOP("Core", "%1: '%2' is not known"),
+    QT_TRANSLATE_NOOP("Core", "%1: has %2 bytes, at most %3 are kept; shorten the text"),
+    QT_TRANSLATE_NOOP("Core", "%1: is not written in UTF-8; save the sheet as CSV in UTF-8, or type it anew"),
+    QT_TRANSLATE_NOOP("Core", "%1: holds a NUL character; type it anew"),
     QT_TRANSLATE_NOOP("Core", "the file is empty"),
     QT_TRANSLATE_NOOP("Core", "the first line names no column that is known: a sheet of machines has "
                               "\"make\" and \"model\", one of parts has \"job\" and \"part\""),

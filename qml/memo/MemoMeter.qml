@@ -12,8 +12,11 @@ Column {
 
     Row {
         spacing: Theme.grid * 3
+        width: parent.width
 
         Icon {
+            id: light
+
             anchors.verticalCenter: time.verticalCenter
             color: Theme.stop
             height: width
@@ -25,8 +28,12 @@ Column {
             id: time
 
             Accessible.name: qsTr("Recording, %1").arg(root.memo.time)
+            fontSizeMode: Text.HorizontalFit
             kind: Label.Value
+            minimumPixelSize: Theme.textSize
             text: root.memo.time
+            width: parent.width - light.width - parent.spacing
+            wrapMode: Text.NoWrap
         }
     }
 

@@ -57,6 +57,7 @@ ShopPage {
             brief: wire.briefSentence
             briefly: qsTr("Wire only")
             brieflyDescription: qsTr("Says its colour alone")
+            hushed: wire.mismatch && Theme.textScale > 1.3
             commands: ({
                     "done": () => wire.done(),
                     "does not match": () => wire.doesNotMatch(),

@@ -69,7 +69,10 @@ Pressable {
         }
     }
     contentItem: Item {
-        implicitHeight: Math.max(line.height, pictogram.visible ? pictogram.height : 0) + object.height
+        // Large words need a second line, for which the buttons at the lift have the height.
+        readonly property int lines: !root.lift && Theme.textScale > 1.3 && words.implicitWidth > words.width ? 2 : 1
+
+        implicitHeight: Math.max(line.height * lines, pictogram.visible ? pictogram.height : 0) + object.height
         implicitWidth: words.implicitWidth + (root.iconName !== "" ? pictogram.width + Theme.grid * 2 : 0)
 
         Loader {
@@ -100,7 +103,7 @@ Pressable {
             fontSizeMode: implicitWidth > width ? Text.Fit : Text.FixedSize
             height: parent.height - object.height
             horizontalAlignment: Text.AlignHCenter
-            minimumPixelSize: Theme.asideSize
+            minimumPixelSize: 15 // as in the smallest ordinary text
             strong: true
             text: root.busy ? root.busyText : root.text
             tone: root.tone

@@ -22,22 +22,28 @@ Item {
 
     readonly property real from: arrow.visible ? arrow.x + arrow.width + Theme.grid * 2 : Theme.margin
     readonly property real room: toolRow.x - (toolRow.width > 0 || canLock ? Theme.grid : Theme.margin) - from
-    readonly property bool stacked: aside !== "" && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room
+    // Large words beside many tools would be parted: then they have a line of their own below.
+    readonly property bool below: Theme.textScale > 1.3 && large.advanceWidth > room && room < 0.6 * width
+    // What the arrow and the tools stand in then.
+    readonly property real bar: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
+    readonly property real middle: (below ? bar : height) / 2
+    readonly property bool stacked: aside !== "" && !below && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room
                                     && (small.advanceWidth <= room || small.advanceWidth > 1.8 * (room - remark.implicitWidth))
 
     signal back
     signal locks
 
-    implicitHeight: Math.max(Theme.touch, heading.implicitHeight + (stacked ? remark.implicitHeight : 0)) + Theme.grid * 2
+    implicitHeight: below ? bar + heading.implicitHeight + (aside === "" ? 0 : remark.implicitHeight) + Theme.grid
+                          : Math.max(Theme.touch, Theme.icon + Theme.grid * 4, heading.implicitHeight + (stacked ? remark.implicitHeight : 0)) + Theme.grid * 2
     implicitWidth: Theme.liftKeyWidth * 3
 
     Loader {
         id: arrow
 
         active: root.canGoBack
-        anchors.verticalCenter: parent.verticalCenter
         visible: active
         x: Theme.grid
+        y: root.middle - height / 2
 
         sourceComponent: IconButton {
             iconName: "back"
@@ -55,9 +61,10 @@ Item {
         font.pixelSize: root.stacked || large.advanceWidth > width ? Theme.textSize : Theme.titleSize
         kind: Label.Title
         text: root.title
-        width: root.room - (root.stacked || root.aside === "" ? 0 : remark.width + Theme.grid * 2)
-        x: root.from
-        y: (root.height - height - (root.stacked ? remark.height : 0)) / 2
+        width: root.below ? root.width - 2 * Theme.margin
+                          : root.room - (root.stacked || root.aside === "" ? 0 : remark.width + Theme.grid * 2)
+        x: root.below ? Theme.margin : root.from
+        y: root.below ? root.bar : (root.height - height - (root.stacked ? remark.height : 0)) / 2
     }
 
     TextMetrics {
@@ -84,9 +91,9 @@ Item {
         kind: Label.Aside
         mono: true
         text: root.aside
-        width: Math.min(implicitWidth, root.stacked ? root.room : root.width / 3)
-        x: root.stacked ? root.from : root.from + root.room - width
-        y: root.stacked ? heading.y + heading.height : (root.height - height) / 2
+        width: Math.min(implicitWidth, root.below ? root.width - 2 * Theme.margin : root.stacked ? root.room : root.width / 3)
+        x: root.below || root.stacked ? heading.x : root.from + root.room - width
+        y: root.below || root.stacked ? heading.y + heading.height : (root.height - height) / 2
     }
 
     Row {
@@ -94,8 +101,8 @@ Item {
 
         anchors.right: lock.visible ? lock.left : parent.right
         anchors.rightMargin: lock.visible && width > 0 ? Theme.grid * 2 : 0
-        anchors.verticalCenter: parent.verticalCenter
         spacing: Theme.grid * 2
+        y: root.middle - height / 2
     }
 
     Loader {
@@ -103,8 +110,8 @@ Item {
 
         active: root.canLock
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
         visible: active
+        y: root.middle - height / 2
 
         sourceComponent: IconButton {
             description: qsTr("Water and stray touches do nothing then")

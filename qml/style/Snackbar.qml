@@ -5,12 +5,16 @@
 //   undoRequested(token)
 //   nextAction()            the user has gone on to something else
 //   message, count          what is shown, how many wait
+// Qt 6.4 cannot bind a component to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 
 Item {
     id: root
 
     readonly property int count: entries.count
+    // Large words leave room for the button's icon alone.
+    readonly property bool large: Theme.textScale > 1.3 && width < Theme.readingWidth
     property string message: ""
     property string token: ""
 
@@ -53,7 +57,7 @@ Item {
 
     Accessible.name: message
     Accessible.role: Accessible.AlertMessage
-    implicitHeight: Math.max(Theme.touch, words.implicitHeight) + Theme.grid * 4
+    implicitHeight: Math.max(Theme.touch, said.implicitHeight) + Theme.grid * 4
     implicitWidth: Theme.liftKeyWidth * 3
     visible: message !== ""
 
@@ -78,26 +82,45 @@ Item {
     }
 
     Label {
-        id: words
+        id: said
 
-        anchors.left: parent.left
-        anchors.leftMargin: Theme.margin
-        anchors.right: undoButton.visible ? undoButton.left : parent.right
-        anchors.rightMargin: Theme.grid * 2
         anchors.verticalCenter: parent.verticalCenter
+        elide: Text.ElideRight // reached by very large text alone: what was said stands on the page
+        maximumLineCount: root.large ? 4 : 6
         text: root.message
+        width: undoer.x - Theme.grid * 2 - x
+        x: Theme.margin
     }
 
-    ActionButton {
-        id: undoButton
+    Loader {
+        id: undoer
 
         anchors.right: parent.right
         anchors.rightMargin: Theme.grid * 2
         anchors.verticalCenter: parent.verticalCenter
-        iconName: "undo"
-        text: qsTr("Undo")
-        visible: root.token !== ""
+        sourceComponent: root.token === "" ? null : root.large ? asIcon : inWords
+    }
 
-        onTriggered: root.undo()
+    Component {
+        id: inWords
+
+        ActionButton {
+            iconName: "undo"
+            text: qsTr("Undo")
+
+            onTriggered: root.undo()
+        }
+    }
+
+    Component {
+        id: asIcon
+
+        IconButton {
+            filled: true
+            iconName: "undo"
+            text: qsTr("Undo")
+
+            onTriggered: root.undo()
+        }
     }
 }

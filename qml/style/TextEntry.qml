@@ -102,7 +102,7 @@ FocusScope {
             focus: true
             font.family: root.mono ? Theme.monoFamily : Theme.family
             font.pixelSize: Theme.textSize
-            implicitHeight: Math.max(Theme.touch, contentHeight + topPadding + bottomPadding)
+            implicitHeight: Math.max(eraser.implicitHeight, contentHeight + topPadding + bottomPadding)
             leftPadding: Theme.grid * 3
             rightPadding: eraser.visible ? eraser.width : Theme.grid * 3
             selectByMouse: true

@@ -111,10 +111,11 @@ QtObject {
     readonly property int valueSize: scaled(64)
     // Large already: growing on with the text would hide the wire behind its sleeve.
     readonly property int codeSize: Math.min(scaled(54), 62)
-    readonly property int nameSize: scaled(28)
-    readonly property int mainActionSize: scaled(30)
-    readonly property int actionSize: scaled(22)
-    readonly property int titleSize: scaled(22)
+    // What is larger than text grows with it no further than text twice its size, or a little more.
+    readonly property int nameSize: Math.min(scaled(28), 42)
+    readonly property int mainActionSize: Math.min(scaled(30), 40)
+    readonly property int actionSize: Math.min(scaled(22), 34)
+    readonly property int titleSize: Math.min(scaled(22), 34)
     readonly property int textSize: scaled(17)
     readonly property int asideSize: scaled(15)
 

@@ -11,6 +11,7 @@
 //               undone where the window says that it was saved.
 //   sayBack     commands are said back
 //   wanted      false while the screen shows something that is not for the voice
+//   hushed      the buttons for hearing it again have gone: the room is needed
 //   tall        the button is as high as there is room for: it stands in the place of a keypad
 //   reading(what, digits, unit), bag(number), wire(...)   see LiftEar
 //   ear         for refusing and remarking within these
@@ -31,6 +32,7 @@ Column {
     property string brief: ""
     property string briefly: ""
     property string brieflyDescription: ""
+    property bool hushed: false
     property bool tall: false
     property bool takesBack: false
     property bool wanted: true
@@ -110,7 +112,7 @@ Column {
     TalkAloud {
         briefly: root.briefly
         brieflyDescription: root.brieflyDescription
-        visible: root.aloud
+        visible: root.aloud && !root.hushed
         width: parent.width
 
         onAgain: root.again()

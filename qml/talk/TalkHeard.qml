@@ -36,9 +36,13 @@ Row {
     }
 
     Label {
+        // Large text is not to cover the page: what is long grows less.
+        readonly property int most: text.length > 60 ? 20 : text.length > 24 ? 26 : Theme.titleSize
+        readonly property int wanted: root.trouble !== "" ? Theme.asideSize : root.quiet || root.ear.heard.length > 16 ? Theme.textSize : Theme.titleSize
+
         Accessible.role: Accessible.AlertMessage
         anchors.verticalCenter: parent.verticalCenter
-        kind: root.trouble !== "" ? Label.Aside : root.quiet || root.ear.heard.length > 16 ? Label.Body : Label.Title
+        font.pixelSize: Math.min(wanted, most)
         strong: root.trouble === ""
         text: root.trouble !== "" ? root.trouble : root.quiet ? root.open : qsTr("Heard: %1").arg(root.ear.heard)
         tone: root.trouble !== "" ? Theme.caution : !root.quiet ? Theme.act : root.ear.listening ? Theme.stop : Theme.caution

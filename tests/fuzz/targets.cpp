@@ -165,8 +165,7 @@ void typed(Input input) {
 }
 
 // A spreadsheet from another program. What is read is the same after it was written and read again, and every
-// line of its plan either says what it would do, or what is wrong with it; texts over the store's limits are
-// refused there.
+// line of its plan either says what is wrong with it, or what it would do: the store takes that.
 void sheet(Input input) {
     const auto rows = job::readCsv(text(input));
     if (rows) {
@@ -182,6 +181,8 @@ void sheet(Input input) {
     for (std::size_t i = 0; plan && i < plan->lines.size(); ++i) {
         const auto& line = plan->lines[i];
         must(!line.says.empty() || !line.problems.empty());
+        for (const auto& draft : line.drafts)
+            must(!store::draftProblem(draft));
     }
 }
 

@@ -7,6 +7,8 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <array>
+#include <string>
 
 using namespace undercowl;
 using namespace undercowl::journal;
@@ -85,4 +87,25 @@ TEST_CASE("A file that is neither is refused as a whole, with the remedy") {
     CHECK(plan("").error() == "the file is empty");
     CHECK(plan("name,age\nx,1\n").error().find("\"make\" and \"model\"") != std::string::npos);
     CHECK(plan("make\n\"x").error().find("line 2") == 0);
+}
+
+TEST_CASE("A cell that could not be kept is a problem of its line, and the lines beside it are brought in") {
+    const std::string latin1 = "M\xFCller"; // as spreadsheets write where they are not asked for UTF-8
+    const auto machines =
+        plan("model,owner,reason\n"
+             "Gull 50," +
+             latin1 + ",\n" + "Gull 50,Mats," + std::string(4001, 'x') + "\n" + "Gull 50,Mats," +
+             std::string("a\0b", 3) + "\n" + "Gull 50,M\xC3\xBCller," + std::string(4000, 'x') + "\n");
+    REQUIRE(machines);
+    REQUIRE(machines->lines.size() == 4);
+    const std::array<std::string, 3> begins{"owner: is not written in UTF-8", "reason: has 4001 bytes",
+                                            "reason: holds a NUL"};
+    for (std::size_t i = 0; i < begins.size(); ++i) {
+        const SheetLine& line = machines->lines[i];
+        REQUIRE(line.problems.size() == 1);
+        CHECK(line.problems[0].find(begins.at(i)) == 0);
+        CHECK(line.drafts.empty());
+    }
+    CHECK(machines->lines[3].problems.empty());
+    CHECK(machines->lines[3].drafts.size() == 3);
 }
