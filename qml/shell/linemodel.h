@@ -6,6 +6,7 @@
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
+#include <cstddef>
 #include <vector>
 
 namespace undercowl::ui {
@@ -37,7 +38,8 @@ public:
 
     [[nodiscard]] int count() const { return static_cast<int>(lines_.size()); }
     [[nodiscard]] const std::vector<Line>& lines() const { return lines_; }
-    // Lines whose id stays in its place are changed where they are, so that a list keeps its position.
+    // Lines whose id stays are changed where they are, and one that changes its place is moved there, so that
+    // a list keeps its position and its rows.
     void setLines(std::vector<Line> lines);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -48,6 +50,13 @@ signals:
     void countChanged();
 
 private:
+    // What lies from 'first' to 'end' is what in 'lines' lies from there to 'newEnd'. The first of the two
+    // does so only where one line has changed its place, otherwise nothing.
+    [[nodiscard]] bool moveOne(const std::vector<Line>& lines, std::ptrdiff_t first, std::ptrdiff_t end,
+                               std::ptrdiff_t newEnd);
+    void replace(const std::vector<Line>& lines, std::ptrdiff_t first, std::ptrdiff_t end,
+                 std::ptrdiff_t newEnd);
+
     std::vector<Line> lines_;
 };
 

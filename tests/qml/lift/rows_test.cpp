@@ -1,4 +1,5 @@
 // The bookkeeping behind the stroke and strip screens, without a screen.
+#include "qml/shell/linemodel.h"
 #include "qml/strip/stripdraft.h"
 #include "qml/wiring/wirerows.h"
 #include "qml/wiring/words.h"
@@ -101,4 +102,68 @@ TEST_CASE("a strip step comes back from a draft", "[lift]") {
     CHECK(stripDraftFromJson("{").step.id.empty());
     CHECK(hardwareText(draft.step) == QString::fromUtf8("2 × screw M5\u00a0×\u00a016\u00a0mm in bag 7"));
     CHECK(cautionsOf(draft) == std::vector<std::string>{"battery-negative-off", "acid"});
+}
+
+TEST_CASE("a list keeps the rows whose lines stay, whatever comes, goes or moves", "[lift]") {
+    const auto lines = [](const char* ids) {
+        std::vector<Line> all;
+        for (; *ids != 0; ++ids)
+            all.push_back({.id = QString(QLatin1Char(*ids))});
+        return all;
+    };
+    const auto ids = [](const LineModel& model) {
+        std::string all;
+        for (const Line& line : model.lines())
+            all += line.id.toStdString();
+        return all;
+    };
+    const auto [from, to, told] = GENERATE(table<const char*, const char*, const char*>({
+        {"", "abc", "insert 0-2"},
+        {"abc", "abc", ""},
+        {"abc", "abcde", "insert 3-4"},
+        {"abc", "xabc", "insert 0-0"},
+        {"abcd", "abd", "remove 2-2"},
+        {"abcd", "ab", "remove 2-3"},
+        {"abcd", "acbd", "move 1 to 3"},
+        {"abcde", "acdbe", "move 1 to 4"},
+        {"abcde", "adbce", "move 3 to 1"},
+        {"ab", "ba", "move 0 to 2"},
+        {"abcd", "axyd", "remove 1-2, insert 1-2"},
+        {"abcdef", "aedcbf", "remove 1-4, insert 1-4"},
+        {"aaa", "aa", "remove 2-2"},
+        {"abc", "xyz", "reset"},
+        {"abc", "", "remove 0-2"},
+    }));
+    LineModel model;
+    model.setLines(lines(from));
+    std::vector<std::string> heard;
+    const auto range = [&](const char* what) {
+        return [&heard, what](const QModelIndex& /*parent*/, int first, int last) {
+            heard.push_back(what + std::to_string(first) + "-" + std::to_string(last));
+        };
+    };
+    QObject::connect(&model, &LineModel::rowsInserted, &model, range("insert "));
+    QObject::connect(&model, &LineModel::rowsRemoved, &model, range("remove "));
+    QObject::connect(&model, &LineModel::rowsMoved, &model,
+                     [&](const QModelIndex&, int first, int, const QModelIndex&, int before) {
+                         heard.push_back("move " + std::to_string(first) + " to " + std::to_string(before));
+                     });
+    QObject::connect(&model, &LineModel::modelReset, &model, [&] { heard.emplace_back("reset"); });
+    model.setLines(lines(to));
+    CHECK(ids(model) == to);
+    std::string all;
+    for (const std::string& one : heard)
+        all += (all.empty() ? "" : ", ") + one;
+    INFO(from << " to " << to);
+    CHECK(all == told);
+}
+
+TEST_CASE("a line that moved is changed as well", "[lift]") {
+    LineModel model;
+    model.setLines({{.id = "a", .title = "one"}, {.id = "b", .title = "two"}});
+    int changes = 0;
+    QObject::connect(&model, &LineModel::dataChanged, &model, [&] { ++changes; });
+    model.setLines({{.id = "b", .title = "two"}, {.id = "a", .title = "first"}});
+    CHECK(changes == 1);
+    CHECK(model.lines()[1].title == "first");
 }
