@@ -7212,6 +7212,13 @@
     </message>
 </context>
 <context>
+    <name>ListRow</name>
+    <message>
+        <source>Photo of %1</source>
+        <translation>Foto von %1</translation>
+    </message>
+</context>
+<context>
     <name>LockBar</name>
     <message>
         <source>Now the button above, in the other corner.</source>
@@ -9094,10 +9101,6 @@
         <translation>Einbauschritte</translation>
     </message>
     <message>
-        <source>waits for %1</source>
-        <translation>wartet auf %1</translation>
-    </message>
-    <message>
         <source>done</source>
         <translation>erledigt</translation>
     </message>
@@ -9809,6 +9812,13 @@
     <message>
         <source>Mark</source>
         <translation>Merken</translation>
+    </message>
+</context>
+<context>
+    <name>StepList</name>
+    <message>
+        <source>waits for %1</source>
+        <translation>wartet auf %1</translation>
     </message>
 </context>
 <context>

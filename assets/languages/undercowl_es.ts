@@ -7212,6 +7212,13 @@
     </message>
 </context>
 <context>
+    <name>ListRow</name>
+    <message>
+        <source>Photo of %1</source>
+        <translation>Foto de %1</translation>
+    </message>
+</context>
+<context>
     <name>LockBar</name>
     <message>
         <source>Now the button above, in the other corner.</source>
@@ -9094,10 +9101,6 @@
         <translation>Pasos de montaje</translation>
     </message>
     <message>
-        <source>waits for %1</source>
-        <translation>espera %1</translation>
-    </message>
-    <message>
         <source>done</source>
         <translation>hecho</translation>
     </message>
@@ -9809,6 +9812,13 @@
     <message>
         <source>Mark</source>
         <translation>Marcar</translation>
+    </message>
+</context>
+<context>
+    <name>StepList</name>
+    <message>
+        <source>waits for %1</source>
+        <translation>espera %1</translation>
     </message>
 </context>
 <context>

@@ -14,33 +14,41 @@ ShopPage {
     property string chosen: ""
 
     title: ordering ? qsTr("Which goes on first?") : qsTr("Refit steps")
-    footer: Row {
-        id: ways
+    footer: [
+        // Beside the buttons: above the rows it would be out of sight.
+        CautionBox {
+            text: refit.errors.order ?? ""
+            visible: root.ordering && text !== ""
+            width: parent.width
+        },
+        Row {
+            id: ways
 
-        readonly property real half: (width - spacing) / 2
+            readonly property real half: (width - spacing) / 2
 
-        spacing: Theme.targetGap
-        visible: root.ordering
-        width: parent.width
+            spacing: Theme.targetGap
+            visible: root.ordering
+            width: parent.width
 
-        ActionButton {
-            enabled: root.chosen !== ""
-            lift: true
-            text: qsTr("Earlier")
-            width: ways.half
+            ActionButton {
+                enabled: root.chosen !== ""
+                lift: true
+                text: qsTr("Earlier")
+                width: ways.half
 
-            onTriggered: refit.reorder(root.chosen, true)
+                onTriggered: refit.reorder(root.chosen, true)
+            }
+
+            ActionButton {
+                enabled: root.chosen !== ""
+                lift: true
+                text: qsTr("Later")
+                width: ways.half
+
+                onTriggered: refit.reorder(root.chosen, false)
+            }
         }
-
-        ActionButton {
-            enabled: root.chosen !== ""
-            lift: true
-            text: qsTr("Later")
-            width: ways.half
-
-            onTriggered: refit.reorder(root.chosen, false)
-        }
-    }
+    ]
     tools: IconButton {
         iconName: root.ordering ? "done" : "edit"
         text: root.ordering ? qsTr("The order is right") : qsTr("Change the order")
@@ -58,55 +66,36 @@ ShopPage {
         session: root.session
     }
 
-    ListRow {
-        iconName: "listen"
-        title: qsTr("Read hoses and cables back")
-        visible: !root.ordering && refit.lines > 0
-        width: parent.width
-
-        onTriggered: root.opens("LineBackPage", {})
-    }
-
-    Label {
-        text: qsTr("Touch a step, then Earlier or Later.")
-        tone: Theme.quiet
-        visible: root.ordering
-        width: parent.width
-    }
-
-    CautionBox {
-        text: refit.errors.order ?? ""
-        visible: root.ordering && text !== ""
-        width: parent.width
-    }
-
-    Repeater {
+    StepList {
+        choosing: root.ordering
+        chosenId: root.chosen
+        doneWord: qsTr("done")
         model: refit.steps
+        parent: root.scroller
+
+        onPicked: id => {
+            if (root.ordering)
+                root.chosen = id;
+            else
+                root.opens("RefitPage", {
+                    "step": id
+                });
+        }
 
         ListRow {
-            required title
-            required property string lineId
-            required property string detail
-            required property string mark
-            required property bool on
-            required property var model
+            iconName: "listen"
+            title: qsTr("Read hoses and cables back")
+            visible: !root.ordering && refit.lines > 0
+            width: parent.width
 
-            aside: mark === "waiting" ? qsTr("waits for %1").arg(model.aside) : detail
-            done: on
-            iconName: mark === "waiting" ? "clock" : "step"
-            chosen: root.ordering && root.chosen === lineId
-            opens: !root.ordering
-            remark: on ? qsTr("done") : ""
-            width: parent?.width ?? 0
+            onTriggered: root.opens("LineBackPage", {})
+        }
 
-            onTriggered: {
-                if (root.ordering)
-                    root.chosen = lineId;
-                else
-                    root.opens("RefitPage", {
-                        "step": lineId
-                    });
-            }
+        Label {
+            text: qsTr("Touch a step, then Earlier or Later.")
+            tone: Theme.quiet
+            visible: root.ordering
+            width: parent.width
         }
     }
 }

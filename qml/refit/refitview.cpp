@@ -51,12 +51,14 @@ void RefitView::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
     lines.reserve(order.size());
     for (const job::RefitStep& step : order)
-        lines.push_back({.id = text(step.strip->id),
-                         .title = text(step.strip->title),
-                         .detail = hardwareText(*step.strip),
-                         .aside = step.waiting ? whatItWaitsFor(snapshot.job, *step.strip) : QString(),
-                         .mark = step.waiting ? QStringLiteral("waiting") : QString(),
-                         .on = step.done});
+        lines.push_back(
+            {.id = text(step.strip->id),
+             .title = text(step.strip->title),
+             .detail = hardwareText(*step.strip),
+             .aside = step.waiting ? whatItWaitsFor(snapshot.job, *step.strip) : QString(),
+             .mark = step.waiting ? QStringLiteral("waiting") : QString(),
+             .picture = step.photos.empty() ? QUrl() : session()->mediaUrl(text(step.photos.front()->media)),
+             .on = step.done});
     steps_.setLines(std::move(lines));
     finished_ = std::ranges::all_of(order, &job::RefitStep::done);
     stalled_ = !finished_ && !next;

@@ -22,7 +22,9 @@ namespace undercowl::ui {
 // sentence     the step as it is read aloud: what goes on, hardware, bag, note, and its torques;
 // spokenTorques:
 //              these alone. English, by core/talk
-// steps        all, in refit order: id, title, detail hardware, aside what it waits for, on refitted
+// steps        all, in refit order: id, title, detail hardware, aside what it waits for, picture its first
+// photo,
+//              on refitted
 class RefitView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

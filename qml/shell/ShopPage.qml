@@ -9,7 +9,8 @@
 //   aList       this is such a page beside its detail
 //   lockable    the head has the button that locks the glass; see Glass
 //   voiceSlot   stands above the actions, and stays while the glass is locked: for speaking
-//   body        children stand in a column that scrolls
+//   body        children stand in a column that scrolls; a list of many rows takes the place of all that by having the
+//               scroller as its parent, see StepList
 //   footer      items below the body: the actions
 //   opens(page, properties)   another page is wanted, by its file name without ".qml"
 //   leaves()                  the one way out: the arrow, the system's back, Escape

@@ -1,6 +1,6 @@
 // The strip steps so far; each can be corrected.
-// Qt 6.4 knows no members of a url, a map or a list, cannot bind a delegate to the ids around it:
-// qmllint disable type unqualified
+// Qt 6.4 knows no members of a url, a map or a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -17,31 +17,21 @@ ShopPage {
         session: root.session
     }
 
-    EmptyState {
-        iconName: "step"
-        text: qsTr("Each step that is stripped stands here, the last one first.")
-        title: qsTr("Nothing stripped yet")
-        visible: strip.ready && strip.steps.count === 0
-        width: parent.width
-    }
-
-    Repeater {
+    StepList {
+        doneWord: qsTr("refitted")
         model: strip.steps
+        parent: root.scroller
 
-        ListRow {
-            required title
-            required property string lineId
-            required property string detail
-            required property bool on
+        onPicked: id => root.opens("StripPage", {
+            "step": id
+        })
 
-            aside: [detail, on ? qsTr("refitted") : ""].filter(word => word !== "").join(", ")
-            done: on
+        EmptyState {
             iconName: "step"
-            width: parent?.width ?? 0
-
-            onTriggered: root.opens("StripPage", {
-                "step": lineId
-            })
+            text: qsTr("Each step that is stripped stands here, the last one first.")
+            title: qsTr("Nothing stripped yet")
+            visible: strip.ready && strip.steps.count === 0
+            width: parent.width
         }
     }
 }

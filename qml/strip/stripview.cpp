@@ -10,6 +10,8 @@
 #include <QPointer>
 
 #include <algorithm>
+#include <string_view>
+#include <unordered_map>
 
 namespace undercowl::ui {
 
@@ -24,6 +26,15 @@ bool names(const std::vector<std::string>& keys, std::string_view key) {
     return std::ranges::find(keys, key) != keys.end();
 }
 
+// The file of the first photo of each thing that photos are about, in one go: a job may have hundreds of
+// steps.
+std::unordered_map<std::string_view, std::string_view> firstPhotos(const job::Job& job) {
+    std::unordered_map<std::string_view, std::string_view> files;
+    for (const job::Photo& photo : job.photos)
+        files.try_emplace(photo.about, photo.media);
+    return files;
+}
+
 } // namespace
 
 QString StripView::form() const {
@@ -36,14 +47,15 @@ void StripView::show(const Snapshot& snapshot) {
         asked_ = true;
         session()->restoreDraft(this, form(), [this](const QByteArray& json) { restore(json); });
     }
+    const auto photos = firstPhotos(snapshot.job);
     std::vector<Line> steps;
     for (auto step = snapshot.job.steps.rbegin(); step != snapshot.job.steps.rend(); ++step) {
-        const auto photos = job::photosAbout(snapshot.job, step->id);
+        const auto photo = photos.find(step->id);
         steps.push_back({.id = text(step->id),
                          .title = text(step->title),
                          .detail = hardwareText(*step),
                          .aside = QString::number(step->order),
-                         .picture = photos.empty() ? QUrl() : session()->mediaUrl(text(photos.back()->media)),
+                         .picture = photo == photos.end() ? QUrl() : session()->mediaUrl(text(photo->second)),
                          .on = step->refitted.has_value()});
     }
     steps_.setLines(std::move(steps));

@@ -19,7 +19,7 @@ namespace undercowl::ui {
 // photos       of this step, newest first;  photo: the one that is shown, the newest unless another was
 // chosen marks        where the hardware sits on it, for PhotoFrame piece        the hardware that is being
 // placed on the photo; -1: none wires        gatherings of this step: title, detail steps        those said
-// so far, newest first: id, title, detail hardware and bag, picture
+// so far, newest first: id, title, detail hardware and bag, picture its first photo, on refitted
 class StripView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

@@ -3,13 +3,15 @@
 //   title, aside   the line and what stands quietly below it
 //   remark         a few mono letters at the end, such as a count
 //   iconName       before the title
+//   picture        a photo that stands there instead, with the icon in its corner; empty for none
 //   severity       "unsafe", "soon" or "note": a mark with its word; empty for none
 //   done           ticked off
 //   chosen         framed: what is done next is done to it
 //   opens          shows the arrow
 //   text           defaults to the title, for screen readers
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
-// qmllint disable unqualified deferred-property-id
+// Qt 6.4 knows no members of a url:
+// qmllint disable unqualified deferred-property-id type
 import QtQuick
 import Undercowl.Style
 
@@ -20,6 +22,7 @@ Pressable {
     property string aside: ""
     property string remark: ""
     property string iconName: ""
+    property url picture
     property string severity: ""
     property bool done: false
     property bool chosen: false
@@ -43,45 +46,79 @@ Pressable {
         }
     }
     contentItem: Item {
-        implicitHeight: words.implicitHeight
+        id: content
+
+        readonly property string sign: root.done ? "within" : root.iconName
+        readonly property color signColor: root.done ? Theme.act : Theme.quiet
+        readonly property Item first: photo.active ? photo : pictogram.visible ? pictogram : null
+
+        implicitHeight: Math.max(words.implicitHeight, photo.active ? photo.height : 0)
 
         Icon {
             id: pictogram
 
             anchors.verticalCenter: parent.verticalCenter
-            color: root.done ? Theme.act : Theme.quiet
+            color: content.signColor
             height: width
-            name: root.done ? "within" : root.iconName
+            name: photo.active ? "" : content.sign
             visible: name !== ""
             width: Theme.icon
         }
 
-        Column {
+        Loader {
+            id: photo
+
+            active: root.picture.toString() !== ""
+            anchors.verticalCenter: parent.verticalCenter
+
+            sourceComponent: Thumbnail {
+                description: qsTr("Photo of %1").arg(root.title)
+                ground: root.down ? Theme.pressed : Theme.panel
+                mark: content.sign
+                markColor: content.signColor
+                source: root.picture
+            }
+        }
+
+        // Not a column, which places its children only with the next frame: a list that makes its rows while it is
+        // scrolled has to know at once how high they are.
+        Item {
             id: words
 
-            anchors.left: pictogram.visible ? pictogram.right : parent.left
-            anchors.leftMargin: pictogram.visible ? Theme.grid * 3 : 0
+            readonly property real gap: Theme.grid / 2
+
+            anchors.left: content.first !== null ? content.first.right : parent.left
+            anchors.leftMargin: content.first !== null ? Theme.grid * 3 : 0
             anchors.right: remark.left
             anchors.rightMargin: Theme.grid * 2
             anchors.verticalCenter: parent.verticalCenter
-            spacing: Theme.grid / 2
+            height: implicitHeight
+            implicitHeight: heading.height + (below.visible ? gap + below.height : 0) + (mark.active ? gap + mark.height : 0)
 
             Label {
+                id: heading
+
                 strong: true
                 text: root.title
                 width: parent.width
             }
 
             Label {
+                id: below
+
                 kind: Label.Aside
                 text: root.aside
                 visible: text !== ""
                 width: parent.width
+                y: heading.height + words.gap
             }
 
             Loader {
+                id: mark
+
                 active: root.severity !== ""
                 visible: active
+                y: words.height - height
 
                 sourceComponent: SeverityMark {
                     severity: root.severity

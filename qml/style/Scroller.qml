@@ -10,24 +10,6 @@ Flickable {
     property alias spacing: column.spacing
     default property alias content: column.data
 
-    // Scrolls so that all of `item` can be seen, or its upper edge when it is taller than the page.
-    function reveal(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y;
-        const bottom = top + item.height + Theme.margin;
-        if (top - Theme.margin < contentY)
-            contentY = Math.max(0, top - Theme.margin);
-        else if (bottom > contentY + height)
-            contentY = Math.min(bottom - height, Math.max(0, contentHeight - height));
-    }
-
-    function holds(item: Item): bool {
-        for (let at = item; at; at = at.parent) {
-            if (at === column)
-                return true;
-        }
-        return false;
-    }
-
     boundsBehavior: Flickable.StopAtBounds
     clip: true
     contentHeight: column.implicitHeight + 2 * Theme.margin
@@ -35,7 +17,7 @@ Flickable {
     flickableDirection: Flickable.VerticalFlick
     pixelAligned: true
 
-    onHeightChanged: focusFollower.follow()
+    onHeightChanged: follower.follow()
 
     Column {
         id: column
@@ -46,28 +28,13 @@ Flickable {
         y: Theme.margin
     }
 
-    QtObject {
-        id: focusFollower
+    FocusFollower {
+        id: follower
 
-        readonly property Item focused: root.Window.activeFocusItem
-
-        function follow() {
-            if (focused && root.holds(focused))
-                root.reveal(focused);
-        }
-
-        onFocusedChanged: follow()
+        flickable: root
     }
 
-    Rectangle {
-        color: Theme.line
-        height: Math.max(Theme.touch, root.visibleArea.heightRatio * root.height)
-        opacity: 0.6
-        parent: root
-        radius: width / 2
-        visible: root.visibleArea.heightRatio < 1
-        width: Theme.grid
-        x: root.width - width - Theme.hairline
-        y: root.visibleArea.yPosition * (root.height - height + root.visibleArea.heightRatio * root.height)
+    ScrollMark {
+        flickable: root
     }
 }

@@ -1,4 +1,4 @@
-// Photos: with rings, none yet, one that cannot be read; and the ring by itself.
+// Photos: with rings, none yet, one that cannot be read; in the rows of a list; and the ring by itself.
 import QtQuick
 import Undercowl.Style
 
@@ -42,6 +42,19 @@ Scroller {
     PhotoFrame {
         height: Theme.liftMain
         source: "qrc:/undercowl/none-such.jpg"
+        width: parent.width
+    }
+
+    ListRow {
+        done: true
+        picture: "qrc:/undercowl/icons/connector.svg"
+        title: "Unplug the connector"
+        width: parent.width
+    }
+
+    ListRow {
+        picture: "qrc:/undercowl/none-such.jpg"
+        title: "Left grip"
         width: parent.width
     }
 

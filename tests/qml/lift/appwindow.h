@@ -127,7 +127,8 @@ public:
 
     // Waits for the button and touches it in its middle; false when it does not come.
     [[nodiscard]] bool touch(const QString& words) {
-        if (!QTest::qWaitFor([&] { return button(words) != nullptr; }, 3000))
+        const auto there = [&] { return button(words) != nullptr; };
+        if (!QTest::qWaitFor(there, 300) && !scrollTo(there) && !QTest::qWaitFor(there, 3000))
             return false;
         QTest::qWait(300); // a second tap that comes sooner is ignored
         const QQuickItem* item = button(words);
@@ -157,6 +158,24 @@ public:
     }
 
 private:
+    // A long list makes the rows that are in view: scrolls it, as a thumb would, until what is looked for is
+    // there.
+    template<typename There>
+    [[nodiscard]] bool scrollTo(const There& there) const {
+        auto* list = having("doneWord");
+        if (list == nullptr)
+            return false;
+        double before = -1;
+        while (!there() && before != list->property("contentY").toDouble()) {
+            before = list->property("contentY").toDouble();
+            const double end = list->property("originY").toDouble() +
+                               list->property("contentHeight").toDouble() - list->height();
+            list->setProperty("contentY", std::max(before, std::min(before + list->height() / 2, end)));
+            QTest::qWait(20);
+        }
+        return there();
+    }
+
     // Scrolls, as a thumb would, until the whole item is seen.
     static void bringUp(const QQuickItem& item) {
         for (QQuickItem* around = item.parentItem(); around != nullptr; around = around->parentItem()) {
