@@ -56,7 +56,7 @@ public:
         entries.push_back(std::move(entry));
     }
 
-    job::Id job(std::size_t number, bool open) {
+    job::Id opened(std::size_t number) {
         const job::Id job = id();
         const job::Id machine = id();
         const job::Id owner = id();
@@ -78,6 +78,11 @@ public:
         patch.reason = "stood for " + std::to_string(1 + random_() % 20) + " years, " + pick(places) + " " +
                        pick(states);
         say(journal::jobOpened(job, patch));
+        return job;
+    }
+
+    job::Id job(std::size_t number, bool open) {
+        const job::Id job = opened(number);
         const job::Id task = id();
         say(journal::taskNamed(job, {task, pick(places), false, {}, 0}));
         for (int i = 0; i < 10; ++i) {
@@ -86,6 +91,33 @@ public:
         say(journal::recheckDue(job, {id(), "spoke tension", job::TypedValue{"200", "km"}, 30, {}}));
         if (!open) {
             say(journal::jobHandedOver(job, "runs"));
+        }
+        return job;
+    }
+
+    job::Id strip(std::size_t steps, std::string_view photo) {
+        const job::Id job = opened(1);
+        const job::Id task = id();
+        say(journal::taskNamed(job, {task, pick(places), false, {}, 0}));
+        for (std::size_t i = 0; i < steps; ++i) {
+            job::StripStep step;
+            step.id = id();
+            step.task = task;
+            step.title =
+                "take off the " + pick(places) + (i % 5 == 0 ? " with its bracket and both clips" : "");
+            step.hardware = {{4, "screw", "M6", "20 mm", job::TypedValue{"9.3", "N.m"}}};
+            step.bag = std::to_string(i + 1);
+            say(journal::stepStripped(job, step));
+            // What follows the end of the picture is no part of it, but makes another file.
+            say(journal::photoTaken(job, {id(),
+                                          kept(std::string(photo) + std::to_string(i)),
+                                          job::PhotoPurpose::Strip,
+                                          step.id,
+                                          {},
+                                          4000,
+                                          3000,
+                                          now_,
+                                          {}}));
         }
         return job;
     }
@@ -145,6 +177,10 @@ private:
         while (content.size() < 2'000) {
             content += std::to_string(random_());
         }
+        return kept(content);
+    }
+
+    [[nodiscard]] std::string kept(const std::string& content) const {
         const std::string name = journal::blake2b256(content) + ".jpg";
         std::ofstream(media_ / name, std::ios::binary) << content;
         return name;
@@ -188,6 +224,19 @@ MadeShop makeShop(const std::filesystem::path& folder, std::size_t jobs) {
             maker.entries.clear();
         }
     }
+    if (!shop.chooseMechanic(maker.mechanic())) {
+        std::exit(1);
+    }
+    return made;
+}
+
+MadeShop makeLongStrip(const std::filesystem::path& folder, std::size_t steps, std::string_view photo) {
+    MadeShop made{folder, 1, 0, {}};
+    auto shop = must(store::Store::open(folder));
+    Maker maker(folder / "media");
+    maker.nameMechanic();
+    made.open.push_back(maker.strip(steps, photo));
+    made.entries = must(shop.merge(maker.entries));
     if (!shop.chooseMechanic(maker.mechanic())) {
         std::exit(1);
     }

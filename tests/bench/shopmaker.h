@@ -5,6 +5,7 @@
 #include "core/store/store.h"
 
 #include <filesystem>
+#include <string_view>
 #include <vector>
 
 namespace undercowl::bench {
@@ -18,5 +19,11 @@ struct MadeShop {
 
 // The folder must not exist. Ends the program where the store refuses.
 [[nodiscard]] MadeShop makeShop(const std::filesystem::path& folder, std::size_t jobs);
+
+// A shop with one machine, stripped in that many steps, each with a photo: the one that is given, as a file
+// of its own for each step. 'photo' is a whole JPEG file. The folder must not exist. Ends the program where
+// the store refuses.
+[[nodiscard]] MadeShop makeLongStrip(const std::filesystem::path& folder, std::size_t steps,
+                                     std::string_view photo);
 
 } // namespace undercowl::bench
