@@ -1,7 +1,7 @@
 // The wire next to another one. Only core/sight includes this.
 #pragma once
 
-#include "core/sight/follow.h"
+#include "core/sight/cross.h"
 
 #include <optional>
 

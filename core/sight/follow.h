@@ -2,10 +2,10 @@
 #pragma once
 
 #include "core/sight/fields.h"
+#include "core/sight/map.h"
 #include "core/sight/strip.h"
 
 #include <optional>
-#include <vector>
 
 namespace undercowl::sight {
 
@@ -20,16 +20,13 @@ namespace undercowl::sight {
 // From the nearest point of a line. Precondition: it has one.
 [[nodiscard]] double distanceTo(const Polyline& line, const Point& p);
 
-struct Crossing {
-    Tube tube;
-    Point at;
-};
+[[nodiscard]] double lengthOf(const Polyline& line); // in the unit of its points
+
+// Follows the wire that is seen at its start by this many widths to either side.
+[[nodiscard]] Tube follow(const Map& map, Seen start, double most = followedWidths);
 
 // Follows the wire under a cell of the fields by this many widths to either side. Precondition: the cell
 // exists.
 [[nodiscard]] Tube followFrom(Fields& fields, const cv::Mat& lab, int column, int row, double widths);
-
-// The wires that a stroke crosses, in its order, each once.
-[[nodiscard]] std::vector<Crossing> findCrossings(Fields& fields, const cv::Mat& lab, const Polyline& along);
 
 } // namespace undercowl::sight

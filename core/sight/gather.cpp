@@ -1,5 +1,7 @@
 #include "core/sight/gather.h"
 
+#include "core/sight/covered.h"
+
 #include <opencv2/imgproc.hpp>
 
 #include <algorithm>
@@ -18,40 +20,6 @@ constexpr double shortest = 5.0;      // widths; less is a stub, a terminal or a
 constexpr double shortestPatch = 4.0; // widths; of wire that was not followed: said sooner than proposed
 constexpr double surely = 0.90;       // strength of a piece; latches and the rims of bolts stay below
 constexpr double longestDive = 10.0;  // widths that a wire may be hidden for
-
-double lengthOf(const Polyline& line) {
-    double length = 0.0;
-    for (std::size_t i = 1; i < line.size(); ++i)
-        length += std::hypot(line[i].x - line[i - 1].x, line[i].y - line[i - 1].y);
-    return length;
-}
-
-// Which cells belong to a wire that was followed.
-class Covered {
-public:
-    Covered(int columns, int rows) : mask_(cv::Mat::zeros(rows, columns, CV_8UC1)) {}
-
-    void add(const Tube& tube, double share) {
-        std::vector<cv::Point> points;
-        for (const Point& p : tube.centre)
-            points.emplace_back(cellOf(p));
-        cv::polylines(mask_, points, false, 255, std::max(1, int(std::lround(share * tube.width / 2.0))));
-    }
-    [[nodiscard]] bool at(int column, int row) const { return mask_.at<uchar>(row, column) != 0; }
-    [[nodiscard]] double shareOf(const Polyline& line) const {
-        int inside = 0;
-        for (const Point& p : line) {
-            const cv::Point cell = cellOf(p);
-            inside +=
-                at(std::clamp(cell.x, 0, mask_.cols - 1), std::clamp(cell.y, 0, mask_.rows - 1)) ? 1 : 0;
-        }
-        return double(inside) / double(line.size());
-    }
-
-private:
-    static cv::Point cellOf(const Point& p) { return {int((p.x - 0.5) / 2.0), int((p.y - 0.5) / 2.0)}; }
-    cv::Mat mask_;
-};
 
 // A washer, the edge of a hole: followed round and round.
 bool isRing(const Tube& tube) {

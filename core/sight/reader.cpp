@@ -2,6 +2,7 @@
 
 #include "core/colour/spaces.h"
 #include "core/sight/beside.h"
+#include "core/sight/cross.h"
 #include "core/sight/fields.h"
 #include "core/sight/follow.h"
 #include "core/sight/gather.h"

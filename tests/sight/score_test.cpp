@@ -165,7 +165,7 @@ TEST_CASE("Wires in the photos are read about as well as before") {
         Figure{"sure", ratio(score.on.sure, score.on.all), 0.70},
         Figure{"sure_exact", score.on.sure == 0 ? 1.0 : ratio(score.on.sureExact, score.on.sure), 0.995},
         Figure{"ece", score.on.calibrationError(), 0.05, true},
-        Figure{"sweep.wer", ratio(score.wrong, score.wires), 0.09, true},
+        Figure{"sweep.wer", ratio(score.wrong, score.wires), 0.06, true},
     };
     REQUIRE(score.on.all > 200); // the photos are there
     REQUIRE(score.off.all > 100);
