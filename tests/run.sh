@@ -81,7 +81,7 @@ stage "all tests, GCC"
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 build/release/tests/platform/no_network ctest --preset release -j 2
 stage "how well the photos in tests/photos are read"
-cat build/release/sight_score.txt
+cat build/release/sight_score.txt build/release/sight_score_thin.txt
 test -n "$long" || exit 0
 
 stage "every kill and every fault"

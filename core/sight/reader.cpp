@@ -9,9 +9,12 @@
 #include "core/sight/judge.h"
 #include "core/sight/pixels.h"
 
+#include <opencv2/imgproc.hpp>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstddef>
 
 namespace undercowl::sight {
 namespace {
@@ -41,16 +44,57 @@ std::optional<White> whiteFrom(const cv::Vec3d& seen, double reflectance) {
                  float(std::log(seen[1] / reflectance)), 1.0F};
 }
 
+// The photo in one size.
+struct Picture {
+    Picture(const cv::Mat& pixels, double pixelsForEach)
+        : rgb(pixels), lab(smoothLab(rgb)), fields(rgb), scale(pixelsForEach) {}
+
+    [[nodiscard]] Point inWork(const Point& p) const { return {p.x * scale, p.y * scale}; }
+    [[nodiscard]] Point inPhoto(const Point& p) const { return {p.x / scale, p.y / scale}; }
+
+    cv::Mat rgb;
+    cv::Mat lab;
+    Fields fields;
+    double scale; // of its pixels for each of the photo
+};
+
+// The finder has learned on wires from about 9 pixels on. Thinner ones run together for it, and those not
+// much wider now and then, so they are looked at from nearer. Chosen on photos made smaller; 12 to 16 does as
+// well.
+constexpr double thin = 14.0;   // pixels of the working picture
+constexpr double nearer = 1.75; // times its size
+
+double usualWidth(const std::vector<Crossing>& crossings) {
+    std::vector<double> widths;
+    widths.reserve(crossings.size());
+    for (const Crossing& crossing : crossings)
+        widths.push_back(crossing.tube.width);
+    const auto middle = widths.begin() + std::ptrdiff_t(widths.size() / 2);
+    std::nth_element(widths.begin(), middle, widths.end());
+    return widths.empty() ? 0.0 : *middle;
+}
+
 } // namespace
 
 struct Reader::State {
     explicit State(Photo opened)
-        : photo(std::move(opened)), rgb(photo.pixels().rgb), lab(smoothLab(rgb)), fields(rgb),
-          light(lightOf(rgb)) {}
+        : photo(std::move(opened)), whole(photo.pixels().rgb, photo.pixels().scale),
+          light(lightOf(whole.rgb)) {}
 
-    [[nodiscard]] double scale() const { return photo.pixels().scale; }
-    [[nodiscard]] Point inWork(const Point& p) const { return {p.x * scale(), p.y * scale()}; }
-    [[nodiscard]] Point inPhoto(const Point& p) const { return {p.x / scale(), p.y / scale()}; }
+    // Made when the first thin wire is met.
+    [[nodiscard]] Picture& fromNearer() {
+        if (!enlarged) {
+            cv::Mat rgb;
+            cv::resize(whole.rgb, rgb, {}, nearer, nearer, cv::INTER_CUBIC);
+            enlarged.emplace(rgb, nearer * whole.scale);
+        }
+        return *enlarged;
+    }
+
+    // In which picture a wire so wide, in pixels of the photo, is looked at.
+    [[nodiscard]] Picture& pictureFor(double widthPx) {
+        return widthPx * whole.scale < thin ? fromNearer() : whole;
+    }
 
     [[nodiscard]] bool contains(const Point& p) const {
         return p.x >= 0.0 && p.y >= 0.0 && p.x < photo.width() && p.y < photo.height();
@@ -62,41 +106,40 @@ struct Reader::State {
         for (const Point& p : along) {
             if (!contains(p))
                 return tl::unexpected(std::string("leaves the photo: keep it inside"));
-            if (inside.empty() || !(inside.back() == inWork(p)))
-                inside.push_back(inWork(p));
+            if (inside.empty() || !(inside.back() == p))
+                inside.push_back(p);
         }
         return inside;
     }
 
     void measureCard(const Card& card) {
-        const cv::Rect whole(0, 0, rgb.cols, rgb.rows);
+        const double scale = whole.scale;
         const cv::Rect box =
-            cv::Rect(int(card.box.x * scale()), int(card.box.y * scale()),
-                     int(std::ceil(card.box.width * scale())), int(std::ceil(card.box.height * scale()))) &
-            whole;
+            cv::Rect(int(card.box.x * scale), int(card.box.y * scale), int(std::ceil(card.box.width * scale)),
+                     int(std::ceil(card.box.height * scale))) &
+            cv::Rect({}, whole.rgb.size());
         if (box.empty() || card.reflectance <= 0.0)
             return;
-        if (const auto seen = whiteFrom(linearMean(rgb, box), card.reflectance))
+        if (const auto seen = whiteFrom(linearMean(whole.rgb, box), card.reflectance))
             white = *seen;
     }
 
-    [[nodiscard]] WireReading read(const Tube& tube, const Point& at) const {
+    [[nodiscard]] WireReading read(const Picture& picture, const Tube& tube, const Point& at) const {
         WireReading reading;
         reading.at = at;
-        reading.widthPx = tube.width / scale();
+        reading.widthPx = tube.width / picture.scale;
         reading.plainness = tube.strength;
         for (const Point& p : tube.centre)
-            reading.path.push_back(inPhoto(p));
-        judge({[&](double share) { return straighten(rgb, tube, share); },
-               [&] { return straightenFurther(rgb, tube); }},
-              tube.width / scale(), tube.strength, light, white, reading);
+            reading.path.push_back(picture.inPhoto(p));
+        judge({[&](double share) { return straighten(picture.rgb, tube, share); },
+               [&] { return straightenFurther(picture.rgb, tube); }},
+              reading.widthPx, tube.strength, light, white, reading);
         return reading;
     }
 
     Photo photo;
-    cv::Mat rgb;
-    cv::Mat lab;
-    Fields fields;
+    Picture whole;
+    std::optional<Picture> enlarged;
     LightCodes light;
     White white{};
 };
@@ -113,7 +156,7 @@ Reader::Reader(Reader&&) noexcept = default;
 Reader& Reader::operator=(Reader&&) noexcept = default;
 
 void Reader::lookOver(const Cancelled& cancelled) {
-    state_->fields.workAll(cancelled);
+    state_->whole.fields.workAll(cancelled);
 }
 
 void Reader::confirm(const Confirmed& wire) {
@@ -121,26 +164,36 @@ void Reader::confirm(const Confirmed& wire) {
     if (!state_->contains(wire.at) || state_->white[3] != 0.0F || wire.wire.base != colour::Insulation::WH ||
         wire.wire.tracer)
         return;
-    const auto tube = findTube(state_->fields, state_->lab, state_->inWork(wire.at));
+    Picture& picture = state_->whole;
+    const auto tube = findTube(picture.fields, picture.lab, picture.inWork(wire.at));
     if (!tube)
         return;
     const Point& middle = tube->centre[tube->anchor];
     const int half = std::max(1, int(tube->width / 6.0));
     const cv::Rect box = cv::Rect(int(middle.x) - half, int(middle.y) - half, 2 * half + 1, 2 * half + 1) &
-                         cv::Rect({}, state_->rgb.size());
+                         cv::Rect({}, picture.rgb.size());
     constexpr double whiteInsulation = 0.75; // reflectance; from memory
     if (const auto seen =
-            box.empty() ? std::nullopt : whiteFrom(linearMean(state_->rgb, box), whiteInsulation))
+            box.empty() ? std::nullopt : whiteFrom(linearMean(picture.rgb, box), whiteInsulation))
         state_->white = *seen;
 }
 
 tl::expected<WireReading, std::string> Reader::tap(Point at) {
     if (!state_->contains(at))
         return tl::unexpected(std::string("the tap lies outside the photo: tap on the photo"));
-    if (const auto tube = findTube(state_->fields, state_->lab, state_->inWork(at))) {
-        WireReading reading = state_->read(*tube, at);
+    Picture* picture = &state_->whole;
+    auto tube = findTube(picture->fields, picture->lab, picture->inWork(at));
+    if (tube && tube->width < thin) {
+        Picture& closer = state_->fromNearer();
+        if (auto same = findTube(closer.fields, closer.lab, closer.inWork(at))) {
+            tube = std::move(same);
+            picture = &closer;
+        }
+    }
+    if (tube) {
+        WireReading reading = state_->read(*picture, *tube, at);
         // The colour may be plain, which wire was meant is not.
-        if (distanceTo(tube->centre, state_->inWork(at)) > 0.5 * tube->width) {
+        if (distanceTo(tube->centre, picture->inWork(at)) > 0.5 * tube->width) {
             reading.sure = false;
             reading.doubts.push_back(Doubt::BesideWire);
         }
@@ -160,11 +213,27 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
     const Polyline& stroke = *inside;
     if (stroke.size() < 2)
         return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
-    std::vector<WireReading> readings;
-    for (const Crossing& crossing : findCrossings(state_->fields, state_->lab, stroke)) {
+    const auto crossingsIn = [&stroke](Picture& picture) {
+        Polyline along;
+        for (const Point& p : stroke)
+            along.push_back(picture.inWork(p));
+        return findCrossings(picture.fields, picture.lab, along);
+    };
+    Picture* picture = &state_->whole;
+    std::vector<Crossing> crossings = crossingsIn(*picture);
+    if (usualWidth(crossings) < thin) {
         if (cancelled && cancelled())
             return std::vector<WireReading>{};
-        readings.push_back(state_->read(crossing.tube, state_->inPhoto(crossing.at)));
+        if (auto closer = crossingsIn(state_->fromNearer()); !closer.empty()) {
+            crossings = std::move(closer);
+            picture = &state_->fromNearer();
+        }
+    }
+    std::vector<WireReading> readings;
+    for (const Crossing& crossing : crossings) {
+        if (cancelled && cancelled())
+            return std::vector<WireReading>{};
+        readings.push_back(state_->read(*picture, crossing.tube, picture->inPhoto(crossing.at)));
     }
     return readings;
 }
@@ -172,41 +241,45 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
 std::optional<WireReading> Reader::beside(const WireReading& from, Side side) {
     if (from.path.empty() || from.widthPx <= 0.0)
         return std::nullopt;
+    Picture& picture = state_->pictureFor(from.widthPx);
     Polyline centre;
     for (const Point& p : from.path)
-        centre.push_back(state_->inWork(p));
-    const auto next = findBeside(state_->fields, state_->lab, centre, from.widthPx * state_->scale(),
-                                 state_->inWork(from.at), side == Side::After);
+        centre.push_back(picture.inWork(p));
+    const auto next = findBeside(picture.fields, picture.lab, centre, from.widthPx * picture.scale,
+                                 picture.inWork(from.at), side == Side::After);
     if (!next)
         return std::nullopt;
-    return state_->read(next->tube, state_->inPhoto(next->at));
+    return state_->read(picture, next->tube, picture.inPhoto(next->at));
 }
 
 tl::expected<Proposal, std::string> Reader::propose(const Polyline& mouth, const Cancelled& cancelled) {
-    const auto line = state_->stroke(mouth);
-    if (!line)
-        return tl::unexpected("the mouth of the connector " + line.error());
-    if (line->size() == 1)
+    const auto inside = state_->stroke(mouth);
+    if (!inside)
+        return tl::unexpected("the mouth of the connector " + inside.error());
+    if (inside->size() == 1)
         return tl::unexpected(
             std::string("the mouth of the connector needs two different points: draw it across the wires"));
-    Gathered all = gatherWires(state_->fields, state_->lab, cancelled);
-    if (!line->empty())
-        all.wires = fromMouth(std::move(all.wires), *line);
+    Picture& picture = state_->whole;
+    Polyline line;
+    for (const Point& p : *inside)
+        line.push_back(picture.inWork(p));
+    Gathered all = gatherWires(picture.fields, picture.lab, cancelled);
+    if (!line.empty())
+        all.wires = fromMouth(std::move(all.wires), line);
     Proposal proposal;
     for (const WholeWire& wire : all.wires) {
         if (cancelled && cancelled())
             return Proposal{};
         WireReading& reading = proposal.wires.emplace_back(
-            state_->read(wire.tube, state_->inPhoto(wire.tube.centre[wire.tube.anchor])));
+            state_->read(picture, wire.tube, picture.inPhoto(wire.tube.centre[wire.tube.anchor])));
         reading.path.clear();
         for (const Point& p : wire.path)
-            reading.path.push_back(state_->inPhoto(p));
+            reading.path.push_back(picture.inPhoto(p));
         proposal.perhaps.push_back(wire.perhaps);
     }
     for (const Point& p : all.unfollowed)
-        if (line->empty() ||
-            distanceTo(*line, p) < 100.0) // pixels of the working picture: near the connector
-            proposal.unfollowed.push_back(state_->inPhoto(p));
+        if (line.empty() || distanceTo(line, p) < 100.0) // pixels of the working picture: near the connector
+            proposal.unfollowed.push_back(picture.inPhoto(p));
     return proposal;
 }
 
