@@ -214,10 +214,10 @@ tl::expected<std::vector<WireReading>, std::string> Reader::sweep(const Polyline
     if (stroke.size() < 2)
         return tl::unexpected(std::string("the stroke needs two different points: draw it across the wires"));
     const auto crossingsIn = [&stroke](Picture& picture) {
-        Polyline along;
+        Polyline line;
         for (const Point& p : stroke)
-            along.push_back(picture.inWork(p));
-        return findCrossings(picture.fields, picture.lab, along);
+            line.push_back(picture.inWork(p));
+        return findCrossings(picture.fields, picture.lab, line);
     };
     Picture* picture = &state_->whole;
     std::vector<Crossing> crossings = crossingsIn(*picture);
