@@ -79,7 +79,8 @@ stage "clang-tidy"
 python3 tests/tidy.py build/release
 stage "all tests, GCC"
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
-build/release/tests/platform/no_network ctest --preset release -j 2
+# Many wait for most of their time.
+build/release/tests/platform/no_network ctest --preset release -j 4
 stage "how well the photos in tests/photos are read"
 cat build/release/sight_score.txt build/release/sight_score_thin.txt
 test -n "$long" || exit 0
