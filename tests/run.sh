@@ -32,7 +32,7 @@ fuzz() {
     ls tests/fuzz/corpus | xargs -P 2 -I NAME sh -c '
         mkdir -p build/sanitize/found/NAME
         UNDERCOWL_FUZZ_TARGET=NAME build/sanitize/tests/fuzz/fuzz build/sanitize/found/NAME tests/fuzz/corpus/NAME \
-            -verbosity=0 -print_final_stats=1 -max_total_time="$1" -timeout=10 -rss_limit_mb=4096 \
+            -verbosity=0 -seed=1 -print_final_stats=1 -max_total_time="$1" -timeout=10 -rss_limit_mb=4096 \
             -artifact_prefix=build/sanitize/NAME- >build/sanitize/NAME.log 2>&1 ||
             { tail -40 build/sanitize/NAME.log; exit 255; }
         echo "NAME: $(grep -o "number_of_executed_units: .*" build/sanitize/NAME.log | tr -dc 0-9) inputs, no finding"

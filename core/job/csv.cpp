@@ -6,9 +6,13 @@
 namespace undercowl::job {
 namespace {
 
+constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
+
 bool wantsQuotes(const std::string& cell) {
     if (cell.empty())
         return false;
+    if (cell.starts_with(byteOrderMark)) // at the beginning of a file it would be no part of the cell
+        return true;
     const auto blank = [](char c) { return c == ' ' || c == '\t'; };
     return cell.find_first_of(",;\t\"\r\n") != std::string::npos || blank(cell.front()) || blank(cell.back());
 }
@@ -135,9 +139,8 @@ std::string writeCsv(const std::vector<CsvRow>& rows) {
 }
 
 tl::expected<std::vector<CsvRow>, std::string> readCsv(std::string_view text) {
-    constexpr std::string_view mark = "\xEF\xBB\xBF";
-    if (text.starts_with(mark))
-        text.remove_prefix(mark.size());
+    if (text.starts_with(byteOrderMark))
+        text.remove_prefix(byteOrderMark.size());
     return Reader(text).read();
 }
 

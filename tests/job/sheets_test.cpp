@@ -67,3 +67,9 @@ TEST_CASE("Every sheet has its head and as many cells in each row, and holds wha
     CHECK(rowsOf("steps.csv").at(1).at(4) == "1 x axle nut M12 49 N.m");
     CHECK(rowsOf("wires.csv").size() == 2);
 }
+
+TEST_CASE("A cell that begins as a file in UTF-8 may is read again as it was written") {
+    const std::vector<CsvRow> rows{{"\xEF\xBB\xBFjob", "part"}, {"\xEF\xBB\xBF", "x"}};
+    CHECK(readCsv(writeCsv(rows)) == rows);
+    CHECK(readCsv("\xEF\xBB\xBFjob,part\r\n") == std::vector<CsvRow>{{"job", "part"}});
+}
