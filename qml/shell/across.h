@@ -15,27 +15,48 @@
 #endif
 #ifdef UNDERCOWL_THREADS_WATCHED
 #include <atomic>
-#include <memory>
 #endif
 
 namespace undercowl::ui {
 
 // The work itself. Qt's queue sees to it that what its giver wrote before is seen by it; the thread sanitizer
 // cannot look into Qt's library, so where it watches the same is said once more in code that it sees.
-template<typename Work>
-[[nodiscard]] auto handed(Work work) {
 #ifdef UNDERCOWL_THREADS_WATCHED
-    auto seal = std::make_shared<std::atomic<bool>>(false);
-    auto opened = [seal, work = std::move(work)]() mutable {
-        (void)seal->load(std::memory_order_acquire);
+template<typename Work>
+struct Sealed {
+    Work work;
+    std::atomic<bool> seal{false};
+
+    void open() {
+        (void)seal.load(std::memory_order_acquire);
         work();
-    };
-    seal->store(true, std::memory_order_release);
-    return opened;
-#else
-    return work;
-#endif
+    }
+};
+
+// Only the way to it lies in Qt's queue. Work that is never called is not freed in such a build.
+template<typename Work>
+struct Handed {
+    Sealed<Work>* sealed;
+
+    __attribute__((no_sanitize("thread"))) void operator()() const {
+        Sealed<Work>* mine = sealed;
+        mine->open();
+        delete mine;
+    }
+};
+
+template<typename Work>
+[[nodiscard]] Handed<Work> handed(Work work) {
+    auto* sealed = new Sealed<Work>{std::move(work)};
+    sealed->seal.store(true, std::memory_order_release);
+    return {sealed};
 }
+#else
+template<typename Work>
+[[nodiscard]] Work handed(Work work) {
+    return work;
+}
+#endif
 
 // Runs work() on the thread that 'there' lives on, after all that was given to it before; not at all if
 // 'there' is gone.
