@@ -249,9 +249,14 @@ planSheet(std::string_view text, const std::vector<KnownJob>& known,
         return tl::unexpected(
             std::string("the first line names no column that is known: a sheet of machines has "
                         "\"make\" and \"model\", one of parts has \"job\" and \"part\""));
-    for (const auto& [name, place] : columns)
-        if (!name.empty() && !(plan.parts ? among(partColumns, name) : among(machineColumns, name)))
+    // What is not brought in may hold what it likes.
+    std::erase_if(columns, [&plan](const auto& column) {
+        const std::string& name = column.first;
+        const bool wanted = plan.parts ? among(partColumns, name) : among(machineColumns, name);
+        if (!wanted && !name.empty())
             plan.unknown.push_back(name);
+        return !wanted;
+    });
     Planner planner(known, partsOf, newId, nextNumber);
     for (std::size_t at = 1; at < rows->size(); ++at) {
         SheetLine line;

@@ -57,7 +57,7 @@ ShopPage {
             brief: wire.briefSentence
             briefly: qsTr("Wire only")
             brieflyDescription: qsTr("Says its colour alone")
-            hushed: wire.mismatch && Theme.textScale > 1.3
+            hushed: wire.mismatch && Theme.largeText
             commands: ({
                     "done": () => wire.done(),
                     "does not match": () => wire.doesNotMatch(),

@@ -19,12 +19,9 @@ namespace undercowl::ui {
 // finished     all is refitted;  stalled: what is left waits
 // isLine       it is a hose, vent or cable, which can be read back; lines: how many such there are in all
 // wires        gatherings of this step: id, title, detail how far it was read back
-// sentence     the step as it is read aloud: what goes on, hardware, bag, note, and its torques;
-// spokenTorques:
-//              these alone. English, by core/talk
-// steps        all, in refit order: id, title, detail hardware, aside what it waits for, picture its first
-// photo,
-//              on refitted
+// sentence     the step as it is read aloud, in English, by core/talk
+// spokenTorques   its torques alone
+// steps        all, in refit order: id, title, detail hardware, aside what it waits for, picture, on refitted
 class RefitView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

@@ -19,6 +19,7 @@ ShopPage {
         });
     }
 
+    // Not the application's state: for one of its enums Qt describes its whole namespace before the first frame.
     readonly property bool lookedAt: visible && Qt.application.active
     // The window shows itself before the list, which grows with the shop.
     property bool shown: false

@@ -123,7 +123,6 @@ AppWindow {
     Loader {
         id: side
 
-        // Only where there is room: the cast has Qt describe the whole page at run time, before its first frame.
         readonly property string wanted: Theme.split ? (stack.currentItem as ShopPage)?.listPage ?? "" : ""
         property string shown: ""
 

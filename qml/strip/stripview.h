@@ -16,10 +16,12 @@ namespace undercowl::ui {
 // cautions     what to heed before this step, in words; others: those that may be added by touch
 // tasks, task  titles, and the index of the step's task (-1: none)
 // details      what goes by the names routing, ends, letOut, asFound;  detailText: all of them, a line each
-// photos       of this step, newest first;  photo: the one that is shown, the newest unless another was
-// chosen marks        where the hardware sits on it, for PhotoFrame piece        the hardware that is being
-// placed on the photo; -1: none wires        gatherings of this step: title, detail steps        those said
-// so far, newest first: id, title, detail hardware and bag, picture its first photo, on refitted
+// photos       of this step, newest first
+// photo        the one that is shown, the newest unless another was chosen
+// marks        where the hardware sits on it, for PhotoFrame
+// piece        the hardware that is being placed on the photo; -1: none
+// wires        gatherings of this step: title, detail
+// steps        those said so far, newest first: id, title, detail hardware and bag, picture, on refitted
 class StripView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

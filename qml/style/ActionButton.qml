@@ -70,7 +70,7 @@ Pressable {
     }
     contentItem: Item {
         // Large words need a second line, for which the buttons at the lift have the height.
-        readonly property int lines: !root.lift && Theme.textScale > 1.3 && words.implicitWidth > words.width ? 2 : 1
+        readonly property int lines: !root.lift && Theme.largeText && words.implicitWidth > words.width ? 2 : 1
 
         implicitHeight: Math.max(line.height * lines, pictogram.visible ? pictogram.height : 0) + object.height
         implicitWidth: words.implicitWidth + (root.iconName !== "" ? pictogram.width + Theme.grid * 2 : 0)

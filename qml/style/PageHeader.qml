@@ -23,7 +23,7 @@ Item {
     readonly property real from: arrow.visible ? arrow.x + arrow.width + Theme.grid * 2 : Theme.margin
     readonly property real room: toolRow.x - (toolRow.width > 0 || canLock ? Theme.grid : Theme.margin) - from
     // Large words beside many tools would be parted: then they have a line of their own below.
-    readonly property bool below: Theme.textScale > 1.3 && large.advanceWidth > room && room < 0.6 * width
+    readonly property bool below: Theme.largeText && large.advanceWidth > room && room < 0.6 * width
     // What the arrow and the tools stand in then.
     readonly property real bar: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
     readonly property real middle: (below ? bar : height) / 2

@@ -14,7 +14,7 @@ Item {
 
     readonly property int count: entries.count
     // Large words leave room for the button's icon alone.
-    readonly property bool large: Theme.textScale > 1.3 && width < Theme.readingWidth
+    readonly property bool large: Theme.largeText && width < Theme.readingWidth
     property string message: ""
     property string token: ""
 

@@ -119,6 +119,9 @@ QtObject {
     readonly property int textSize: scaled(17)
     readonly property int asideSize: scaled(15)
 
+    // Words so large that what stands beside them in a row has to give way.
+    readonly property bool largeText: textScale > 1.3
+
     readonly property int grid: 4
     readonly property int margin: 12
     readonly property int targetGap: 13

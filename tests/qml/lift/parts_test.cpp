@@ -23,6 +23,12 @@ job::Part shoes() {
     return part;
 }
 
+void open(PartForm& view, ShopSession& session) {
+    view.setProperty("part", QStringLiteral("part-1"));
+    view.setSession(&session);
+    view.componentComplete();
+}
+
 } // namespace
 
 class PartsTest : public QObject {
@@ -34,9 +40,7 @@ private slots:
         shop.say(journal::partStated(shop.job, shoes()));
         const auto session = shop.session();
         PartForm view;
-        view.setProperty("part", QStringLiteral("part-1"));
-        view.setSession(session.get());
-        view.componentComplete();
+        open(view, *session);
         const auto draft = form(*session, view.known());
         draft->set(QStringLiteral("price"), QStringLiteral("1.234,50"));
         draft->set(QStringLiteral("fitted"), QStringLiteral("3"));
@@ -68,9 +72,7 @@ private slots:
         shop.say(journal::partStated(shop.job, shoes()));
         const auto session = shop.session();
         PartForm view;
-        view.setProperty("part", QStringLiteral("part-1"));
-        view.setSession(session.get());
-        view.componentComplete();
+        open(view, *session);
         QVERIFY(view.photo().isEmpty());
         const QString taken = QStringLiteral(UNDERCOWL_PHOTOS "/rear-terminals.jpg");
         session->keepPhoto({.file = taken, .job = shop.job, .purpose = {}, .about = "part-1", .note = {}});
