@@ -80,7 +80,7 @@ ListView {
         required property var model
 
         activeFocusOnTab: ListView.isCurrentItem // the other rows are reached from it, in their order
-        aside: mark === "waiting" ? qsTr("waits for %1").arg(model.aside) : on ? [detail, root.doneWord].filter(word => word !== "").join(", ") : detail
+        aside: mark === "waiting" ? qsTr("waits for %1").arg(model.aside) : !on ? detail : detail === "" ? root.doneWord : detail + ", " + root.doneWord
         chosen: root.choosing && root.chosenId === lineId
         done: on
         iconName: mark === "waiting" ? "clock" : picture.toString() === "" ? "step" : ""

@@ -6,6 +6,8 @@
 //   mark          icon in its corner that tells a state; empty for none
 //   markColor
 //   ground        what lies around it
+// Qt 6.4 cannot bind a component to the ids around it:
+// qmllint disable unqualified
 import QtQuick
 import Undercowl.Style
 
@@ -23,6 +25,9 @@ Rectangle {
     color: picture.status === Image.Ready ? "transparent" : Theme.raised
     implicitHeight: Theme.touch
     implicitWidth: height * 4 / 3
+    // Drawn as 1 is, but not taken for something that hides what lies under it: without a graphics chip the hole of each photo
+    // would be cut out of all that is drawn below, which takes longer than to draw below the photos too.
+    opacity: 0.999
 
     Image {
         id: picture
@@ -48,21 +53,24 @@ Rectangle {
         }
     }
 
-    Rectangle {
+    Loader {
+        active: root.mark !== ""
         anchors.bottom: parent.bottom
         anchors.right: parent.right
-        color: root.ground
-        height: width
-        radius: Theme.smallCorner
-        visible: root.mark !== ""
-        width: Theme.smallIcon + Theme.grid
 
-        Icon {
-            anchors.centerIn: parent
-            color: root.markColor
+        sourceComponent: Rectangle {
+            color: root.ground
             height: width
-            name: root.mark
-            width: Theme.smallIcon
+            radius: Theme.smallCorner
+            width: Theme.smallIcon + Theme.grid
+
+            Icon {
+                anchors.centerIn: parent
+                color: root.markColor
+                height: width
+                name: root.mark
+                width: Theme.smallIcon
+            }
         }
     }
 }
