@@ -43,6 +43,8 @@ FocusScope {
     readonly property bool beside: width >= Theme.besideFrom && (ways.visibleChildren.length > 0 || voice.visibleChildren.length > 0 || Glass.locked)
     readonly property real hand: Theme.handWidth(width)
     readonly property real side: hand + Theme.margin
+    // So much is to be touched that it needs the height of the head too.
+    readonly property bool crowded: beside && actions.implicitHeight > height - Theme.touch - 2 * Theme.margin - Theme.targetGap
     default property alias body: page.content
 
     signal opens(page: string, properties: var)
@@ -57,7 +59,8 @@ FocusScope {
         canGoBack: root.canGoBack
         canLock: root.lockable
         title: root.title
-        width: parent.width
+        width: parent.width - (root.crowded ? root.side + Theme.targetGap : 0)
+        x: root.crowded && Theme.leftHanded ? root.side + Theme.targetGap : 0
 
         onBack: root.leaves()
         onLocks: {

@@ -140,16 +140,19 @@ QtObject {
 
     readonly property bool roomy: Math.min(windowWidth, windowHeight) >= 412
                                   && Math.max(windowWidth, windowHeight) >= 915
+    // A phone that lies on its side: below the actions there would be no room for what is read.
+    readonly property bool low: windowHeight < 480 && windowWidth >= 560
     // From here on the actions stand beside what is read: a page of so much, or a window.
-    readonly property int besideFrom: 800
+    readonly property int besideFrom: low ? 560 : 800
     readonly property bool wide: windowWidth >= besideFrom
     // From here on a list stands beside its detail.
     readonly property bool split: windowWidth >= 1100
     readonly property int listWidth: 400
 
-    readonly property int liftMain: roomy ? 112 : 96
-    readonly property int liftOther: roomy ? 96 : 77
-    readonly property int liftKey: roomy ? 84 : 63
+    // So that a keypad and what keeps the value fit on a phone that lies on its side.
+    readonly property int liftMain: low ? 77 : roomy ? 112 : 96
+    readonly property int liftOther: roomy && !low ? 96 : 77
+    readonly property int liftKey: low ? Math.max(touch, Math.min(63, (windowHeight - 160) / 4)) : roomy ? 84 : 63
     readonly property int liftKeyWidth: 103
     readonly property int wireHeight: roomy ? 88 : 76
 
@@ -174,6 +177,6 @@ QtObject {
 
     // Of the actions where they stand beside what is read, on a page so wide.
     function handWidth(page: real): int {
-        return page >= 1100 ? 400 : 336;
+        return page >= 1100 ? 400 : page >= 800 ? 336 : 312;
     }
 }
