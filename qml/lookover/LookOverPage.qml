@@ -7,12 +7,11 @@ ShopPage {
     id: root
 
     title: qsTr("Look over")
-    footer: Row {
+    footer: ThumbRow {
         id: actions
 
         readonly property real half: (width - spacing) / 2
 
-        spacing: Theme.targetGap
         width: parent.width
 
         ActionButton {

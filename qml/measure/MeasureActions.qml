@@ -4,15 +4,13 @@
 import QtQuick
 import Undercowl.Style
 
-Row {
+ThumbRow {
     id: root
 
     property bool repeated: false
 
     signal again
     signal kept
-
-    spacing: Theme.targetGap
 
     ActionButton {
         height: Theme.liftMain

@@ -5,7 +5,7 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-Row {
+ThumbRow {
     id: root
 
     required property MemoRecording memo
@@ -14,8 +14,6 @@ Row {
     readonly property real half: (width - spacing) / 2
 
     signal kept
-
-    spacing: Theme.targetGap
 
     ActionButton {
         height: Theme.liftMain

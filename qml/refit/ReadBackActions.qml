@@ -17,9 +17,7 @@ Column {
     spacing: Theme.targetGap
 
     // Side by side, so that the words stay in view on a small screen.
-    Row {
-        spacing: Theme.targetGap
-
+    ThumbRow {
         ActionButton {
             enabled: !root.wire.saying
             height: matches.height

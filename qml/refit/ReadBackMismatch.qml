@@ -45,9 +45,7 @@ Column {
         }
     }
 
-    Row {
-        spacing: Theme.targetGap
-
+    ThumbRow {
         ActionButton {
             height: Theme.liftMain
             lift: true

@@ -47,9 +47,7 @@ Column {
         }
     }
 
-    Row {
-        spacing: Theme.targetGap
-
+    ThumbRow {
         ActionButton {
             height: Math.max(Theme.liftMain, implicitContentHeight + topPadding + bottomPadding)
             iconName: "camera"

@@ -4,15 +4,13 @@
 import QtQuick
 import Undercowl.Style
 
-Row {
+ThumbRow {
     id: root
 
     property string text: ""
 
     signal kept
     signal closed
-
-    spacing: Theme.targetGap
 
     ActionButton {
         height: Theme.liftMain

@@ -50,10 +50,9 @@ ShopPage {
                     talk.ear.remark(view.remark());
             }
         },
-        Row {
+        ThumbRow {
             id: actions
 
-            spacing: Theme.targetGap
             visible: !root.picking
             width: parent.width
 

@@ -54,6 +54,7 @@ struct Wanted {
     QStringList pages; // empty: all
     qreal textScale{1};
     bool walk{};
+    bool left{};
     QString language; // code; empty: the texts as they are in the sources
     QString folder;   // of the pictures; empty: none are kept
 };
@@ -159,6 +160,7 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
                                      const Wanted& wanted, const QString& theme) {
     session.set("theme", theme);
     session.set("voice", "off");
+    session.set("hand", wanted.left ? "left" : "right");
     session.set("text-scale", QString::number(wanted.textScale));
     // What another page left unfinished is no part of this one.
     for (const auto& draft : std::vector(session.waitingDrafts()))
@@ -281,6 +283,7 @@ Wanted readLine(const QCoreApplication& app) {
                        {"themes", "Of night, day and sun.", "NAME,...", "night,day"},
                        {"pages", "Only these pages, and no controls.", "NAME,..."},
                        {"text-scale", "Size of the text, 1 to 2.", "FACTOR", "1"},
+                       {"left", "As a left-handed mechanic has it."},
                        {"language", "en, de, it, fr or es.", "CODE"},
                        {"walk", "Measure every page; exit 1 when something is wrong."}});
     parser.process(app);
@@ -291,6 +294,7 @@ Wanted readLine(const QCoreApplication& app) {
         wanted.pages = parser.value("pages").split(',');
     wanted.textScale = std::clamp(parser.value("text-scale").toDouble(), 1.0, 2.0);
     wanted.walk = parser.isSet("walk");
+    wanted.left = parser.isSet("left");
     wanted.language = parser.value("language");
     if (!wanted.language.isEmpty() && !ui::languageCodes().contains(wanted.language))
         qFatal("--language wants one of %s", qPrintable(ui::languageCodes().join(", ")));
