@@ -38,8 +38,6 @@ private slots:
         QTest::newRow("strip") << "StripPage"
                                << "Next step"
                                << "Photo";
-                              << "Keep"
-                              << "Record";
     }
     void mainActionIsUnderTheThumb() {
         QFETCH(QString, page);
