@@ -15,11 +15,27 @@ ShopPage {
 
     title: ordering ? qsTr("Which goes on first?") : qsTr("Refit steps")
     footer: [
-        // Beside the buttons: above the rows it would be out of sight.
-        CautionBox {
-            text: refit.errors.order ?? ""
-            visible: root.ordering && text !== ""
+        // Beside the buttons: above the rows it would be out of sight. Large words are scrolled and leave rows to choose from.
+        Flickable {
+            id: why
+
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
+            contentHeight: caution.implicitHeight
+            height: Math.min(contentHeight, root.height * 0.4)
+            visible: root.ordering && caution.text !== ""
             width: parent.width
+
+            CautionBox {
+                id: caution
+
+                text: refit.errors.order ?? ""
+                width: why.width
+            }
+
+            ScrollMark {
+                flickable: why
+            }
         },
         Row {
             id: ways

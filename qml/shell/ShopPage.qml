@@ -72,7 +72,7 @@ FocusScope {
     Scroller {
         id: page
 
-        height: (root.beside || actions.height === 0 ? root.height : actions.y - Theme.grid * 2) - y
+        height: Math.max(0, (root.beside || actions.height === 0 ? root.height : actions.y - Theme.grid * 2) - y)
         width: root.width - (root.beside ? root.side : 0)
         x: root.beside && Theme.leftHanded ? root.side : 0
         y: header.height
