@@ -5,9 +5,8 @@
 
 namespace undercowl::platform {
 
-// Begins to read the list, which takes milliseconds, on a thread of its own; whoever needs fonts meanwhile
-// waits for no more than the rest. The end of this object waits for the thread. Nothing fails: without a list
-// Qt reads it.
+// Begins to read the list, which takes milliseconds, on a thread of its own. The end of this object waits for
+// the thread. Nothing fails: without a list Qt reads it.
 class EarlyFonts {
 public:
     EarlyFonts();
@@ -16,6 +15,10 @@ public:
     EarlyFonts& operator=(const EarlyFonts&) = delete;
     EarlyFonts(EarlyFonts&&) = delete;
     EarlyFonts& operator=(EarlyFonts&&) = delete;
+
+    // Returns once the list is read. To be called before the first font is needed: who comes sooner reads the
+    // whole list a second time, beside the thread. One thread calls it.
+    void wait();
 
 private:
     std::thread reading_;

@@ -5,5 +5,6 @@ namespace undercowl::platform {
 
 EarlyFonts::EarlyFonts() = default;
 EarlyFonts::~EarlyFonts() = default;
+void EarlyFonts::wait() {}
 
 } // namespace undercowl::platform

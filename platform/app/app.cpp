@@ -2,6 +2,7 @@
 
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
+#include "platform/early_fonts.h"
 #include "platform/level/devicelevel.h"
 #include "platform/listener/devicelistener.h"
 #include "platform/memo/devicememo.h"
@@ -17,6 +18,7 @@
 #include "qml/style/typefaces.h"
 
 #include <QCoreApplication>
+#include <QQmlComponent>
 #include <QQuickWindow>
 #include <QThreadPool>
 #include <QTimer>
@@ -38,6 +40,11 @@ constexpr auto untilWarming = std::chrono::milliseconds(500);
 App::App(const AppWanted& wanted)
     : session_(std::make_unique<ui::ShopSession>(ui::shopInFolder(wanted.store, wanted.clock), wanted.store,
                                                  wanted.clock)) {
+    // The screens' types are made by a thread of the engine, which takes the longest of all that a start
+    // needs: it begins before the rest.
+    const QUrl screens(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml"));
+    engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    const QQmlComponent early(&engine_, screens, QQmlComponent::Asynchronous);
     // What a former run shot and could not keep is kept before anything new is shot.
     QObject::connect(session_.get(), &ui::ShopSession::stateChanged, session_.get(),
                      [session = session_.get()] {
@@ -74,6 +81,8 @@ App::App(const AppWanted& wanted)
     player_ = std::make_unique<DevicePlayer>();
     screen_ = std::make_unique<DeviceScreen>();
     signaller_ = std::make_unique<DeviceSignaller>();
+    if (wanted.fonts != nullptr)
+        wanted.fonts->wait();
     ui::Typefaces::load();
     QVariantMap properties = wanted.look;
     properties.insert(QStringLiteral("session"), QVariant::fromValue(session_.get()));
@@ -90,9 +99,8 @@ App::App(const AppWanted& wanted)
     properties.insert(QStringLiteral("signaller"),
                       QVariant::fromValue(static_cast<Signaller*>(signaller_.get())));
     properties.insert(QStringLiteral("pictures"), wanted.pictures);
-    engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine_.setInitialProperties(properties);
-    engine_.load(QUrl(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml")));
+    engine_.load(screens);
     if (QQuickWindow* shown = window(); shown != nullptr) {
         // While the mechanic looks at the list: the first photo then need not wait for its libraries. One
         // after the other and not at once, since the list itself is still being drawn.

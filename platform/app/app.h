@@ -27,12 +27,14 @@ class DeviceRecorder;
 class DeviceScreen;
 class DeviceSignaller;
 class DeviceSpeaker;
+class EarlyFonts;
 
 struct AppWanted {
     std::filesystem::path store; // folder of the shop, made where there is none
     QString camera;              // folder whose JPEG files are the camera's; empty: the device's camera
     QString pictures;            // folder in which choosing a picture begins; empty: the user's
     QVariantMap look;            // initial properties of the window: width, height, theme, textScale
+    EarlyFonts* fonts{};         // waited for before fonts are needed; may be null; only used meanwhile
     store::WallClock clock = store::systemClock(); // injected so that tests set the time
 };
 

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <memory>
+#include <optional>
 #include <string_view>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_GalleryPlugin)
@@ -73,7 +74,7 @@ bool readLook(const QCommandLineParser& parser, const Options& options, QVariant
 } // namespace
 
 int main(int argc, char* argv[]) {
-    const undercowl::platform::EarlyFonts fonts; // before all else: under way while the rest is made
+    undercowl::platform::EarlyFonts fonts; // before all else: under way while the rest is made
     QCoreApplication::setApplicationName("undercowl");
     QCoreApplication::setApplicationVersion(UNDERCOWL_VERSION);
     // Help is also for those who have no display.
@@ -102,11 +103,12 @@ int main(int argc, char* argv[]) {
     if (gallery && parser.isSet(options.page))
         look.insert("page", parser.value(options.page));
     std::unique_ptr<undercowl::platform::App> shop;
-    QQmlApplicationEngine engine;
+    std::optional<QQmlApplicationEngine> engine; // the shop has its own
     if (gallery) {
-        engine.addImportPath("qrc:/qt/qml");
-        engine.setInitialProperties(look);
-        engine.load(QUrl("qrc:/qt/qml/Undercowl/Gallery/Gallery.qml"));
+        engine.emplace();
+        engine->addImportPath("qrc:/qt/qml");
+        engine->setInitialProperties(look);
+        engine->load(QUrl("qrc:/qt/qml/Undercowl/Gallery/Gallery.qml"));
     } else {
         shop = std::make_unique<undercowl::platform::App>(undercowl::platform::AppWanted{
             .store = parser.isSet(options.store)
@@ -114,11 +116,12 @@ int main(int argc, char* argv[]) {
                          : undercowl::platform::dataFolder(),
             .camera = parser.value(options.camera),
             .pictures = parser.value(options.pictures),
-            .look = look});
+            .look = look,
+            .fonts = &fonts});
     }
     QQuickWindow* window = shop ? shop->window() : nullptr;
-    if (gallery && !engine.rootObjects().isEmpty())
-        window = qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+    if (engine && !engine->rootObjects().isEmpty())
+        window = qobject_cast<QQuickWindow*>(engine->rootObjects().first());
     if (!window)
         return wrongUse;
     if (parser.isSet(options.shot))

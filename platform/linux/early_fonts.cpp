@@ -7,7 +7,12 @@ namespace undercowl::platform {
 EarlyFonts::EarlyFonts() : reading_([] { FcInit(); }) {}
 
 EarlyFonts::~EarlyFonts() {
-    reading_.join();
+    wait();
+}
+
+void EarlyFonts::wait() {
+    if (reading_.joinable())
+        reading_.join();
 }
 
 } // namespace undercowl::platform

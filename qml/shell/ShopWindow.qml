@@ -192,11 +192,18 @@ AppWindow {
     }
 
     Loader {
-        active: root.session.state === ShopSession.NoMechanic
+        readonly property bool wanted: root.session.state === ShopSession.NoMechanic
+
         anchors.fill: parent
 
-        sourceComponent: FirstStart {
-            session: root.session
+        // By its file, which is then no part of every other start.
+        onWantedChanged: {
+            if (wanted)
+                setSource("FirstStart.qml", {
+                    "session": root.session
+                });
+            else
+                source = "";
         }
     }
 }

@@ -7,13 +7,16 @@
 #include <QGuiApplication>
 
 int main(int argc, char* argv[]) {
-    const undercowl::platform::EarlyFonts fonts; // as main.cpp of the app
+    undercowl::platform::EarlyFonts fonts; // as main.cpp of the app
     const QGuiApplication app(argc, argv);
     QGuiApplication::setApplicationName("undercowl");
     if (argc != 2 && argc != 3)
         return 2;
-    const undercowl::platform::App shop(
-        {.store = argv[1], .camera = {}, .pictures = {}, .look = {{"width", 412}, {"height", 915}}});
+    const undercowl::platform::App shop({.store = argv[1],
+                                         .camera = {},
+                                         .pictures = {},
+                                         .look = {{"width", 412}, {"height", 915}},
+                                         .fonts = &fonts});
     if (shop.window() == nullptr)
         return 2;
     if (argc == 3)
