@@ -49,7 +49,10 @@ Message stateOf(const job::ToProve& proof) {
     case job::ToProve::State::LeftOut: return say("record.proof.left-out", {proof.note});
     case job::ToProve::State::Open: break;
     }
-    return proof.apart ? say("record.proof.apart") : say("record.proof.open");
+    if (proof.apart)
+        return say("record.proof.apart");
+    return proof.against.empty() ? say("record.proof.open")
+                                 : say("record.proof.against", {job::againstText(proof)});
 }
 
 const job::Photo* photoOf(const job::Job& job, const job::Id& about, bool after) {

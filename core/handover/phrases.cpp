@@ -166,6 +166,7 @@ constexpr std::array all{
     Phrase{"record.proof.done-how", "\u2713 proved: %1"},
     Phrase{"record.proof.left-out", "\u2612 left out: %1"},
     Phrase{"record.proof.open", "\u25C7 not yet"},
+    Phrase{"record.proof.against", "\u2612 not proved: %1"},
     Phrase{"record.proof.apart", "\u25C7 not on again"},
     Phrase{"record.function.what", "Function"},
     Phrase{"record.function.before", "When it came in"},

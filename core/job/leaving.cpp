@@ -69,7 +69,9 @@ void addProofs(const Job& job, std::vector<Against>& found) {
             continue; // see addBans and addOpenWork
         if (proof.state == ToProve::State::Open)
             found.push_back({Weighs::Stops,
-                             {"leave.unproved", {english(proof.words)}},
+                             proof.against.empty()
+                                 ? Message{"leave.unproved", {english(proof.words)}}
+                                 : Message{"leave.contradicted", {english(proof.words), againstText(proof)}},
                              proof.subject,
                              Against::Way::Prove,
                              proof.what});

@@ -3,7 +3,7 @@
 #include "core/job/lines.h"
 #include "core/job/needs.h"
 #include "core/job/text.h"
-#include "core/units/parse.h"
+#include "core/job/torque.h"
 
 #include <algorithm>
 #include <array>
@@ -40,12 +40,16 @@ std::string hardwareWords(const StripStep& step, bool torqued) {
     return words;
 }
 
-bool torqueRead(const Job& job, const StripStep& step) {
-    return std::any_of(job.readings.begin(), job.readings.end(), [&](const Reading& reading) {
-        return reading.about == step.id && reading.verdict != "outside" &&
-               units::parseQuantity(reading.value.digits + " " + reading.value.unit, units::Dimension::Torque)
-                   .has_value();
-    });
+// What was read outside its torque, one message for each hardware.
+std::vector<Message> torquesAgainst(const std::vector<TorqueSeen>& seen, const StripStep& step) {
+    std::vector<Message> against;
+    for (const TorqueSeen& one : seen)
+        if (one.state == TorqueSeen::State::Outside)
+            against.push_back({"prove.against.torque",
+                               {torqueName(step, *one.piece),
+                                one.reading->value.digits + " " + one.reading->value.unit,
+                                one.piece->torque->digits + " " + one.piece->torque->unit}});
+    return against;
 }
 
 // Every wire that the map names was read back and matches; a map without wires proves nothing.
@@ -77,8 +81,16 @@ public:
             add(step, ProofKind::Afterwards, {"prove.afterwards", {what, step.title}}, what);
         if (const std::string torqued = hardwareWords(step, true); !torqued.empty()) {
             ToProve& proof = add(step, ProofKind::Torque, {"prove.torque", {step.title, torqued}});
-            if (proof.state == ToProve::State::Open && torqueRead(job_, step))
-                proof.state = ToProve::State::Proved;
+            const auto seen = torquesSeen(job_, step);
+            // A touch alone shows no torque: without a reading it has to be said how it was tightened.
+            const bool said = proof.state == ToProve::State::Proved && !proof.note.empty();
+            const bool read = !seen.empty() && std::all_of(seen.begin(), seen.end(), [](const auto& one) {
+                return one.state == TorqueSeen::State::Inside;
+            });
+            proof.needsHow = !read;
+            if (proof.state != ToProve::State::LeftOut)
+                proof.state = said || read ? ToProve::State::Proved : ToProve::State::Open;
+            standAgainst(proof, torquesAgainst(seen, step));
         } else if (!step.hardware.empty()) {
             add(step, ProofKind::Fasteners, {"prove.fasteners", {step.title, hardwareWords(step, false)}});
         }
@@ -131,6 +143,13 @@ private:
         return found_.emplace_back(std::move(proof));
     }
 
+    // What speaks against it outweighs every word that it is proved; only a reason for leaving it out stands.
+    static void standAgainst(ToProve& proof, std::vector<Message> against) {
+        proof.against = std::move(against);
+        if (!proof.against.empty() && proof.state == ToProve::State::Proved)
+            proof.state = ToProve::State::Open;
+    }
+
     void answer(ToProve& proof) const {
         for (const Proof& given : job_.proofs)
             if (given.subject == proof.subject && given.what == proof.what) {
@@ -156,6 +175,13 @@ std::vector<ToProve> toProve(const Job& job) {
         if (findStep(job, gathering.step) == nullptr)
             collector.addGathering(gathering, false);
     return std::move(collector).found();
+}
+
+std::string againstText(const ToProve& proof) {
+    std::string all;
+    for (const Message& each : proof.against)
+        all += (all.empty() ? "" : "; ") + english(each);
+    return all;
 }
 
 std::vector<ToProve> openProofs(const Job& job) {

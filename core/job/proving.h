@@ -13,7 +13,7 @@ namespace undercowl::job {
 
 enum class ProofKind : std::uint8_t {
     Afterwards, // adjusting, bleeding, trying: core/job/needs.h names it, 'refit.seen-to' answers it
-    Torque,     // fasteners with a torque: a reading of it at the step proves them
+    Torque,     // fasteners with a torque: readings inside it at the step prove them (core/job/torque.h)
     Wires,      // of a gathering: read back wire by wire proves them
     Hose,
     Cable,
@@ -33,7 +33,14 @@ struct ToProve {
     enum class State : std::uint8_t { Open, Proved, LeftOut } state{};
     std::string note;       // how, or why it was left out
     std::string secondedBy; // empty: nobody
+    // What was seen that contradicts it. While there is any it is not proved, whatever was said; it can only be
+    // left out for a reason.
+    std::vector<Message> against;
+    bool needsHow{}; // it can be said proved only with words on how: a torque that was not read
 };
+
+// All of 'against' in one line, English; empty where there is none.
+[[nodiscard]] std::string againstText(const ToProve& proof);
 
 // In the order of stripping, then the gatherings that no step names. Every step of the job yields at least
 // one.

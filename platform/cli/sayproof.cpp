@@ -1,6 +1,7 @@
 #include "platform/cli/sayproof.h"
 
 #include "core/job/proving.h"
+#include "core/job/torque.h"
 #include "core/journal/say.h"
 #include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
@@ -40,23 +41,42 @@ tl::expected<job::TypedValue, Exit> typed(const std::string& text, const std::st
     return job::TypedValue{digits, split->unitText.empty() ? unit : split->unitText};
 }
 
+// Of the step's torques the first one that no reading shows yet.
+const job::Hardware* pieceOf(const job::Job& job, const job::ToProve& proof) {
+    const job::StripStep* step = job::findStep(job, proof.subject);
+    if (step == nullptr || proof.kind != job::ProofKind::Torque)
+        return nullptr;
+    const auto seen = job::torquesSeen(job, *step);
+    const auto open =
+        std::ranges::find_if(seen, [](const auto& one) { return one.state != job::TorqueSeen::State::Inside; });
+    return open != seen.end() ? open->piece : seen.empty() ? nullptr : seen.front().piece;
+}
+
 std::optional<std::string> nameOf(const job::Job& job, const job::ToProve& proof) {
     const job::StripStep* step = job::findStep(job, proof.subject);
     if (step == nullptr)
         return std::nullopt;
-    for (const job::Hardware& piece : step->hardware)
-        if (proof.kind == job::ProofKind::Torque && piece.torque)
-            return piece.what + (piece.thread.empty() ? "" : " " + piece.thread) + ", torque";
-    return step->title;
+    const job::Hardware* piece = pieceOf(job, proof);
+    return piece != nullptr ? job::torqueName(*step, *piece) + ", torque" : step->title;
 }
 
 tl::expected<job::Reading, Exit> readingOf(const Context& context, OpenedJob& opened,
-                                           const job::ToProve& proof, const TypedReading& given) {
+                                           const job::ToProve& proof, TypedReading given) {
     const auto what = nameOf(opened.job, proof);
     if (!what)
         return tl::unexpected(complain(
             Exit::WrongUse,
             "--reading: wires are proved by reading them back on the screen, or by looking (--how)"));
+    // Without limits of its own it is held against the torque that the step demands.
+    std::string source = verdict::LimitSource{verdict::Trust::ShopRecord, "as given"}.text();
+    if (const job::Hardware* piece = pieceOf(opened.job, proof);
+        piece != nullptr && given.low.empty() && given.high.empty()) {
+        const auto around = job::torqueLimits(*piece);
+        given.low = around.low + " " + piece->torque->unit;
+        given.high = around.high + " " + piece->torque->unit;
+        given.rule = "simple";
+        source = around.limits.source.text();
+    }
     const auto judgement = judged(context, given);
     if (!judgement)
         return tl::unexpected(judgement.error());
@@ -76,7 +96,7 @@ tl::expected<job::Reading, Exit> readingOf(const Context& context, OpenedJob& op
             *limit = *read;
         }
     if (reading.low || reading.high)
-        reading.limitSource = verdict::LimitSource{verdict::Trust::ShopRecord, "as given"}.text();
+        reading.limitSource = source;
     reading.instrument = given.instrument;
     if (judgement->expanded)
         reading.uncertainty = units::format(*judgement->expanded, 2) + " (k = 2)";
@@ -105,6 +125,15 @@ Exit prove(const Context& context, Wanted wanted) {
     if (proof.apart)
         return complain(Exit::No, fmt::format("{}: its part is not on again; refit it first", texts[*at]));
     const bool leftOut = !wanted.leftOut.empty();
+    if (!leftOut && wanted.read.empty() && (!wanted.how.empty() || wanted.seenBy.empty())) {
+        if (!proof.against.empty())
+            return complain(Exit::No, fmt::format("{}: {}; put it right, or say why it is left out (--left-out)",
+                                                  texts[*at], job::againstText(proof)));
+        if (proof.needsHow && wanted.how.empty())
+            return complain(Exit::WrongUse, fmt::format("{}: no reading shows the torque; give it (--reading), or "
+                                                        "say how it was tightened (--how)",
+                                                        texts[*at]));
+    }
     std::vector<journal::Draft> drafts;
     std::string verdict;
     bool proves = true;
@@ -113,7 +142,7 @@ Exit prove(const Context& context, Wanted wanted) {
         if (!reading)
             return reading.error();
         verdict = reading->verdict;
-        proves = verdict != "outside";
+        proves = proof.kind == job::ProofKind::Torque ? verdict == "within" : verdict != "outside";
         drafts.push_back(journal::readingTaken(opened->job.id, *reading));
     }
     // A torque is proved by its reading alone; what was read outside its limits proves nothing.

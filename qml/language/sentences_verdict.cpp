@@ -79,6 +79,8 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "shop record, %1"),
     QT_TRANSLATE_NOOP("Core", "standard, %1"),
     QT_TRANSLATE_NOOP("Core", "worked out here, %1"),
+    QT_TRANSLATE_NOOP("Core", "%1 in the step, \u00B1 %2 % as of a wrench by ISO 6789-1"),
+    QT_TRANSLATE_NOOP("Core", "one of the readings is outside: %1"),
     QT_TRANSLATE_NOOP("Core", "combined standard uncertainty u = root of the sum of squares = %1"),
     QT_TRANSLATE_NOOP("Core", "expanded uncertainty U = 2 u = %1 (k = 2, about 95 %)"),
     QT_TRANSLATE_NOOP("Core", "%1: %2, rectangular: divided by %3 gives u = %4"),

@@ -162,6 +162,13 @@ ShopPage {
         }
     }
 
+    Label {
+        kind: Label.Aside
+        text: measure.targetSource
+        visible: root.entering && text !== ""
+        width: parent.width
+    }
+
     MeasureMore {
         measure: measure
         visible: root.entering

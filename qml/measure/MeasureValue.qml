@@ -53,6 +53,13 @@ Column {
         }
     }
 
+    Label {
+        kind: Label.Title
+        text: root.measure.target
+        visible: text !== ""
+        width: parent.width
+    }
+
     RemedyLine {
         error: root.measure.errors.value ?? ""
         hint: root.measure.mean

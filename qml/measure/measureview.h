@@ -25,6 +25,8 @@ namespace undercowl::ui {
 // instruments    "none named", then the shop's own and the ordinary ones that read in this unit
 // instrument     index in instruments;  instrumentText  its name and its limit of error
 // setup          limits and instrument in one line;  mean  "mean of 3: 9.33 N.m, spread 0.06 N.m"
+// target         the torque that the step demands of what is measured: "to be 27 N.m"; empty without one
+// targetSource   where it comes from, how far off it may be, and what one reading stands for
 // verdict        "within", "undecided", "outside" or empty;  reason: why, or why there is none
 // working        uncertainty and verdict line by line, and what would settle it;  band  the same as a plot
 // course         earlier readings of the same thing and this one: over the days, or at rest, at idle and at
@@ -47,6 +49,8 @@ class MeasureView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QStringList trusts READ trusts CONSTANT)
     Q_PROPERTY(QString setup READ setup NOTIFY judged)
     Q_PROPERTY(QString mean READ mean NOTIFY judged)
+    Q_PROPERTY(QString target READ target NOTIFY judged)
+    Q_PROPERTY(QString targetSource READ targetSource NOTIFY judged)
     Q_PROPERTY(QString verdict READ verdict NOTIFY judged)
     Q_PROPERTY(QString reason READ reason NOTIFY judged)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY judged)
@@ -77,6 +81,8 @@ public:
     [[nodiscard]] QStringList trusts() const;
     [[nodiscard]] QString setup() const { return setup_; }
     [[nodiscard]] QString mean() const { return mean_; }
+    [[nodiscard]] QString target() const { return target_; }
+    [[nodiscard]] QString targetSource() const { return targetSource_; }
     [[nodiscard]] QString verdict() const { return verdict_; }
     [[nodiscard]] QString reason() const { return reason_; }
     [[nodiscard]] QStringList cautions() const { return cautions_; }
@@ -115,6 +121,7 @@ protected:
 private:
     void readInstruments();
     void judge();
+    void showTarget();
     void showCourse(const QString& what, CourseNow now);
     void remember(const job::Reading& said);
     [[nodiscard]] int unitIndex() const;
@@ -122,11 +129,13 @@ private:
     remembered(int unitIndex) const; // name of the instrument last used for the quantity
     [[nodiscard]] QString instrumentName() const;
     [[nodiscard]] std::vector<Fitting> fitting() const;
+    [[nodiscard]] const job::StripStep* torqueStep() const; // null where no torque of a step is measured
+    [[nodiscard]] const job::Hardware* piece() const;       // whose torque is measured; null if unclear or none
 
     QPointer<FormDraft> draft_;
     QString about_;
     std::vector<journal::KeptInstrument> kept_;
-    QString setup_, mean_, verdict_, reason_;
+    QString setup_, mean_, target_, targetSource_, verdict_, reason_;
     QStringList cautions_, working_;
     Band band_;
     Curve course_;

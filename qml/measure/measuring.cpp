@@ -1,5 +1,6 @@
 #include "qml/measure/measuring.h"
 
+#include "core/job/torque.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
 #include "core/verdict/words.h"
@@ -95,6 +96,17 @@ void readLimits(const FormDraft& draft, units::Unit valueUnit, Measuring& measur
     measuring.limits = limits;
 }
 
+void takeTorque(const job::Hardware& piece, Measuring& measuring) {
+    const auto around = job::torqueLimits(piece);
+    const std::string& unit = piece.torque->unit;
+    measuring.reading.low = job::TypedValue{around.low, unit};
+    measuring.reading.high = job::TypedValue{around.high, unit};
+    measuring.reading.limitSource = around.limits.source.text();
+    measuring.limits = around.limits;
+    measuring.rule = verdict::targetRule;
+    measuring.errors.remove(QStringLiteral("trust"));
+}
+
 // "manual, page 7-12" as trust and reference. What was written in other words is trusted least and kept as
 // written.
 void takeSource(const std::string& source, QVariantMap& values) {
@@ -166,7 +178,7 @@ std::vector<Fitting> fittingInstruments(std::span<const journal::KeptInstrument>
 }
 
 Measuring measuringFrom(const FormDraft& draft, const std::string& about, std::span<const Fitting> fitting,
-                        units::Unit unit, const QString& instrument) {
+                        units::Unit unit, const QString& instrument, const job::Hardware* piece) {
     Measuring measuring;
     job::Reading& reading = measuring.reading;
     reading.about = about;
@@ -187,6 +199,8 @@ Measuring measuringFrom(const FormDraft& draft, const std::string& about, std::s
     if (reading.repeated.size() < 2)
         reading.repeated.clear();
     readLimits(draft, unit, measuring);
+    if (piece != nullptr && unit.dimension() == Dimension::Torque && !reading.low && !reading.high)
+        takeTorque(*piece, measuring);
     for (const Fitting& one : fitting)
         if (text(one.instrument.name) == instrument) {
             measuring.instrument = one.instrument;
@@ -197,10 +211,21 @@ Measuring measuringFrom(const FormDraft& draft, const std::string& about, std::s
 }
 
 tl::expected<verdict::Judgement, std::string> judged(Measuring& measuring, units::Date today) {
-    auto judgement = verdict::judge(measuring.values, measuring.instrument ? &*measuring.instrument : nullptr,
-                                    measuring.limits ? &*measuring.limits : nullptr, today);
+    const auto* instrument = measuring.instrument ? &*measuring.instrument : nullptr;
+    const auto* limits = measuring.limits ? &*measuring.limits : nullptr;
+    auto judgement = verdict::judge(measuring.values, instrument, limits, today, measuring.rule);
     if (!judgement)
         return judgement;
+    if (measuring.rule == verdict::targetRule && measuring.values.size() > 1)
+        for (const units::Quantity& value : measuring.values) {
+            const auto alone = verdict::judge({&value, 1}, instrument, limits, today, measuring.rule);
+            if (alone && alone->verdict && judgement->verdict &&
+                alone->verdict->answer == verdict::Answer::Outside) {
+                judgement->verdict = alone->verdict;
+                judgement->working.push_back("one of the readings is outside: " + units::format(value));
+                break;
+            }
+        }
     job::Reading& reading = measuring.reading;
     if (!reading.repeated.empty()) {
         double step = measuring.instrument
@@ -236,12 +261,15 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
     const auto measuredBefore = [&](const job::Reading& reading) {
         QVariantMap values{{QStringLiteral("what"), text(reading.what)}};
         unitOf(reading.value, values, "unit");
+        // What the step demands is asked of the step again: typed in, it would pass for another demand.
+        const bool ofStep = job::heldAgainstStep(job, reading);
         for (const auto& [name, limit] : {std::pair{"low", reading.low}, std::pair{"high", reading.high}})
-            if (limit) {
+            if (limit && !ofStep) {
                 values[QLatin1String(name)] = text(limit->digits);
                 unitOf(*limit, values, "limitUnit");
             }
-        takeSource(reading.limitSource, values);
+        if (!ofStep)
+            takeSource(reading.limitSource, values);
         if (!reading.instrument.empty())
             values[QStringLiteral("instrument")] = text(reading.instrument);
         add({text(reading.what), limitsText(reading), std::move(values)});
@@ -251,11 +279,9 @@ std::vector<Proposal> proposals(const job::Job& job, const std::string& about) {
             if (reading->about == about)
                 measuredBefore(*reading);
         for (const job::Hardware& hardware : own->hardware) {
-            if (!hardware.torque)
+            if (!job::torqueOf(hardware))
                 continue;
-            QStringList words{text(hardware.what), text(hardware.thread)};
-            words.removeAll(QString());
-            const QString what = Said::tr("%1, torque").arg(words.join(u' '));
+            const QString what = Said::tr("%1, torque").arg(text(job::torqueName(*own, hardware)));
             QVariantMap values{{QStringLiteral("what"), what}};
             unitOf(*hardware.torque, values, "unit");
             add({what, Said::tr("to be %1, as the step says").arg(withUnit(*hardware.torque)),

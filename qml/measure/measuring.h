@@ -37,13 +37,17 @@ struct Measuring {
     std::vector<units::Quantity> values; // those kept aside, then the one being typed
     std::optional<verdict::Limits> limits;
     std::optional<verdict::Instrument> instrument;
+    verdict::Rule rule = verdict::Rule::GuardBand; // verdict::targetRule where the step's own torque is the limit
     QVariantMap errors; // by field: what, value, low, high, trust
 };
+// PIECE: the hardware whose torque is measured; its torque is the limit where no other was typed. May be null.
 [[nodiscard]] Measuring measuringFrom(const FormDraft& draft, const std::string& about,
                                       std::span<const Fitting> fitting, units::Unit unit,
-                                      const QString& instrument);
+                                      const QString& instrument, const job::Hardware* piece);
 
-// Judges it, and writes value, uncertainty and verdict into the reading. The error names the remedy.
+// Judges it, and writes value, uncertainty and verdict into the reading. Of several readings of a torque that the
+// step demands each is held against it: the mean of a loose and an overtightened bolt is a right one. The error
+// names the remedy.
 [[nodiscard]] tl::expected<verdict::Judgement, std::string> judged(Measuring& measuring, units::Date today);
 
 // What can be measured here, likeliest first: the step's fasteners that have a torque, what was measured in

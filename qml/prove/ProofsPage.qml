@@ -60,10 +60,10 @@ ShopPage {
         required property string mark
         required property bool on
 
-        aside: proof.mark === "torque" ? qsTr("measure it") : proof.mark === "wires" ? qsTr("read it back") : proof.on ? qsTr("works") : qsTr("touch when it works")
+        aside: proof.detail !== "" ? proof.detail : proof.mark === "torque" ? qsTr("measure it") : proof.mark === "wires" ? qsTr("read it back") : proof.on ? qsTr("works") : qsTr("touch when it works")
         chosen: on
         done: on
-        iconName: mark === "torque" ? "gauge" : mark === "wires" ? "wire" : "step"
+        iconName: proof.detail !== "" ? "caution" : mark === "torque" ? "gauge" : mark === "wires" ? "wire" : "step"
         opens: mark !== ""
         width: parent?.width ?? 0
 

@@ -12,11 +12,30 @@ ShopPage {
     title: qsTr("Prove")
     footer: [
         ActionButton {
+            kind: walk.against !== "" ? ActionButton.Main : ActionButton.Other
+            lift: true
+            text: walk.way === "wires" ? qsTr("Read it back") : qsTr("Measure it")
+            visible: walk.way !== ""
+            width: parent.width
+
+            onTriggered: {
+                root.leaving();
+                if (walk.way === "wires")
+                    root.opens("ReadBackPage", {
+                        "gathering": walk.subject
+                    });
+                else
+                    root.opens("MeasurePage", {
+                        "about": walk.subject
+                    });
+            }
+        },
+        ActionButton {
             iconName: "done"
             kind: ActionButton.Main
             lift: true
             text: walk.finished ? qsTr("Go on") : qsTr("Proved")
-            visible: !walk.finished || walk.open > 0
+            visible: walk.finished ? walk.open > 0 : walk.against === ""
             width: parent.width
 
             onTriggered: {
@@ -67,6 +86,12 @@ ShopPage {
     CheckWalkBody {
         doneText: qsTr("Everything that was disturbed is proved, or left out for a reason.")
         walk: walk
+        width: parent.width
+    }
+
+    CautionBox {
+        text: walk.against
+        visible: walk.against !== ""
         width: parent.width
     }
 

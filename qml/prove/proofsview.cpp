@@ -3,6 +3,7 @@
 #include "core/job/needs.h"
 #include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
+#include "qml/prove/proveview.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -15,13 +16,6 @@ namespace {
 
 QString idOf(const job::ToProve& proof) {
     return text(proof.subject) + u'|' + text(proof.what);
-}
-
-// By its own reading or by reading wires back: a touch leads there instead of ticking it.
-QString ownCheck(const job::ToProve& proof) {
-    return proof.kind == job::ProofKind::Torque  ? QStringLiteral("torque")
-           : proof.kind == job::ProofKind::Wires ? QStringLiteral("wires")
-                                                 : QString();
 }
 
 QString howProved(const job::ToProve& proof) {
@@ -49,9 +43,11 @@ void ProofsView::show(const Snapshot& snapshot) {
             ++apart_;
             continue;
         }
-        Line line{.id = idOf(proof), .title = words(proof.words)};
+        Line line{.id = idOf(proof), .title = words(proof.words), .detail = againstWords(proof)};
         if (proof.state != job::ToProve::State::Open) {
             line.detail = howProved(proof);
+            if (!proof.against.empty())
+                line.detail += u'\n' + againstWords(proof);
             line.on = proof.state == job::ToProve::State::Proved;
             proved.push_back(std::move(line));
             continue;

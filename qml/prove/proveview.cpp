@@ -10,6 +10,35 @@
 
 namespace undercowl::ui {
 
+QString againstWords(const job::ToProve& proof) {
+    QStringList all;
+    for (const job::Message& each : proof.against)
+        all += words(each);
+    return all.join(QStringLiteral("; "));
+}
+
+QString ownCheck(const job::ToProve& proof) {
+    return proof.kind == job::ProofKind::Torque  ? QStringLiteral("torque")
+           : proof.kind == job::ProofKind::Wires ? QStringLiteral("wires")
+                                                 : QString();
+}
+
+const job::ToProve* ProveView::asked() const {
+    return finished() ? nullptr : &due_[static_cast<std::size_t>(current())];
+}
+
+QString ProveView::against() const {
+    return asked() == nullptr ? QString() : againstWords(*asked());
+}
+
+QString ProveView::way() const {
+    return asked() == nullptr ? QString() : ownCheck(*asked());
+}
+
+QString ProveView::subject() const {
+    return asked() == nullptr ? QString() : text(asked()->subject);
+}
+
 void ProveView::show(const Snapshot& snapshot) {
     due_ = job::toProve(snapshot.job);
     apart_ = static_cast<int>(std::ranges::count(due_, true, &job::ToProve::apart));
@@ -42,9 +71,9 @@ void ProveView::show(const Snapshot& snapshot) {
 }
 
 void ProveView::answer(bool leftOut, const std::string& note, const QString& undoText) {
-    if (finished())
+    if (asked() == nullptr)
         return;
-    const auto& proof = due_[static_cast<std::size_t>(current())];
+    const auto& proof = *asked();
     setErrors({});
     const auto draft = proof.kind == job::ProofKind::Afterwards
                            ? journal::refitSeenTo(jobId(), proof.subject, proof.what, leftOut, note)
@@ -57,6 +86,16 @@ void ProveView::answer(bool leftOut, const std::string& note, const QString& und
 }
 
 void ProveView::proved(const QString& how) {
+    if (const auto* proof = asked(); proof != nullptr && !proof->against.empty()) {
+        setErrors({{QStringLiteral("reason"),
+                    tr("Not proved while this stands: %1. Put it right, or type why it is left out.")
+                        .arg(againstWords(*proof))}});
+        return;
+    } else if (proof != nullptr && proof->needsHow && utf8(how).empty()) {
+        setErrors({{QStringLiteral("reason"),
+                    tr("No reading shows the torque: measure it, or type how it was tightened.")}});
+        return;
+    }
     answer(false, utf8(how), tr("Proved"));
 }
 

@@ -10,12 +10,23 @@ namespace undercowl::ui {
 
 // seconds: what another pair of eyes can sign: title what, detail who signed, on: signed.
 // apart: how many cannot be proved yet, since their part is not on again.
+// against: what stands against the one that is asked; while there is any it is not proved
+// way: "torque" or "wires" where measuring or reading back proves the one that is asked;  subject: its step or
+// gathering
+// Its 'against' in words of the language, in one line.
+[[nodiscard]] QString againstWords(const job::ToProve& proof);
+// "torque" or "wires" where its own reading or reading wires back proves it.
+[[nodiscard]] QString ownCheck(const job::ToProve& proof);
+
 class ProveView : public undercowl::ui::CheckWalk {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* seconds READ seconds CONSTANT)
     Q_PROPERTY(int toSign READ toSign NOTIFY changed)
     Q_PROPERTY(int apart READ apart NOTIFY changed)
+    Q_PROPERTY(QString against READ against NOTIFY changed)
+    Q_PROPERTY(QString way READ way NOTIFY changed)
+    Q_PROPERTY(QString subject READ subject NOTIFY changed)
 
 public:
     using CheckWalk::CheckWalk;
@@ -23,8 +34,11 @@ public:
     [[nodiscard]] LineModel* seconds() { return &seconds_; }
     [[nodiscard]] int toSign() const; // of 'seconds', how many nobody has signed
     [[nodiscard]] int apart() const { return apart_; }
+    [[nodiscard]] QString against() const;
+    [[nodiscard]] QString way() const;
+    [[nodiscard]] QString subject() const;
 
-    Q_INVOKABLE void proved(const QString& how);          // may be empty
+    Q_INVOKABLE void proved(const QString& how); // may be empty, save for a torque; refused while 'against' stands
     Q_INVOKABLE void leaveOut(const QString& reason);     // refused without one
     Q_INVOKABLE void second(int line, const QString& by); // refused without a name
 
@@ -35,6 +49,7 @@ protected:
     void show(const Snapshot& snapshot) override;
 
 private:
+    [[nodiscard]] const job::ToProve* asked() const; // null while the list is shown
     void answer(bool leftOut, const std::string& note, const QString& undoText);
 
     std::vector<job::ToProve> due_; // one for each check of the walk

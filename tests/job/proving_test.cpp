@@ -95,6 +95,8 @@ TEST_CASE("A torque that was read proves its fasteners; one outside its limit do
     job.readings = {reading};
     CHECK(due(openProofs(job), ProofKind::Torque) != nullptr);
     job.readings[0].verdict = "within";
+    job.readings[0].low = TypedValue{"11", "N.m"};
+    job.readings[0].high = TypedValue{"13", "N.m"};
     CHECK(due(openProofs(job), ProofKind::Torque) == nullptr);
     job.readings[0].value = {"2", "bar"};
     CHECK(due(openProofs(job), ProofKind::Torque) != nullptr);

@@ -2,6 +2,7 @@
 #include "liftshop.h"
 
 #include "core/handover/record.h"
+#include "core/job/proving.h"
 #include "qml/measure/instrumentsview.h"
 #include "qml/measure/measureview.h"
 
@@ -209,6 +210,50 @@ private slots:
         QVERIFY(page.find("screw M5, torque, at: unplug 6-place connector") != std::string::npos);
         QVERIFY(page.find("manual, page 7-12") != std::string::npos);
         QVERIFY(page.find("torque-wrench-5, within") != std::string::npos);
+    }
+
+    void aTorqueOfTheStepIsTheTargetAndJudgesTheReading() {
+        const LiftShop shop;
+        const QString step = QString::fromStdString(shop.step); // 2 screws M5, 4.5 N.m
+        shop.say(journal::stepRefitted(shop.job, shop.step));
+        const auto open = [&] {
+            for (const job::ToProve& proof : job::toProve(shop.stored()))
+                if (proof.kind == job::ProofKind::Torque)
+                    return proof.state == job::ToProve::State::Open;
+            return false;
+        };
+        {
+            Measure m(shop, step);
+            m.view.proposeFirst();
+            QCOMPARE(m.view.target(), QStringLiteral("to be 4.5\u00A0N.m"));
+            QVERIFY(m.view.targetSource().contains(QStringLiteral("as the step says; 4.23 to 4.77")));
+            QVERIFY(m.view.targetSource().contains(QStringLiteral("stands for all 2")));
+            m.view.chooseInstrument(m.named("torque-wrench-5"));
+            m.set("value", QStringLiteral("4.9"));
+            QCOMPARE(m.view.verdict(), QStringLiteral("outside"));
+            m.keep();
+            QVERIFY(open());
+            QCOMPARE(shop.stored().readings[0].high->digits, std::string("4.77"));
+        }
+        {
+            Measure m(shop, step); // asked of the step again, and not as limits that were typed
+            m.view.proposeFirst();
+            QVERIFY(m.draft.text(QStringLiteral("low")).isEmpty());
+            m.view.chooseInstrument(m.named("torque-wrench-5"));
+            // The mean of a loose and an overtightened one is right, the bolts are not.
+            m.set("value", QStringLiteral("4.0"));
+            m.view.again();
+            m.set("value", QStringLiteral("5.0"));
+            QCOMPARE(m.view.verdict(), QStringLiteral("outside"));
+            m.view.removeAside(0);
+            m.set("value", QStringLiteral("4.6"));
+            QCOMPARE(m.view.verdict(), QStringLiteral("within"));
+            m.keep();
+            QVERIFY(!open());
+        }
+        Measure other(shop, QString::fromStdString(shop.lastStep)); // its bolt has no torque
+        QCOMPARE(other.view.target(), QString());
+        QCOMPARE(other.view.targetSource(), QString());
     }
 
     void atRestIdleAndRevsMakeOneCurveWithTheLimitsOfTheLast() {
