@@ -2,6 +2,7 @@
 #include "core/handover/sections.h"
 
 #include "core/job/needs.h"
+#include "core/job/readings.h"
 
 #include <algorithm>
 #include <utility>
@@ -128,6 +129,9 @@ Section heedSection(const Subject& subject) {
     }
     addBans(job, heed);
     for (const job::Reading& reading : job.readings) {
+        if (job::measuredAgain(job, reading)) {
+            continue;
+        }
         if (reading.verdict == "outside") {
             heed(say("record.heed.outside", {reading.what, written(reading.value)}));
         } else if (reading.verdict == "too close to call") {

@@ -2,6 +2,7 @@
 
 #include "core/job/needs.h"
 #include "core/job/proving.h"
+#include "core/job/readings.h"
 #include "core/job/worktime.h"
 
 #include <algorithm>
@@ -73,7 +74,9 @@ void addProofs(const Job& job, std::vector<Against>& found) {
                                  ? Message{"leave.unproved", {english(proof.words)}}
                                  : Message{"leave.contradicted", {english(proof.words), againstText(proof)}},
                              proof.subject,
-                             Against::Way::Prove,
+                             proof.against.empty()            ? Against::Way::Prove
+                             : proof.kind == ProofKind::Wires ? Against::Way::ReadWires
+                                                              : Against::Way::Measure,
                              proof.what});
         else if (proof.state == ToProve::State::LeftOut)
             found.push_back({Weighs::Warns,
@@ -81,6 +84,26 @@ void addProofs(const Job& job, std::vector<Against>& found) {
                              proof.subject,
                              Against::Way::Prove,
                              proof.what});
+    }
+}
+
+// It may leave: what it means is the mechanic's to say, by a finding. A torque of a step stands with its
+// proof.
+void addReadings(const Job& job, std::vector<Against>& found) {
+    for (const Reading& reading : job.readings) {
+        const bool outside = reading.verdict == "outside";
+        if ((!outside && reading.verdict != "too close to call") || measuredAgain(job, reading))
+            continue;
+        if (std::any_of(found.begin(), found.end(), [&](const Against& other) {
+                return other.way == Against::Way::Measure && other.subject == reading.about;
+            }))
+            continue;
+        found.push_back({Weighs::Warns,
+                         {outside ? "leave.outside" : "leave.close",
+                          {reading.what, reading.value.digits + " " + reading.value.unit}},
+                         reading.about,
+                         Against::Way::Measure,
+                         {}});
     }
 }
 
@@ -130,6 +153,7 @@ std::vector<Against> againstLeaving(const Job& job) {
     addFindings(job, found);
     addBans(job, found);
     addProofs(job, found);
+    addReadings(job, found);
     addLines(job, found);
     addOpenWork(job, found);
     std::stable_sort(found.begin(), found.end(),

@@ -16,9 +16,9 @@ struct Against {
     Weighs weighs{};
     Message why;
     Id subject; // finding, step, round or span that it is about
-    // What the mechanic may do about it here: record a refusal, say what was done afterwards, prove it, or
-    // read hoses, vents and cables back again.
-    enum class Way : std::uint8_t { None, SettleOrRefuse, SeeTo, Prove, ReadBack } way{};
+    // What the mechanic may do about it here: record a refusal, say what was done afterwards, prove it, read
+    // hoses, vents and cables back again, read the wires of the gathering back, or measure at the step.
+    enum class Way : std::uint8_t { None, SettleOrRefuse, SeeTo, Prove, ReadBack, ReadWires, Measure } way{};
     std::string what; // with SeeTo and Prove: the work, as RefitNeeds or ToProve names it
 };
 

@@ -4,6 +4,7 @@
 #include "core/job/needs.h"
 #include "core/job/text.h"
 #include "core/job/torque.h"
+#include "core/job/wires.h"
 
 #include <algorithm>
 #include <array>
@@ -45,30 +46,11 @@ std::vector<Message> torquesAgainst(const std::vector<TorqueSeen>& seen, const S
     std::vector<Message> against;
     for (const TorqueSeen& one : seen)
         if (one.state == TorqueSeen::State::Outside)
-            against.push_back({"prove.against.torque",
-                               {torqueName(step, *one.piece),
-                                one.reading->value.digits + " " + one.reading->value.unit,
-                                one.piece->torque->digits + " " + one.piece->torque->unit}});
+            against.push_back(
+                {"prove.against.torque",
+                 {torqueName(step, *one.piece), one.reading->value.digits + " " + one.reading->value.unit,
+                  one.piece->torque->digits + " " + one.piece->torque->unit}});
     return against;
-}
-
-// Every wire that the map names was read back and matches; a map without wires proves nothing.
-bool wiresRead(const Job& job, const wiring::Gathering& gathering) {
-    std::size_t wires = 0;
-    for (const wiring::Place& place : gathering.held) {
-        const bool known = std::any_of(place.answers.begin(), place.answers.end(),
-                                       [](const auto& answer) { return answer.has_value(); });
-        if (!known || place.key.half != wiring::Half::Loom)
-            continue;
-        ++wires;
-        const auto check =
-            std::find_if(job.wireChecks.begin(), job.wireChecks.end(), [&](const WireCheck& each) {
-                return each.gathering == gathering.id && each.place == place.key;
-            });
-        if (check == job.wireChecks.end() || check->outcome != MatchOutcome::Matches)
-            return false;
-    }
-    return wires > 0;
 }
 
 class Collector {
@@ -116,8 +98,10 @@ public:
         proof.what = code(proof.kind);
         proof.apart = apart;
         answer(proof);
-        if (proof.state == ToProve::State::Open && wiresRead(job_, gathering))
+        const WiresLeft left = wiresLeft(job_, gathering);
+        if (proof.state == ToProve::State::Open && left.known > 0 && left.none())
             proof.state = ToProve::State::Proved;
+        standAgainst(proof, wiresAgainst(left));
         found_.push_back(std::move(proof));
     }
 

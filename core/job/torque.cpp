@@ -1,5 +1,6 @@
 #include "core/job/torque.h"
 
+#include "core/job/readings.h"
 #include "core/units/parse.h"
 
 #include <algorithm>
@@ -29,8 +30,7 @@ TorqueSeen::State stateOf(const Hardware& piece, const Reading& reading) {
         const bool off = value->base() < around.low->base() || value->base() > around.high->base();
         return off ? State::Outside : State::Unread;
     }
-    const bool holds =
-        low && high && low->base() <= wanted->base() && wanted->base() <= high->base();
+    const bool holds = low && high && low->base() <= wanted->base() && wanted->base() <= high->base();
     return holds && reading.verdict == "within" ? State::Inside : State::Unread;
 }
 
@@ -79,13 +79,10 @@ bool heldAgainstStep(const Job& job, const Reading& reading) {
 }
 
 std::vector<TorqueSeen> torquesSeen(const Job& job, const StripStep& step) {
-    std::vector<const Reading*> last; // of each thing that was read, the last one
-    for (const Reading& reading : job.readings) {
-        if (reading.about != step.id || !torque(reading.value))
-            continue;
-        std::erase_if(last, [&](const Reading* other) { return other->what == reading.what; });
-        last.push_back(&reading);
-    }
+    std::vector<const Reading*> last;
+    for (const Reading& reading : job.readings)
+        if (reading.about == step.id && torque(reading.value) && !measuredAgain(job, reading))
+            last.push_back(&reading);
     std::vector<TorqueSeen> seen;
     for (const Hardware& piece : step.hardware) {
         if (!torqueOf(piece))

@@ -47,8 +47,8 @@ const job::Hardware* pieceOf(const job::Job& job, const job::ToProve& proof) {
     if (step == nullptr || proof.kind != job::ProofKind::Torque)
         return nullptr;
     const auto seen = job::torquesSeen(job, *step);
-    const auto open =
-        std::ranges::find_if(seen, [](const auto& one) { return one.state != job::TorqueSeen::State::Inside; });
+    const auto open = std::ranges::find_if(
+        seen, [](const auto& one) { return one.state != job::TorqueSeen::State::Inside; });
     return open != seen.end() ? open->piece : seen.empty() ? nullptr : seen.front().piece;
 }
 
@@ -127,12 +127,14 @@ Exit prove(const Context& context, Wanted wanted) {
     const bool leftOut = !wanted.leftOut.empty();
     if (!leftOut && wanted.read.empty() && (!wanted.how.empty() || wanted.seenBy.empty())) {
         if (!proof.against.empty())
-            return complain(Exit::No, fmt::format("{}: {}; put it right, or say why it is left out (--left-out)",
-                                                  texts[*at], job::againstText(proof)));
+            return complain(Exit::No,
+                            fmt::format("{}: {}; put it right, or say why it is left out (--left-out)",
+                                        texts[*at], job::againstText(proof)));
         if (proof.needsHow && wanted.how.empty())
-            return complain(Exit::WrongUse, fmt::format("{}: no reading shows the torque; give it (--reading), or "
-                                                        "say how it was tightened (--how)",
-                                                        texts[*at]));
+            return complain(Exit::WrongUse,
+                            fmt::format("{}: no reading shows the torque; give it (--reading), or "
+                                        "say how it was tightened (--how)",
+                                        texts[*at]));
     }
     std::vector<journal::Draft> drafts;
     std::string verdict;

@@ -81,6 +81,18 @@ store::Result<std::vector<Draft>> toldMap(const std::string& number, const Json&
     return drafts;
 }
 
+std::vector<Draft> toldMatches(const std::string& number, const Json& saying) {
+    std::vector<Draft> drafts;
+    for (int place = 1; place <= saying.at("places").get<int>(); ++place)
+        drafts.push_back(journal::wireChecked(jobOf(number), {Teller::id(number, text(saying, "matches")),
+                                                              {wiring::Half::Loom, place, 1},
+                                                              job::MatchOutcome::Matches,
+                                                              wiring::Answer::AsFound,
+                                                              text(saying, "how"),
+                                                              {}}));
+    return drafts;
+}
+
 store::Result<std::vector<Draft>> toldSignature(store::Store& store, const std::filesystem::path& assets,
                                                 const std::string& number, const Json& saying) {
     const auto bytes = readBytes(assets / "signature.png");

@@ -21,6 +21,9 @@ using journal::Draft;
 // place, typed.
 [[nodiscard]] store::Result<std::vector<Draft>> toldMap(const std::string& number, const Json& saying);
 
+// {"matches": key of a map, "places", "how"}: each of its wires read back, and right.
+[[nodiscard]] std::vector<Draft> toldMatches(const std::string& number, const Json& saying);
+
 // {"sign": who}: signed with the picture assets/demo/signature.png, which is kept on the way.
 [[nodiscard]] store::Result<std::vector<Draft>> toldSignature(store::Store& store,
                                                               const std::filesystem::path& assets,

@@ -273,6 +273,8 @@ store::Result<std::vector<Draft>> Teller::tell(const std::string& number, const 
         return photo(number, saying);
     if (saying.contains("round"))
         return toldRound(number, saying);
+    if (saying.contains("matches"))
+        return toldMatches(number, saying);
     if (saying.contains("map"))
         return toldMap(number, saying);
     if (saying.contains("sign"))

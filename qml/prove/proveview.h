@@ -11,9 +11,8 @@ namespace undercowl::ui {
 // seconds: what another pair of eyes can sign: title what, detail who signed, on: signed.
 // apart: how many cannot be proved yet, since their part is not on again.
 // against: what stands against the one that is asked; while there is any it is not proved
-// way: "torque" or "wires" where measuring or reading back proves the one that is asked;  subject: its step or
-// gathering
-// Its 'against' in words of the language, in one line.
+// way: "torque" or "wires" where measuring or reading back proves the one that is asked;  subject: its step
+// or gathering Its 'against' in words of the language, in one line.
 [[nodiscard]] QString againstWords(const job::ToProve& proof);
 // "torque" or "wires" where its own reading or reading wires back proves it.
 [[nodiscard]] QString ownCheck(const job::ToProve& proof);
@@ -38,7 +37,8 @@ public:
     [[nodiscard]] QString way() const;
     [[nodiscard]] QString subject() const;
 
-    Q_INVOKABLE void proved(const QString& how); // may be empty, save for a torque; refused while 'against' stands
+    Q_INVOKABLE void
+    proved(const QString& how); // may be empty, save for a torque; refused while 'against' stands
     Q_INVOKABLE void leaveOut(const QString& reason);     // refused without one
     Q_INVOKABLE void second(int line, const QString& by); // refused without a name
 

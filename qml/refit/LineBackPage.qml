@@ -133,9 +133,34 @@ ShopPage {
         width: parent.width
 
         Label {
-            text: line.failing > 0 ? qsTr("%1 do not match. Put them right and read back again.").arg(line.failing)
-                                   : line.matching < line.count ? qsTr("%1 were not checked.").arg(line.count - line.matching)
-                                                                : qsTr("Each was seen where it runs and where it ends.")
+            text: qsTr("These do not match. Put them right and read them back again:")
+            visible: line.failing > 0
+            width: parent.width
+        }
+
+        Label {
+            strong: true
+            text: line.failingPlaces
+            visible: text !== ""
+            width: parent.width
+        }
+
+        Label {
+            text: qsTr("These were not read back:")
+            visible: line.openPlaces !== ""
+            width: parent.width
+        }
+
+        Label {
+            strong: true
+            text: line.openPlaces
+            visible: text !== ""
+            width: parent.width
+        }
+
+        Label {
+            text: qsTr("Each was seen where it runs and where it ends.")
+            visible: line.matching === line.count
             width: parent.width
         }
     }

@@ -119,9 +119,34 @@ ShopPage {
         width: parent.width
 
         Label {
-            text: wire.failing > 0 ? qsTr("%1 do not match. Put them right and read back again.").arg(wire.failing)
-                                   : wire.matching < wire.count ? qsTr("%1 were not checked.").arg(wire.count - wire.matching)
-                                                                : qsTr("Each wire was seen in its place.")
+            text: qsTr("These do not match. Put them right and read them back again:")
+            visible: wire.failing > 0
+            width: parent.width
+        }
+
+        Label {
+            strong: true
+            text: wire.failingPlaces
+            visible: text !== ""
+            width: parent.width
+        }
+
+        Label {
+            text: qsTr("These were not read back:")
+            visible: wire.openPlaces !== ""
+            width: parent.width
+        }
+
+        Label {
+            strong: true
+            text: wire.openPlaces
+            visible: text !== ""
+            width: parent.width
+        }
+
+        Label {
+            text: qsTr("Each wire was seen in its place.")
+            visible: wire.matching === wire.count
             width: parent.width
         }
     }

@@ -12,6 +12,27 @@ ShopPage {
 
     property string step: ""
     property bool aloud: false
+    property string asks: "" // the step whose wires are asked about before it is said to be on
+
+    readonly property bool asking: asks !== "" && asks === refit.step && refit.wiresLeft.length > 0
+
+    // Wires that do not match or were not read back are named first; what was asked once is taken.
+    function refitted(): bool {
+        if (refit.wiresLeft.length > 0 && !asking && !refit.done) {
+            asks = refit.step;
+            return false;
+        }
+        asks = "";
+        refit.refit("");
+        return true;
+    }
+
+    function readWires() {
+        root.opens("WiringPage", {
+            "step": refit.step,
+            "refitting": true
+        });
+    }
 
     function takePhoto() {
         root.opens("CameraPage", {
@@ -34,17 +55,27 @@ ShopPage {
     title: qsTr("Refit")
     footer: [
         ActionButton {
+            iconName: "wire"
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Read the wires back")
+            visible: root.asking
+            width: parent.width
+
+            onTriggered: root.readWires()
+        },
+        ActionButton {
             busy: refit.saying
             busyText: qsTr("Saving")
             enabled: refit.step !== "" && !refit.done || refit.saying
             iconName: "done"
-            kind: ActionButton.Main
+            kind: root.asking ? ActionButton.Other : ActionButton.Main
             lift: true
-            text: refit.done ? qsTr("Is refitted") : qsTr("Refitted")
+            text: refit.done ? qsTr("Is refitted") : root.asking ? qsTr("Refitted all the same") : qsTr("Refitted")
             visible: refit.step !== ""
             width: parent.width
 
-            onTriggered: refit.refit("")
+            onTriggered: root.refitted()
         },
         TalkBar {
             id: talk
@@ -54,7 +85,10 @@ ShopPage {
             briefly: qsTr("Torques")
             brieflyDescription: qsTr("Says its torques alone")
             commands: ({
-                    "done": () => refit.refit(""),
+                    "done": () => {
+                        if (!root.refitted())
+                            talk.ear.refuse(refit.wiresLeft.join("\n"));
+                    },
                     "next": () => refit.goOn(),
                     "back": () => refit.back(),
                     "photo": () => root.takePhoto(),
@@ -82,10 +116,7 @@ ShopPage {
                 "about": refit.step
             })
             onPhoto: root.takePhoto()
-            onWires: root.opens("WiringPage", {
-                "step": refit.step,
-                "refitting": true
-            })
+            onWires: root.readWires()
         }
     ]
     tools: [
@@ -128,6 +159,12 @@ ShopPage {
         text: qsTr("Every task that is left waits. Under Steps each can be refitted all the same.")
         title: qsTr("All else waits")
         visible: refit.stalled && refit.step === ""
+        width: parent.width
+    }
+
+    CautionBox {
+        text: qsTr("Not all wires are read back. %1").arg(refit.wiresLeft.join("\n"))
+        visible: refit.wiresLeft.length > 0 && (root.asking || refit.done)
         width: parent.width
     }
 

@@ -20,6 +20,14 @@ int ReadBackWalk::counted(job::MatchOutcome wanted) const {
     return found;
 }
 
+QString ReadBackWalk::namesOf(std::optional<job::MatchOutcome> wanted) const {
+    QStringList names;
+    for (int i = 0; i < count(); ++i)
+        if (outcome(i) == wanted)
+            names += offered(i);
+    return names.join(u'\n');
+}
+
 QStringList ReadBackWalk::otherPlaces() const {
     QStringList all;
     for (int i = 0; open() && i < count(); ++i)

@@ -16,6 +16,7 @@ namespace undercowl::ui {
 // checked           "matches", "does not match" or empty: what was said of it on an earlier pass
 // mismatch          'does not match' was said of this one just now: what next is asked
 // matching, failing     how many match, and how many do not
+// failingPlaces, openPlaces   their names, and of those that nothing was said of
 // otherPlaces       with which this one may be swapped
 class ReadBackWalk : public undercowl::ui::JobScreen {
     Q_OBJECT
@@ -33,6 +34,8 @@ class ReadBackWalk : public undercowl::ui::JobScreen {
     Q_PROPERTY(bool mismatch READ mismatch NOTIFY changed)
     Q_PROPERTY(int matching READ matching NOTIFY changed)
     Q_PROPERTY(int failing READ failing NOTIFY changed)
+    Q_PROPERTY(QString failingPlaces READ failingPlaces NOTIFY changed)
+    Q_PROPERTY(QString openPlaces READ openPlaces NOTIFY changed)
     Q_PROPERTY(QStringList otherPlaces READ otherPlaces NOTIFY changed)
     Q_PROPERTY(bool saying READ saying NOTIFY changed)
 
@@ -51,6 +54,8 @@ public:
     [[nodiscard]] bool mismatch() const { return mismatch_; }
     [[nodiscard]] int matching() const { return counted(job::MatchOutcome::Matches); }
     [[nodiscard]] int failing() const { return counted(job::MatchOutcome::DoesNotMatch); }
+    [[nodiscard]] QString failingPlaces() const { return namesOf(job::MatchOutcome::DoesNotMatch); }
+    [[nodiscard]] QString openPlaces() const { return namesOf(std::nullopt); }
     [[nodiscard]] QStringList otherPlaces() const;
     [[nodiscard]] bool saying() const { return saying_; }
 
@@ -76,6 +81,7 @@ protected:
 
 private:
     [[nodiscard]] int counted(job::MatchOutcome outcome) const;
+    [[nodiscard]] QString namesOf(std::optional<job::MatchOutcome> outcome) const;
     void say(std::vector<journal::Draft> drafts, const QString& undoText, bool goesOn);
 
     int index_{};

@@ -2,12 +2,14 @@
 
 #include "core/job/cautions.h"
 #include "core/job/lines.h"
+#include "core/job/wires.h"
 #include "core/journal/say.h"
 #include "core/journal/saywork.h"
 #include "core/talk/readback.h"
 #include "core/wiring/readback.h"
 #include "qml/shell/words.h"
 #include "qml/strip/stripdraft.h"
+#include "qml/wiring/gatherings.h"
 
 #include <QCoreApplication>
 #include <QPointer>
@@ -35,6 +37,17 @@ QString readBackOf(const wiring::Gathering& gathering) {
     return RefitView::tr("%1 of %2 wires read back").arg(done).arg(all);
 }
 
+// The row of a step that is on again names its wires that do not match or were skipped; before that reading
+// back is still to come.
+QString withWiresLeft(const job::Job& job, const job::StripStep& step) {
+    QStringList all{hardwareText(step)};
+    for (const auto* gathering : job::unreadGatherings(job, step))
+        if (step.refitted || !job::wiresLeft(job, *gathering).off.empty())
+            all += RefitView::tr("%1: %2").arg(text(gathering->title), wiresLeftWords(job, *gathering));
+    all.removeAll(QString());
+    return all.join(QStringLiteral("; "));
+}
+
 // Whole sentences, so that the voice pauses between them.
 QString aloud(const std::vector<talk::Sentence>& sentences) {
     QStringList all;
@@ -54,7 +67,7 @@ void RefitView::show(const Snapshot& snapshot) {
         lines.push_back(
             {.id = text(step.strip->id),
              .title = text(step.strip->title),
-             .detail = hardwareText(*step.strip),
+             .detail = withWiresLeft(snapshot.job, *step.strip),
              .aside = step.waiting ? whatItWaitsFor(snapshot.job, *step.strip) : QString(),
              .mark = step.waiting ? QStringLiteral("waiting") : QString(),
              .picture = step.photos.empty() ? QUrl() : session()->mediaUrl(text(step.photos.front()->media)),
@@ -110,6 +123,9 @@ void RefitView::show(const Snapshot& snapshot) {
                 wires.push_back({.id = text(gathering.id),
                                  .title = text(gathering.title),
                                  .detail = readBackOf(gathering)});
+        for (const auto* gathering : job::unreadGatherings(snapshot.job, strip))
+            step_.wiresLeft +=
+                tr("%1: %2").arg(text(gathering->title), wiresLeftWords(snapshot.job, *gathering));
     }
     wires_.setLines(std::move(wires));
 }

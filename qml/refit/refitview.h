@@ -18,6 +18,9 @@ namespace undercowl::ui {
 // waitsFor     what its task waits for; waiting says that it does
 // finished     all is refitted;  stalled: what is left waits
 // isLine       it is a hose, vent or cable, which can be read back; lines: how many such there are in all
+// wiresLeft    "tail plug: place 5 does not match; not read back: place 2", one for each gathering of the
+// step that has
+//              any: refitting it asks first
 // wires        gatherings of this step: id, title, detail how far it was read back
 // sentence     the step as it is read aloud, in English, by core/talk
 // spokenTorques   its torques alone
@@ -37,6 +40,7 @@ class RefitView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
     Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
     Q_PROPERTY(QString behind READ behind NOTIFY changed)
+    Q_PROPERTY(QStringList wiresLeft READ wiresLeft NOTIFY changed)
     Q_PROPERTY(bool waiting READ waiting NOTIFY changed)
     Q_PROPERTY(QString waitsFor READ waitsFor NOTIFY changed)
     Q_PROPERTY(bool done READ done NOTIFY changed)
@@ -65,6 +69,7 @@ public:
     [[nodiscard]] QStringList cautions() const { return step_.cautions; }
     [[nodiscard]] QUrl photo() const { return step_.photo; }
     [[nodiscard]] QString behind() const { return step_.behind; }
+    [[nodiscard]] QStringList wiresLeft() const { return step_.wiresLeft; }
     [[nodiscard]] bool waiting() const { return step_.waiting; }
     [[nodiscard]] QString waitsFor() const { return step_.waitsFor; }
     [[nodiscard]] bool done() const { return step_.done; }
@@ -95,7 +100,7 @@ private:
 
     struct Shown {
         QString id, position, title, holds, note, details, behind, waitsFor, sentence, spokenTorques;
-        QStringList torques, cautions, pieces;
+        QStringList torques, cautions, pieces, wiresLeft;
         QVariantList marks;
         QUrl photo;
         bool waiting{}, done{}, line{};

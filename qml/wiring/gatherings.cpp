@@ -1,5 +1,7 @@
 #include "qml/wiring/gatherings.h"
 
+#include "core/job/wires.h"
+
 #include "qml/shell/session.h"
 #include "qml/wiring/words.h"
 
@@ -94,6 +96,13 @@ QString describe(const wiring::Gathering& gathering) {
     if (!gathering.latch.empty())
         parts += Wiring::tr("latch %1").arg(text(gathering.latch));
     return parts.join(QStringLiteral(", "));
+}
+
+QString wiresLeftWords(const job::Job& job, const wiring::Gathering& gathering) {
+    QStringList all;
+    for (const job::Message& each : job::wiresAgainst(job::wiresLeft(job, gathering)))
+        all += words(each);
+    return all.join(QStringLiteral("; "));
 }
 
 QString progressOf(const wiring::Gathering& gathering) {

@@ -26,6 +26,9 @@ class ShopSession;
 [[nodiscard]] QString describe(const wiring::Gathering& gathering);
 
 // "5 of 6 wires as found"; says when there is none yet.
+// What is left of reading its wires back: "place 5 does not match; not read back: place 2"; empty where
+// nothing is.
+[[nodiscard]] QString wiresLeftWords(const job::Job& job, const wiring::Gathering& gathering);
 [[nodiscard]] QString progressOf(const wiring::Gathering& gathering);
 
 // "1, 2 and 5".

@@ -287,12 +287,21 @@ void GatheringView::tagTwins(const QString& twins) {
 
 void GatheringList::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
-    for (const wiring::Gathering& gathering : snapshot.job.gatherings)
-        if (step_.isEmpty() || gathering.step == step_.toStdString())
-            lines.push_back({.id = text(gathering.id),
-                             .title = text(gathering.title),
-                             .detail = describe(gathering),
-                             .more = progressOf(gathering)});
+    for (const wiring::Gathering& gathering : snapshot.job.gatherings) {
+        if (!step_.isEmpty() && gathering.step != step_.toStdString())
+            continue;
+        QStringList more{progressOf(gathering)};
+        // Once reading back has begun, or the step is on again, what is left of it is named.
+        const auto* step = job::findStep(snapshot.job, gathering.step);
+        if ((step != nullptr && step->refitted) ||
+            std::ranges::count(snapshot.job.wireChecks, gathering.id, &job::WireCheck::gathering) > 0)
+            more += wiresLeftWords(snapshot.job, gathering);
+        more.removeAll(QString());
+        lines.push_back({.id = text(gathering.id),
+                         .title = text(gathering.title),
+                         .detail = describe(gathering),
+                         .more = more.join(QStringLiteral("; "))});
+    }
     lines_.setLines(std::move(lines));
 }
 

@@ -14,7 +14,7 @@ Job jobWith(std::vector<Hardware> hardware) {
     Job job;
     StripStep step;
     step.id = "s";
-    step.title = "caliper";
+    step.title = "plate";
     step.hardware = std::move(hardware);
     step.refitted = Refitted{};
     job.steps = {step};

@@ -153,6 +153,32 @@ private slots:
         QCOMPARE(view->failing(), 0);
     }
 
+    void refittingNamesTheWiresThatAreLeft() {
+        const LiftShop shop;
+        shop.answer();
+        const auto session = shop.session();
+        const auto view = readBackOn(shop, *session);
+        view->doesNotMatch();
+        QTRY_VERIFY(!view->saying());
+        QVERIFY2(view->failingPlaces().startsWith(QStringLiteral("place 1: ")),
+                 qPrintable(view->failingPlaces()));
+        QVERIFY(!view->failingPlaces().contains(u'\n'));
+        QCOMPARE(view->openPlaces().count(u'\n'), 1); // the other two, by name
+        RefitView refit;
+        refit.setSession(session.get());
+        refit.componentComplete();
+        refit.choose(QString::fromStdString(shop.lastStep));
+        QVERIFY(refit.wiresLeft().isEmpty());
+        refit.choose(QString::fromStdString(shop.step));
+        QCOMPARE(refit.wiresLeft().size(), 1);
+        QVERIFY2(refit.wiresLeft()[0].startsWith(
+                     QStringLiteral("right switch cluster: place 1 does not match; not read back: places ")),
+                 qPrintable(refit.wiresLeft()[0]));
+        const auto& steps = refit.steps()->lines();
+        QVERIFY(std::ranges::any_of(
+            steps, [](const Line& line) { return line.detail.contains(u"place 1 does not match"); }));
+    }
+
     void aBagThatIsStillClosedIsToldAtTheEnd() {
         const LiftShop shop;
         const auto session = shop.session();
