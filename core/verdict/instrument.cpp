@@ -162,6 +162,21 @@ tl::expected<Budget, std::string> budgetFor(const Instrument& instrument, const 
     return budget;
 }
 
+Budget assumedBudget(const Quantity& reading) {
+    std::optional<Budget> worst;
+    for (const Instrument& instrument : ordinaryInstruments())
+        if (instrument.unit.dimension() == reading.unit.dimension())
+            if (auto budget = budgetFor(instrument, reading);
+                budget && (!worst || budget->combined() > worst->combined()))
+                worst = *std::move(budget);
+    if (worst)
+        return *std::move(worst);
+    constexpr double share = 0.1;
+    const units::Unit base = units::baseUnit(units::intervalOf(reading.unit.dimension()));
+    const double width = share * std::fabs(reading.base());
+    return {base, {{"no instrument was named: 10 % of the reading, k = 2", width, Distribution::Normal}}};
+}
+
 std::optional<std::string> calibrationCaution(const Instrument& instrument, units::Date today) {
     if (instrument.due && units::daysBetween(*instrument.due, today) > 0)
         return instrument.name + ": calibration was due on " + units::formatDate(*instrument.due) +

@@ -85,6 +85,11 @@ inline constexpr std::array wrenchTestPercents{20, 60, 100};
 [[nodiscard]] tl::expected<Budget, std::string> budgetFor(const Instrument& instrument,
                                                           const units::Quantity& reading);
 
+// What a reading may be off by when nobody named the instrument: as much as with the worst of the ordinary
+// instruments that read it; 10 % of it, k = 2, where none of them does (chosen wide, no source). Enough to
+// say that a value is wrong, never that it is right.
+[[nodiscard]] Budget assumedBudget(const units::Quantity& reading);
+
 // What to say beside the verdict: calibration overdue or never recorded. Empty if all is well.
 [[nodiscard]] std::optional<std::string> calibrationCaution(const Instrument& instrument, units::Date today);
 

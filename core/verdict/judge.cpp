@@ -60,6 +60,18 @@ Judgement decided(Judgement judgement, const Limits* limits, Rule rule) {
     return judgement;
 }
 
+// Beyond a limit as the digits stand.
+bool beyond(const units::Quantity& value, const Limits& limits) {
+    const auto base = [&](const std::optional<units::Quantity>& limit) {
+        return limit && limit->unit.dimension() == value.unit.dimension() ? std::optional(limit->base())
+                                                                          : std::nullopt;
+    };
+    const auto low = base(limits.low);
+    const auto high = base(limits.high);
+    const bool crossed = low && high && *low > *high;
+    return !crossed && ((low && value.base() < *low) || (high && value.base() > *high));
+}
+
 } // namespace
 
 tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> readings,
@@ -77,6 +89,12 @@ tl::expected<Judgement, std::string> judge(std::span<const units::Quantity> read
         weigh(judgement, *std::move(budget));
         if (auto caution = calibrationCaution(*instrument, today))
             judgement.cautions.push_back(*std::move(caution));
+    } else if (limits != nullptr && beyond(judgement.value, *limits)) {
+        judgement.assumed = true;
+        judgement.cautions.emplace_back(
+            "the instrument is not known: name it, or measure again with a known one");
+        weigh(judgement, assumedBudget(judgement.value));
+        rule = Rule::GuardBand;
     }
     return decided(std::move(judgement), limits, rule);
 }

@@ -19,12 +19,17 @@ struct Judgement {
     std::optional<Budget> budget;
     std::optional<units::Quantity> expanded;
     std::optional<Verdict> verdict;
+    bool assumed{};        // no instrument was named: 'expanded' is that of assumedBudget()
     std::string noVerdict; // why there is none; empty if there is one
     std::vector<std::string> settle;
     std::vector<std::string> cautions; // calibration overdue, limits that are only worked out here
     std::vector<std::string> working;  // line by line
 };
 
+// Without an instrument a value that lies beyond a limit as it was read is judged by assumedBudget() and the
+// guard band, so that it is outside where nobody can doubt it and too close to call otherwise. A value that
+// was read inside its limits has no verdict then: what is not known speaks for nothing.
+//
 // READINGS: one or more of the same dimension, the first one's unit is shown. Never fails for want of
 // instrument or limits: the value is kept and noVerdict says why. The error is for readings that cannot be
 // joined or that the instrument cannot have given (outside its range), naming the remedy.

@@ -59,6 +59,7 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "%1 % of full scale"),
     QT_TRANSLATE_NOOP("Core", "%1 digits"),
     QT_TRANSLATE_NOOP("Core", "%1 + %2"),
+    QT_TRANSLATE_NOOP("Core", "%1; %2"),
     QT_TRANSLATE_NOOP("Core", "more than 99.9 %"),
     QT_TRANSLATE_NOOP("Core", "less than 0.1 %"),
     QT_TRANSLATE_NOOP("Core", "a better instrument: the limits are closer together than twice the "
@@ -81,6 +82,8 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "worked out here, %1"),
     QT_TRANSLATE_NOOP("Core", "%1 in the step, \u00B1 %2 % as of a wrench by ISO 6789-1"),
     QT_TRANSLATE_NOOP("Core", "one of the readings is outside: %1"),
+    QT_TRANSLATE_NOOP("Core", "no instrument was named: 10 % of the reading, k = 2"),
+    QT_TRANSLATE_NOOP("Core", "the instrument is not known: name it, or measure again with a known one"),
     QT_TRANSLATE_NOOP("Core", "combined standard uncertainty u = root of the sum of squares = %1"),
     QT_TRANSLATE_NOOP("Core", "expanded uncertainty U = 2 u = %1 (k = 2, about 95 %)"),
     QT_TRANSLATE_NOOP("Core", "%1: %2, rectangular: divided by %3 gives u = %4"),
