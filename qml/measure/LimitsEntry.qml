@@ -53,6 +53,11 @@ Column {
         onTriggered: units.open()
     }
 
+    RemedyLine {
+        error: root.measure.errors.unit ?? ""
+        width: parent.width
+    }
+
     ListRow {
         aside: root.measure.instrument === 0 ? qsTr("instrument") : root.measure.instrumentText
         iconName: "tools"

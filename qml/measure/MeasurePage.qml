@@ -22,7 +22,7 @@ ShopPage {
     function keep() {
         root.leaving();
         measure.keep();
-        if (measure.errors.what !== undefined || measure.errors.low !== undefined || measure.errors.high !== undefined
+        if (measure.errors.what !== undefined || measure.errors.unit !== undefined || measure.errors.low !== undefined || measure.errors.high !== undefined
                 || measure.errors.trust !== undefined)
             root.panel = "setup";
     }

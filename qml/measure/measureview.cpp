@@ -18,8 +18,8 @@ namespace undercowl::ui {
 
 namespace {
 
-QString quantityName(int unitIndex) {
-    return coreWords(units::englishName(measuredUnit(unitIndex).dimension()));
+QString quantityName(int unitIndex) { // in every language the same
+    return text(units::englishName(measuredUnit(unitIndex).dimension()));
 }
 
 QJsonObject memory(const ShopSession* session) {
@@ -81,7 +81,14 @@ int MeasureView::unitIndex() const {
     const QString name = QStringLiteral("unit");
     if (draft_ != nullptr && draft_->values().contains(name))
         return draft_->values().value(name).toInt();
-    return memory(session()).value(name).toInt();
+    const int meant =
+        unitMeant(draft_ == nullptr ? QString() : draft_->text(QStringLiteral("what")), memory(session()));
+    return meant < 0 ? plainNumber() : meant;
+}
+
+bool MeasureView::lacksUnit() const {
+    return draft_ != nullptr && !draft_->values().contains(QStringLiteral("unit")) &&
+           unitMeant(draft_->text(QStringLiteral("what")), memory(session())) < 0;
 }
 
 QString MeasureView::limitUnit() const {
@@ -224,8 +231,7 @@ const job::StripStep* MeasureView::torqueStep() const {
 
 const job::Hardware* MeasureView::piece() const {
     const auto* step = torqueStep();
-    return step == nullptr ? nullptr
-                           : job::torqueMeant(*step, utf8(draft_->text(QStringLiteral("what"))));
+    return step == nullptr ? nullptr : job::torqueMeant(*step, utf8(draft_->text(QStringLiteral("what"))));
 }
 
 void MeasureView::showTarget() {
@@ -264,8 +270,8 @@ void MeasureView::judge() {
         return;
     }
     const auto all = fitting();
-    Measuring now =
-        measuringFrom(*draft_, about_.toStdString(), all, measuredUnit(unitIndex()), instrumentName(), piece());
+    Measuring now = measuringFrom(*draft_, about_.toStdString(), all, measuredUnit(unitIndex()),
+                                  instrumentName(), piece());
     QStringList setup{limitsText(now.reading), instrumentText()};
     setup.removeAll(QString());
     setup_ = setup.join(QStringLiteral(" \u00b7 "));
@@ -274,6 +280,12 @@ void MeasureView::judge() {
         aside.push_back({.id = QString::number(aside.size()), .title = one, .detail = unit()});
     aside_.setLines(std::move(aside));
     if (now.values.empty()) {
+        showCourse(text(now.reading.what), {});
+        emit judged();
+        return;
+    }
+    if (now.errors.contains(QStringLiteral("high"))) {
+        reason_ = now.errors[QStringLiteral("high")].toString();
         showCourse(text(now.reading.what), {});
         emit judged();
         return;
@@ -301,10 +313,14 @@ void MeasureView::judge() {
                              2)));
     if (judgement->verdict) {
         verdict_ = verdictCode(judgement->verdict->answer);
-        reason_ = tr("%1 % sure to be within: %2")
-                      .arg(QLocale().toString(judgement->verdict->probability * 100, 'f', 1),
-                           now.reading.limitSource.empty() ? tr("source of the limits not named")
-                                                           : knownWords(now.reading.limitSource));
+        if (judgement->assumed)
+            reason_ = tr("as read; the instrument is not known, taken to be within %1: %2")
+                          .arg(coreWords(now.reading.uncertainty), limitsText(now.reading));
+        else
+            reason_ = tr("%1 % sure to be within: %2")
+                          .arg(QLocale().toString(judgement->verdict->probability * 100, 'f', 1),
+                               now.reading.limitSource.empty() ? tr("source of the limits not named")
+                                                               : knownWords(now.reading.limitSource));
     } else if (!now.reading.low && !now.reading.high) {
         reason_ = tr("No limits given: the value is kept without a verdict.");
     } else if (now.reading.instrument.empty()) {
@@ -347,6 +363,10 @@ void MeasureView::remember(const job::Reading& said) {
     instruments[quantityName(unitIndex())] = text(said.instrument);
     all[QStringLiteral("instruments")] = instruments;
     all[QStringLiteral("unit")] = unitIndex();
+    all[QStringLiteral("what")] = text(said.what);
+    QJsonObject units = all[u"units"].toObject();
+    units[quantityName(unitIndex())] = unitIndex();
+    all[QStringLiteral("units")] = units;
     session()->set(QStringLiteral("measuring"),
                    QString::fromUtf8(QJsonDocument(all).toJson(QJsonDocument::Compact)));
 }
@@ -355,8 +375,10 @@ void MeasureView::keep() {
     if (draft_ == nullptr || snapshot() == nullptr)
         return;
     const auto all = fitting();
-    Measuring now =
-        measuringFrom(*draft_, about_.toStdString(), all, measuredUnit(unitIndex()), instrumentName(), piece());
+    Measuring now = measuringFrom(*draft_, about_.toStdString(), all, measuredUnit(unitIndex()),
+                                  instrumentName(), piece());
+    if (lacksUnit())
+        now.errors[QStringLiteral("unit")] = tr("Choose the unit that this was measured in.");
     setErrors(now.errors);
     if (!now.errors.isEmpty())
         return;

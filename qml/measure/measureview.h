@@ -108,7 +108,7 @@ public:
     Q_INVOKABLE bool unhear(); // the draft as it was before it; false where nothing was heard
     // English, for the voice: "outside"; empty without a verdict.
     [[nodiscard]] Q_INVOKABLE QString spokenVerdict() const;
-    Q_INVOKABLE void keep(); // says the reading; errors by field: what, value, low, high, trust
+    Q_INVOKABLE void keep(); // says the reading; errors by field: what, value, unit, low, high, trust
 
 signals:
     void draftChanged();
@@ -125,12 +125,13 @@ private:
     void showCourse(const QString& what, CourseNow now);
     void remember(const job::Reading& said);
     [[nodiscard]] int unitIndex() const;
+    [[nodiscard]] bool lacksUnit() const; // none was chosen, and the words do not tell it
     [[nodiscard]] QString
     remembered(int unitIndex) const; // name of the instrument last used for the quantity
     [[nodiscard]] QString instrumentName() const;
     [[nodiscard]] std::vector<Fitting> fitting() const;
     [[nodiscard]] const job::StripStep* torqueStep() const; // null where no torque of a step is measured
-    [[nodiscard]] const job::Hardware* piece() const;       // whose torque is measured; null if unclear or none
+    [[nodiscard]] const job::Hardware* piece() const; // whose torque is measured; null if unclear or none
 
     QPointer<FormDraft> draft_;
     QString about_;

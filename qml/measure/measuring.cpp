@@ -1,5 +1,6 @@
 #include "qml/measure/measuring.h"
 
+#include "core/job/quantity.h"
 #include "core/job/torque.h"
 #include "core/units/format.h"
 #include "core/units/parse.h"
@@ -85,6 +86,13 @@ void readLimits(const FormDraft& draft, units::Unit valueUnit, Measuring& measur
     side("high", limits.high, measuring.reading.high);
     if (!limits.low && !limits.high)
         return;
+    if (limits.low && limits.high && limits.low->base() > limits.high->base()) {
+        const QString crossed =
+            Said::tr("\"At least\" %1 is above \"At most\" %2, so that no value fits: change one of the two.")
+                .arg(withUnit(*measuring.reading.low), withUnit(*measuring.reading.high));
+        measuring.errors[QStringLiteral("low")] = crossed;
+        measuring.errors[QStringLiteral("high")] = crossed;
+    }
     const int trust = values.value(QStringLiteral("trust"), -1).toInt();
     if (trust < 0) {
         measuring.errors[QStringLiteral("trust")] = Said::tr("Say where the limits come from.");
@@ -149,6 +157,25 @@ int measuredUnitIndex(const std::string& symbol) {
             choices.at(static_cast<std::size_t>(i)).symbol == symbol)
             return i;
     return -1;
+}
+
+int unitMeant(const QString& what, const QJsonObject& memory) {
+    const auto dimension = job::dimensionMeant(utf8(what));
+    const int last = memory[u"unit"].toInt();
+    if (!dimension)
+        return what.isEmpty() || memory[u"what"].toString() == what ? last : -1;
+    const auto of = [&](int index) { return measuredUnit(index).dimension() == *dimension; };
+    const auto each = memory[u"units"].toObject()[text(units::englishName(*dimension))];
+    if (each.isDouble() && of(each.toInt()))
+        return each.toInt();
+    for (int i = 0; i < count; ++i)
+        if (of(i))
+            return i;
+    return -1;
+}
+
+int plainNumber() {
+    return measuredUnitIndex("1");
 }
 
 int nextUnitAlike(int index) {

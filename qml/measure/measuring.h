@@ -6,6 +6,7 @@
 #include "core/verdict/judge.h"
 #include "qml/shell/formdraft.h"
 
+#include <QJsonObject>
 #include <QStringList>
 #include <QVariantMap>
 
@@ -20,6 +21,11 @@ namespace undercowl::ui {
 [[nodiscard]] QStringList measuredUnits();
 [[nodiscard]] units::Unit measuredUnit(int index);              // clamped
 [[nodiscard]] int measuredUnitIndex(const std::string& symbol); // -1 for one that is not among them
+// The unit for what is measured where none was chosen: of the quantity that its words mean, the one last used
+// for it. -1 where they say nothing and it is not what was measured last: then it has to be chosen. MEMORY is
+// what this device remembers: unit and what of the last reading, units by quantity.
+[[nodiscard]] int unitMeant(const QString& what, const QJsonObject& memory);
+[[nodiscard]] int plainNumber();            // the index of a number without a unit
 [[nodiscard]] int nextUnitAlike(int index); // the next one of the same quantity; the same where there is none
 [[nodiscard]] QString unitText(const units::Unit& unit); // empty for a plain number
 
@@ -37,17 +43,19 @@ struct Measuring {
     std::vector<units::Quantity> values; // those kept aside, then the one being typed
     std::optional<verdict::Limits> limits;
     std::optional<verdict::Instrument> instrument;
-    verdict::Rule rule = verdict::Rule::GuardBand; // verdict::targetRule where the step's own torque is the limit
-    QVariantMap errors; // by field: what, value, low, high, trust
+    verdict::Rule rule =
+        verdict::Rule::GuardBand; // verdict::targetRule where the step's own torque is the limit
+    QVariantMap errors;           // by field: what, value, low, high, trust
 };
-// PIECE: the hardware whose torque is measured; its torque is the limit where no other was typed. May be null.
+// PIECE: the hardware whose torque is measured; its torque is the limit where no other was typed. May be
+// null.
 [[nodiscard]] Measuring measuringFrom(const FormDraft& draft, const std::string& about,
                                       std::span<const Fitting> fitting, units::Unit unit,
                                       const QString& instrument, const job::Hardware* piece);
 
-// Judges it, and writes value, uncertainty and verdict into the reading. Of several readings of a torque that the
-// step demands each is held against it: the mean of a loose and an overtightened bolt is a right one. The error
-// names the remedy.
+// Judges it, and writes value, uncertainty and verdict into the reading. Of several readings of a torque that
+// the step demands each is held against it: the mean of a loose and an overtightened bolt is a right one. The
+// error names the remedy.
 [[nodiscard]] tl::expected<verdict::Judgement, std::string> judged(Measuring& measuring, units::Date today);
 
 // What can be measured here, likeliest first: the step's fasteners that have a torque, what was measured in

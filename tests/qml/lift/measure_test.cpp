@@ -2,12 +2,15 @@
 #include "liftshop.h"
 
 #include "core/handover/record.h"
+#include "core/job/leaving.h"
 #include "core/job/proving.h"
 #include "qml/measure/instrumentsview.h"
 #include "qml/measure/measureview.h"
 
 #include <QSignalSpy>
 #include <QTest>
+
+#include <algorithm>
 
 using namespace undercowl;
 using namespace undercowl::ui;
@@ -210,6 +213,69 @@ private slots:
         QVERIFY(page.find("screw M5, torque, at: unplug 6-place connector") != std::string::npos);
         QVERIFY(page.find("manual, page 7-12") != std::string::npos);
         QVERIFY(page.find("torque-wrench-5, within") != std::string::npos);
+    }
+
+    void limitsThatAreCrossedAreRefusedByName() {
+        const LiftShop shop;
+        Measure m(shop);
+        m.limit("30", "24");
+        m.set("value", QStringLiteral("27"));
+        m.view.chooseInstrument(m.named("torque-wrench-100"));
+        QVERIFY(m.view.verdict().isEmpty());
+        m.view.keep();
+        for (const char* field : {"low", "high"}) {
+            const QString error = m.view.errors().value(QLatin1String(field)).toString();
+            QVERIFY2(error.contains(QStringLiteral("At least")) && error.contains(QStringLiteral("At most")),
+                     qPrintable(error));
+        }
+        QVERIFY(shop.stored().readings.empty());
+        m.set("high", QStringLiteral("34"));
+        m.keep();
+    }
+
+    void theUnitFollowsWhatIsMeasured() {
+        const LiftShop shop;
+        Measure m(shop);
+        m.set("what", QStringLiteral("battery, at rest"));
+        QCOMPARE(m.view.unit(), QStringLiteral("V"));
+        m.set("value", QStringLiteral("12.6"));
+        m.keep();
+        m.set("what", QStringLiteral("front tyre pressure"));
+        QCOMPARE(m.view.unit(), QStringLiteral("bar gauge"));
+        m.view.toggleUnit();
+        QCOMPARE(m.view.unit(), QStringLiteral("psi gauge"));
+        m.set("value", QStringLiteral("28"));
+        m.keep();
+        m.set("what", QStringLiteral("rear tyre pressure")); // the one last used for it
+        QCOMPARE(m.view.unit(), QStringLiteral("psi gauge"));
+        m.set("what", QStringLiteral("lean angle")); // nobody can tell: it is asked
+        m.set("value", QStringLiteral("40"));
+        m.view.keep();
+        QVERIFY(m.view.errors().contains(QStringLiteral("unit")));
+        QCOMPARE(shop.stored().readings.size(), std::size_t{2});
+    }
+
+    void whatNobodyCanDoubtIsOutsideWithoutAnInstrument() {
+        const LiftShop shop;
+        Measure m(shop);
+        m.set("what", QStringLiteral("rear tyre, tread"));
+        m.set("low", QStringLiteral("1.6"));
+        m.set("trust", 2);
+        m.set("value", QStringLiteral("1.2"));
+        QCOMPARE(m.view.verdict(), QStringLiteral("outside"));
+        QVERIFY2(m.view.reason().contains(QStringLiteral("the instrument is not known")),
+                 qPrintable(m.view.reason()));
+        m.keep();
+        const auto job = shop.stored();
+        QCOMPARE(job.readings[0].verdict, std::string("outside"));
+        const auto page =
+            handover::html(handover::ownersRecord(job, {}, {}, {}), handover::englishWords(), {});
+        QVERIFY(page.find("Measured outside its limit: rear tyre, tread") != std::string::npos);
+        QVERIFY(page.find("not named, taken to be within") != std::string::npos);
+        const auto against = job::againstLeaving(job);
+        QVERIFY(std::ranges::any_of(against, [](const job::Against& each) {
+            return job::english(each.why).find("measured outside its limit: rear tyre, tread") == 0;
+        }));
     }
 
     void aTorqueOfTheStepIsTheTargetAndJudgesTheReading() {
