@@ -31,7 +31,9 @@ ShopPage {
             onTriggered: view.writeFiles()
         },
         ActionButton {
-            enabled: !view.stopped && !view.handedOver && view.files.length > 0
+            aside: view.handedOver ? "" : view.stopped ? qsTr("Not yet: %n to see to above", "what stops it", view.stops)
+                                                       : qsTr("Then the record is made with it")
+            enabled: !view.stopped && !view.handedOver
             main: view.files.length > 0
             lift: true
             text: view.handedOver ? qsTr("Handed over") : qsTr("Hand it over")
@@ -68,6 +70,7 @@ ShopPage {
             required property string detail
             required property string mark
             required property string more
+            required property string lineId
 
             tone: mark === "unsafe" ? Theme.stop : mark === "soon" ? Theme.caution : "transparent"
             width: parent?.width ?? 0
@@ -88,9 +91,19 @@ ShopPage {
                 visible: warning.more !== ""
                 width: parent.width
 
-                onTriggered: root.opens(warning.more, {})
+                onTriggered: root.opens(warning.more, warning.more === "ReadBackPage" ? {
+                    "gathering": warning.lineId
+                } : warning.more === "MeasurePage" ? {
+                    "about": warning.lineId
+                } : {})
             }
         }
+    }
+
+    CautionBox {
+        text: qsTr("More was said since these files were made: make them again.")
+        visible: view.outdated && !view.writing
+        width: parent.width
     }
 
     FilesWritten {
@@ -118,6 +131,8 @@ ShopPage {
     }
 
     ListRow {
+        aside: view.signedBy === "" ? qsTr("not signed yet") : view.signedBy
+        done: view.signedBy !== ""
         iconName: "edit"
         title: qsTr("Signature")
         width: parent.width

@@ -46,6 +46,13 @@ HandOverView::~HandOverView() {
 
 void HandOverView::show(const Snapshot& snapshot) {
     handedOver_ = snapshot.job.handedOver.has_value();
+    const auto& signature = snapshot.job.signature;
+    signedBy_ =
+        signature
+            ? tr("signed by %1, %2").arg(text(signature->name), when(signature->said.at, session()->now()))
+            : QString();
+    said_ = snapshot.job.history.size();
+    emit progressed();
     showWarnings(snapshot.job);
     showRecord(snapshot);
 }
@@ -61,9 +68,21 @@ void HandOverView::showWarnings(const job::Job& job) {
     std::vector<QString> unproved;
     for (const job::Against& against : job::againstLeaving(job)) {
         const bool stops = against.weighs == job::Weighs::Stops;
-        if (stops && against.way != job::Against::Way::SettleOrRefuse &&
-            against.way != job::Against::Way::ReadBack) {
+        if (stops && (against.way == job::Against::Way::Prove || against.way == job::Against::Way::SeeTo)) {
             unproved.push_back(words(against.why));
+            continue;
+        }
+        // What was read and contradicts stands alone, with its own way to see to it.
+        const bool wires = against.way == job::Against::Way::ReadWires;
+        if (wires || against.way == job::Against::Way::Measure) {
+            lines.push_back({.id = text(against.subject),
+                             .title = words(against.why),
+                             .detail = wires ? tr("Read the wires back, or say why they are left out.")
+                                       : stops
+                                           ? tr("Tighten it and measure again, or say why it is left out.")
+                                           : tr("Put it right and measure again, or note a finding."),
+                             .more = wires ? QStringLiteral("ReadBackPage") : QStringLiteral("MeasurePage"),
+                             .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
             continue;
         }
         const bool refusable = against.way == job::Against::Way::SettleOrRefuse;
@@ -97,10 +116,21 @@ void HandOverView::showWarnings(const job::Job& job) {
             warn(tr("Not refitted: %1").arg(text(step.title)),
                  step.bag.empty() ? QString() : tr("Bag %1 is still closed.").arg(text(step.bag)),
                  QStringLiteral("soon"));
-    for (const auto& check : job.wireChecks)
-        if (check.outcome == job::MatchOutcome::DoesNotMatch)
-            warn(tr("Wire in place %1 does not match").arg(check.place.number), text(check.note),
-                 QStringLiteral("soon"));
+    // Of wires that were left out all the same: the proof itself names the others.
+    for (const auto& check : job.wireChecks) {
+        const auto* gathering = job::findGathering(job, check.gathering);
+        const bool named = std::ranges::any_of(lines, [&](const Line& line) {
+            return line.id == text(check.gathering) && line.more == u"ReadBackPage";
+        });
+        if (check.outcome == job::MatchOutcome::DoesNotMatch && gathering != nullptr && !named)
+            lines.push_back({.id = text(gathering->id),
+                             .title = tr("Wire does not match: %1, place %2")
+                                          .arg(text(gathering->title))
+                                          .arg(check.place.number),
+                             .detail = text(check.note),
+                             .more = QStringLiteral("ReadBackPage"),
+                             .mark = QStringLiteral("soon")});
+    }
     for (const auto& part : job.parts)
         if (part.state != job::PartState::Fitted)
             warn(tr("Part not fitted: %1").arg(text(part.name)), words(part.state), QStringLiteral("note"));
@@ -150,10 +180,19 @@ void HandOverView::setLanguage(int language) {
     emit progressed();
 }
 
+int HandOverView::stops() const {
+    return static_cast<int>(
+        std::ranges::count_if(warnings_.lines(), [](const Line& line) { return line.mark == u"unsafe"; }));
+}
+
 void HandOverView::writeFiles() {
-    if (writing_ || jobId().empty())
+    if (writing_ || jobId().empty()) {
+        again_ = writing_;
         return;
+    }
     writing_ = true;
+    again_ = false;
+    written_ = said_;
     progress_ = 0;
     files_.clear();
     cancelled_ = std::make_shared<std::atomic_bool>(false);
@@ -188,6 +227,8 @@ void HandOverView::writeFiles() {
                 session()->report(result.error());
             }
             emit progressed();
+            if (again_)
+                writeFiles();
         });
     });
 }
@@ -203,8 +244,11 @@ void HandOverView::handOver(const QString& note, const QString& oldParts, const 
     session()->say({journal::jobHandedOver(jobId(), utf8(note), utf8(oldParts), utf8(waste))},
                    {.undoText = tr("Handed over"), .form = {}},
                    [this, self = QPointer(this)](const Entries& said) {
-                       if (self != nullptr && said)
-                           emit done();
+                       if (self == nullptr || !said)
+                           return;
+                       // What was made before says "not yet".
+                       writeFiles();
+                       emit done();
                    });
 }
 

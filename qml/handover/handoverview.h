@@ -12,8 +12,11 @@
 
 namespace undercowl::ui {
 
-// warnings: title what is open, mark "unsafe" for what stops the hand-over.
-// record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or "caution").
+// warnings: title what is open, mark "unsafe" for what stops the hand-over, more the page to see to it, id
+// the gathering or step for pages that need one. stops: how many of them stop it;  signedBy: who signed, with
+// the day; empty: nobody yet outdated: something was said since the files were made; handing over makes them
+// anew by itself record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or
+// "caution").
 class HandOverView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
@@ -21,6 +24,9 @@ class HandOverView : public undercowl::ui::JobScreen {
     Q_PROPERTY(undercowl::ui::LineModel* record READ record CONSTANT)
     Q_PROPERTY(bool stopped READ stopped NOTIFY changed)
     Q_PROPERTY(bool handedOver READ handedOver NOTIFY changed)
+    Q_PROPERTY(int stops READ stops NOTIFY changed)
+    Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
+    Q_PROPERTY(bool outdated READ outdated NOTIFY progressed)
     Q_PROPERTY(QStringList languages READ languages CONSTANT)
     Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY languageChanged)
     Q_PROPERTY(bool writing READ writing NOTIFY progressed)
@@ -36,6 +42,9 @@ public:
     [[nodiscard]] LineModel* record() { return &record_; }
     [[nodiscard]] bool stopped() const { return stopped_; } // job::mayLeave() says no
     [[nodiscard]] bool handedOver() const { return handedOver_; }
+    [[nodiscard]] int stops() const;
+    [[nodiscard]] const QString& signedBy() const { return signedBy_; }
+    [[nodiscard]] bool outdated() const { return !files_.isEmpty() && written_ != said_; }
     // Of the record, for its owner: an index into languages(), each in its own words; the app's until chosen.
     [[nodiscard]] static QStringList languages();
     [[nodiscard]] int language() const;
@@ -47,7 +56,8 @@ public:
 
     Q_INVOKABLE void writeFiles(); // PDF, page and archive, off the touch thread
     Q_INVOKABLE void cancel();
-    // Refused while stopped. Each may be empty: what is to be told, what became of old parts and of waste.
+    // Refused while stopped; then the files are made, so that they say that it was handed over. Each may be
+    // empty: what is to be told, what became of old parts and of waste.
     Q_INVOKABLE void handOver(const QString& note, const QString& oldParts = {}, const QString& waste = {});
 
 signals:
@@ -68,7 +78,10 @@ private:
     QString language_; // empty: the app's
     bool stopped_{};
     bool handedOver_{};
+    QString signedBy_;
+    std::size_t said_{}, written_{}; // entries of the job now, and in the files
     bool writing_{};
+    bool again_{}; // once more, when what is being written is done
     double progress_{};
     QString folder_;
     QStringList files_;

@@ -2,6 +2,7 @@
 #include "forms.h"
 
 #include "core/job/leaving.h"
+#include "core/journal/say.h"
 #include "core/journal/saywork.h"
 #include "qml/handover/costview.h"
 #include "qml/handover/handoverview.h"
@@ -10,6 +11,7 @@
 #include "qml/prove/proveview.h"
 #include "qml/prove/roadview.h"
 
+#include <QFile>
 #include <QImage>
 #include <QMouseEvent>
 #include <QQuickWindow>
@@ -92,6 +94,59 @@ private slots:
         leaving->handOver({}, QStringLiteral("given back"), QStringLiteral("none"));
         QTRY_VERIFY(leaving->handedOver());
         QCOMPARE(shop.stored().handedOver->oldParts, std::string("given back"));
+    }
+
+    void wiresThatDoNotMatchKeepItHereByName() {
+        const LiftShop shop;
+        for (const int place : {2, 5})
+            shop.say(journal::wireAnswered(shop.job, shop.gathering, {wiring::Half::Loom, place, 1},
+                                           wiring::Answer::AsFound, answerOf(colour::Insulation::GN)));
+        shop.say(journal::wireChecked(
+            shop.job,
+            {shop.gathering, {wiring::Half::Loom, 5, 1}, job::MatchOutcome::DoesNotMatch, {}, "", {}}));
+        refitAll(shop);
+        const auto session = shop.session();
+        const auto view = on<ProveView>(*session);
+        for (int place = 0; place < view->count() && view->way() != u"wires"; ++place)
+            view->goTo(place);
+        QCOMPARE(view->way(), QStringLiteral("wires"));
+        QCOMPARE(view->against(), QStringLiteral("place 5 does not match; not read back: place 2"));
+        const int open = view->open();
+        view->proved(QStringLiteral("looked at it"));
+        QVERIFY(
+            view->errors().value(QStringLiteral("reason")).toString().contains(QStringLiteral("place 5")));
+        const auto leaving = on<HandOverView>(*session);
+        const auto& lines = leaving->warnings()->lines();
+        const auto named = std::ranges::find(lines, QStringLiteral("ReadBackPage"), &Line::more);
+        QVERIFY(named != lines.end());
+        QCOMPARE(named->id, QString::fromStdString(shop.gathering));
+        QVERIFY(named->title.contains(QStringLiteral("right switch cluster")));
+        QVERIFY(named->title.contains(QStringLiteral("not read back: place 2")));
+        view->leaveOut(QStringLiteral("plug comes on Friday"));
+        QTRY_COMPARE(view->open(), open - 1);
+    }
+
+    void theRecordIsMadeAgainWhenItIsHandedOver() {
+        const LiftShop shop;
+        refitAll(shop);
+        const auto session = shop.session();
+        const auto leaving = on<HandOverView>(*session);
+        const auto view = on<ProveView>(*session);
+        QVERIFY(leaving->stops() > 0); // the button says how many are to be seen to
+        QCOMPARE(leaving->signedBy(), QString());
+        while (!view->finished()) {
+            const int before = view->open();
+            view->proved(QStringLiteral("tried"));
+            QTRY_COMPARE(view->open(), before - 1);
+        }
+        QCOMPARE(leaving->stops(), 0);
+        bool written = false;
+        connect(leaving.get(), &HandOverView::progressed, leaving.get(),
+                [&] { written = written || (leaving->handedOver() && leaving->writing()); });
+        leaving->handOver({});
+        QTRY_VERIFY(leaving->handedOver());
+        QTRY_VERIFY(written); // what was made before would say "not yet"
+        QTRY_VERIFY(!leaving->writing());
     }
 
     void roadTestAndRechecksAreKept() {
