@@ -246,12 +246,13 @@ private:
             inside.setRightPadding(gapPt * dots_);
             cell.setFormat(inside);
             if (i < count)
-                setPicture(cell, shown.at(static_cast<std::size_t>(i)), i);
+                setPicture(cell, shown.at(static_cast<std::size_t>(i)));
         }
     }
 
-    void setPicture(const QTextTableCell& cell, const std::pair<QImage, QString>& shown, int number) {
-        const QUrl name{QStringLiteral("picture:%1").arg(number)};
+    void setPicture(const QTextTableCell& cell, const std::pair<QImage, QString>& shown) {
+        // Counted over the whole document: a name that comes twice shows the later picture in both places.
+        const QUrl name{QStringLiteral("picture:%1").arg(pictures_++)};
         pages_.addResource(QTextDocument::ImageResource, name, shown.first);
         QTextImageFormat image;
         image.setName(name.toString());
@@ -307,23 +308,56 @@ private:
     const handover::Words& words_;
     const MediaFile& mediaFile_;
     QTextCursor cursor_;
+    int pictures_{};
     bool started_{};
 };
 
-// No heading at the foot of a page: one with too little room below it goes to the next page.
+bool isHeading(const QTextBlock& block) {
+    return block.blockFormat().headingLevel() > 0;
+}
+
+void breakBefore(const QTextBlock& block) {
+    QTextCursor at{block};
+    QTextBlockFormat format = block.blockFormat();
+    format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+    at.setBlockFormat(format);
+}
+
+// No heading at the foot of a page: one with too little room below it, or whose first line or picture goes to
+// the next page, goes there with it. And no last page with a few lines alone: the section before comes along,
+// where that leaves the page before it no emptier than half.
 void keepHeadingsWithText(QTextDocument& pages, qreal roomNeeded) {
     const qreal height = pages.pageSize().height();
+    const auto topOf = [&](const QTextBlock& block) {
+        return pages.documentLayout()->blockBoundingRect(block).top();
+    };
+    const auto pageOf = [&](const QTextBlock& block) { return std::floor(topOf(block) / height); };
+    QTextBlock last;
+    QTextBlock before;
     for (QTextBlock block = pages.begin(); block.isValid(); block = block.next()) {
-        if (block.blockFormat().headingLevel() == 0)
+        if (!isHeading(block))
             continue;
-        const QRectF box = pages.documentLayout()->blockBoundingRect(block);
-        const qreal inPage = std::fmod(box.top(), height);
-        if (height - inPage < roomNeeded) {
-            QTextCursor at{block};
-            QTextBlockFormat format = block.blockFormat();
-            format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
-            at.setBlockFormat(format);
-        }
+        before = last;
+        last = block;
+        QTextBlock text = block.next();
+        while (text.isValid() && text.length() <= 1) // the gap behind a table, an empty cell
+            text = text.next();
+        const bool parted = text.isValid() && !isHeading(text) && pageOf(text) > pageOf(block);
+        if (parted || height - std::fmod(topOf(block), height) < roomNeeded)
+            breakBefore(block);
+    }
+    if (!before.isValid() || pageOf(last) == 0 || pageOf(before) == pageOf(last))
+        return;
+    constexpr qreal nearTop = 0.1;
+    const qreal into = topOf(last) - pageOf(last) * height;
+    const bool alone = into < nearTop * height && pageOf(last) + 1 == pages.pageCount();
+    const qreal beforeIn = topOf(before) - pageOf(before) * height;
+    if (alone && pageOf(before) + 1 == pageOf(last) && beforeIn > height / 2) {
+        QTextCursor free{last}; // it follows on the page that the section before begins
+        QTextBlockFormat format = last.blockFormat();
+        format.setPageBreakPolicy(QTextFormat::PageBreak_Auto);
+        free.setBlockFormat(format);
+        breakBefore(before);
     }
 }
 

@@ -101,6 +101,69 @@ TEST_CASE("photos are printed with their captions; one that is lost or is no pho
     CHECK_THAT(output("pdfimages -list " + pdf.string()), Contains("image"));
 }
 
+TEST_CASE("each picture is printed where it belongs, the signature under the signature alone") {
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
+    job::Job job = handover::sample::job();
+    job::Photo photo;
+    photo.media = "cyan.png";
+    photo.purpose = job::PhotoPurpose::AsFound;
+    job.photos = {photo};
+    job.signature = job::Signature{"sig", "Wim", "red.png", {}};
+    const auto paint = [](const char* name, Qt::GlobalColor colour) {
+        QImage image{640, 480, QImage::Format_RGB32};
+        image.fill(colour);
+        const auto file = scratch(name);
+        REQUIRE(image.save(QString::fromStdString(file.string())));
+        return file;
+    };
+    const auto cyan = paint("cyan.png", Qt::darkCyan);
+    const auto red = paint("red.png", Qt::darkRed);
+    const auto pdf = scratch("each.pdf");
+    write(pdf, printed(job, [&](const std::string& media) { return media == "red.png" ? red : cyan; }));
+    const auto folder = scratch("each");
+    std::filesystem::create_directories(folder);
+    output("pdfimages -png " + pdf.string() + " " + (folder / "p").string());
+    int cyans = 0;
+    int reds = 0;
+    for (const auto& each : std::filesystem::directory_iterator(folder)) {
+        const QImage image{QString::fromStdString(each.path().string())};
+        const QColor colour = image.pixelColor(image.width() / 2, image.height() / 2);
+        cyans += colour.green() > 80 && colour.red() < 80 ? 1 : 0;
+        reds += colour.red() > 80 && colour.green() < 80 ? 1 : 0;
+    }
+    std::filesystem::remove_all(folder);
+    CHECK(cyans == 1);
+    CHECK(reds == 1);
+}
+
+TEST_CASE("no page holds the last words alone, and no heading stands at a page's foot") {
+    const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
+    const std::regex heading{
+        "^(The machine|Before you ride|What was .*|Parts|Photos|Handed over|Please note)$"};
+    for (int more = 0; more < 24; ++more) { // the page is filled to every height
+        job::Job job = handover::sample::job();
+        for (int i = 0; i < more; ++i)
+            job.parts.push_back({"p" + std::to_string(i), "part", "1", job::PartState::Fitted, {}, {}, {}});
+        job.signature = job::Signature{"sig", "Wim", "none.png", {}};
+        std::istringstream pages{textOf(printed(job))};
+        std::string page;
+        while (std::getline(pages, page, '\f')) {
+            std::vector<std::string> lines;
+            std::istringstream in{page};
+            for (std::string line; std::getline(in, line);)
+                if (line.find_first_not_of(' ') != std::string::npos)
+                    lines.push_back(line.substr(line.find_first_not_of(' ')));
+            if (lines.size() < 2)
+                continue;
+            lines.pop_back(); // the footer
+            INFO(more);
+            INFO(page);
+            CHECK_FALSE(lines.front() == "Please note");
+            CHECK_FALSE(std::regex_match(lines.back(), heading));
+        }
+    }
+}
+
 TEST_CASE("a full job fits on three pages") {
     const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     job::Job job = handover::sample::job();
