@@ -2,6 +2,7 @@
 
 #include "core/job/csv.h"
 #include "core/job/money.h"
+#include "core/job/odometer.h"
 #include "core/job/text.h"
 #include "core/journal/body.h"
 #include "core/journal/say.h"
@@ -190,6 +191,10 @@ private:
                                                units::findUnit("km", units::Dimension::Length));
         if (!read) {
             line.problems.push_back("odometer: " + read.error().message);
+            return std::nullopt;
+        }
+        if (const auto doubt = job::odometerDoubt(read->number)) {
+            line.problems.push_back("odometer: " + *doubt);
             return std::nullopt;
         }
         std::string digits = read->number.text;

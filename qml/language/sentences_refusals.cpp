@@ -10,6 +10,9 @@ namespace undercowl::ui {
 namespace {
 
 constexpr std::array all{
+    QT_TRANSLATE_NOOP("Core",
+                      "\"%1\" has more than one digit behind the mark, and an odometer has at most one: "
+                      "type %2 if that is meant, or %3"),
     QT_TRANSLATE_NOOP("Core", "would be more vapour than the whole pressure"),
     QT_TRANSLATE_NOOP("Core", "a higher pressure or a lower temperature"),
     QT_TRANSLATE_NOOP("Core", "stands beside a specific gravity: give one of them"),

@@ -1,5 +1,6 @@
 #include "qml/takein/takein.h"
 
+#include "core/job/odometer.h"
 #include "core/trade/registry.h"
 #include "core/units/parse.h"
 #include "qml/calc/calcwords.h"
@@ -83,6 +84,9 @@ bool TakeIn::read(Entered& entered) {
             errors[QString::fromLatin1(name)] = coreWords(typed.error().message);
         else if (typed->number.value < 0)
             errors[QString::fromLatin1(name)] = tr("A number that is not below 0.");
+        else if (const auto doubt = job::odometerDoubt(typed->number);
+                 doubt && std::string_view(name) == "odometer")
+            errors[QString::fromLatin1(name)] = coreWords(*doubt);
         else
             into = job::TypedValue{withPoint(typed->number.text), unit};
     };
