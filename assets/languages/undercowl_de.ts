@@ -5947,6 +5947,62 @@
         <source>%1: holds a NUL character; type it anew</source>
         <translation>%1: enthält ein NUL-Zeichen; neu eintippen</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has more than one digit behind the mark, and an odometer has at most one: type %2 if that is meant, or %3</source>
+        <translation>„%1“ hat mehr als eine Stelle hinter dem Zeichen, ein Kilometerzähler hat höchstens eine: %2 tippen, wenn das gemeint ist, oder %3</translation>
+    </message>
+    <message>
+        <source>%1 in the step, ± %2 % as of a wrench by ISO 6789-1</source>
+        <translation>%1 im Schritt, ± %2 % wie ein Schlüssel nach ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>one of the readings is outside: %1</source>
+        <translation>einer der Werte liegt außerhalb: %1</translation>
+    </message>
+    <message>
+        <source>no instrument was named: 10 % of the reading, k = 2</source>
+        <translation>kein Messgerät genannt: 10 % des Werts, k = 2</translation>
+    </message>
+    <message>
+        <source>the instrument is not known: name it, or measure again with a known one</source>
+        <translation>Das Messgerät ist nicht bekannt: nennen, oder neu messen mit einem bekannten</translation>
+    </message>
+    <message>
+        <source>%1: read %2, to be %3</source>
+        <translation>%1: gelesen %2, soll %3</translation>
+    </message>
+    <message>
+        <source>measured outside its limit: %1, %2</source>
+        <translation>außerhalb der Grenze gemessen: %1, %2</translation>
+    </message>
+    <message>
+        <source>not proved: %1. %2</source>
+        <translation>nicht nachgewiesen: %1. %2</translation>
+    </message>
+    <message>
+        <source>not read back: place %1</source>
+        <translation>nicht vorgelesen: Platz %1</translation>
+    </message>
+    <message>
+        <source>not read back: places %1</source>
+        <translation>nicht vorgelesen: Plätze %1</translation>
+    </message>
+    <message>
+        <source>place %1 does not match</source>
+        <translation>Platz %1 stimmt nicht</translation>
+    </message>
+    <message>
+        <source>place %1, unit half, does not match</source>
+        <translation>Platz %1, Geräteseite, stimmt nicht</translation>
+    </message>
+    <message>
+        <source>too close to its limit to call: %1, %2</source>
+        <translation>zu nah an der Grenze, um zu urteilen: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6582,6 +6638,26 @@
         <source>Language of the record</source>
         <translation>Sprache des Berichts</translation>
     </message>
+    <message numerus="yes">
+        <source>Not yet: %n to see to above</source>
+        <comment>what stops it</comment>
+        <translation>
+            <numerusform>Noch nicht: oben ist %n zu erledigen</numerusform>
+            <numerusform>Noch nicht: oben sind %n zu erledigen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then the record is made with it</source>
+        <translation>Dabei wird der Bericht neu gemacht</translation>
+    </message>
+    <message>
+        <source>More was said since these files were made: make them again.</source>
+        <translation>Seit diese Dateien gemacht wurden, kam etwas hinzu: neu machen.</translation>
+    </message>
+    <message>
+        <source>not signed yet</source>
+        <translation>noch nicht unterschrieben</translation>
+    </message>
 </context>
 <context>
     <name>HardwareEntry</name>
@@ -7199,16 +7275,16 @@
         <translation>%1 von %2 liegen wie vorher</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 stimmen nicht. In Ordnung bringen und neu vorlesen.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 wurden nicht geprüft.</translation>
-    </message>
-    <message>
         <source>Each was seen where it runs and where it ends.</source>
         <translation>Verlauf und Enden wurden bei jedem gesehen.</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Diese stimmen nicht. In Ordnung bringen und neu vorlesen:</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Diese wurden nicht vorgelesen:</translation>
     </message>
 </context>
 <context>
@@ -7405,6 +7481,10 @@
     <message>
         <source>at most %1</source>
         <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>&quot;At least&quot; %1 is above &quot;At most&quot; %2, so that no value fits: change one of the two.</source>
+        <translation>„Mindestens“ %1 liegt über „Höchstens“ %2, so passt kein Wert: eines von beiden ändern.</translation>
     </message>
 </context>
 <context>
@@ -8081,6 +8161,14 @@
         <source>Road test and rechecks</source>
         <translation>Probefahrt und Nachkontrollen</translation>
     </message>
+    <message>
+        <source>Read it back</source>
+        <translation>Vorlesen</translation>
+    </message>
+    <message>
+        <source>Measure it</source>
+        <translation>Messen</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8217,14 +8305,6 @@
         <translation>%1 von %2 Kabeln stimmen</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 stimmen nicht. In Ordnung bringen und neu vorlesen.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 wurden nicht geprüft.</translation>
-    </message>
-    <message>
         <source>Each wire was seen in its place.</source>
         <translation>Jedes Kabel wurde an seinem Platz gesehen.</translation>
     </message>
@@ -8235,6 +8315,14 @@
     <message>
         <source>Says its colour alone</source>
         <translation>Sagt nur seine Farbe</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Diese stimmen nicht. In Ordnung bringen und neu vorlesen:</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Diese wurden nicht vorgelesen:</translation>
     </message>
 </context>
 <context>
@@ -8956,6 +9044,10 @@
         <source>✓ works</source>
         <translation>✓ geht</translation>
     </message>
+    <message>
+        <source>☒ not proved: %1</source>
+        <translation>☒ nicht nachgewiesen: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9092,6 +9184,18 @@
     <message>
         <source>Read hoses and cables back</source>
         <translation>Schläuche und Züge vorlesen</translation>
+    </message>
+    <message>
+        <source>Read the wires back</source>
+        <translation>Kabel vorlesen</translation>
+    </message>
+    <message>
+        <source>Refitted all the same</source>
+        <translation>Trotzdem eingebaut</translation>
+    </message>
+    <message>
+        <source>Not all wires are read back. %1</source>
+        <translation>Nicht alle Kabel sind vorgelesen. %1</translation>
     </message>
 </context>
 <context>
@@ -11634,10 +11738,6 @@
         <translation>Beutel %1 ist noch zu.</translation>
     </message>
     <message>
-        <source>Wire in place %1 does not match</source>
-        <translation>Kabel auf Platz %1 stimmt nicht</translation>
-    </message>
-    <message>
         <source>Part not fitted: %1</source>
         <translation>Teil nicht verbaut: %1</translation>
     </message>
@@ -11655,6 +11755,26 @@
     <message>
         <source>Put it right, then read it back again.</source>
         <translation>In Ordnung bringen, dann noch einmal vorlesen.</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>unterschrieben von %1, %2</translation>
+    </message>
+    <message>
+        <source>Read the wires back, or say why they are left out.</source>
+        <translation>Kabel vorlesen, oder sagen, warum es entfällt.</translation>
+    </message>
+    <message>
+        <source>Tighten it and measure again, or say why it is left out.</source>
+        <translation>Nachziehen und neu messen, oder sagen, warum es entfällt.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note a finding.</source>
+        <translation>In Ordnung bringen und neu messen, oder einen Befund aufschreiben.</translation>
+    </message>
+    <message>
+        <source>Wire does not match: %1, place %2</source>
+        <translation>Kabel stimmt nicht: %1, Platz %2</translation>
     </message>
 </context>
 <context>
@@ -11988,6 +12108,30 @@
         <source>That cannot be entered here: type it.</source>
         <translation>Das lässt sich hier nicht eintragen: eintippen.</translation>
     </message>
+    <message>
+        <source>The step has several torques: choose below which one is measured.</source>
+        <translation>Der Schritt hat mehrere Drehmomente: unten wählen, welches gemessen wird.</translation>
+    </message>
+    <message>
+        <source>to be %1</source>
+        <translation>soll %1</translation>
+    </message>
+    <message>
+        <source>as the step says; %1 to %2, as far as a wrench by ISO 6789-1 may be off</source>
+        <translation>wie der Schritt sagt; %1 bis %2, so weit darf ein Schlüssel nach ISO 6789-1 abweichen</translation>
+    </message>
+    <message>
+        <source>One reading stands for all %1: keep the one that is furthest off, or take each with Again.</source>
+        <translation>Ein Wert steht für alle %1: den behalten, der am weitesten abweicht, oder jeden mit „Nochmals“ nehmen.</translation>
+    </message>
+    <message>
+        <source>as read; the instrument is not known, taken to be within %1: %2</source>
+        <translation>wie gelesen; das Messgerät ist nicht bekannt, angenommen auf %1: %2</translation>
+    </message>
+    <message>
+        <source>Choose the unit that this was measured in.</source>
+        <translation>Die Einheit wählen, in der gemessen wurde.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::MemoPlayback</name>
@@ -12298,6 +12442,14 @@
     <message>
         <source>Signed by %1</source>
         <translation>Abgezeichnet von %1</translation>
+    </message>
+    <message>
+        <source>Not proved while this stands: %1. Put it right, or type why it is left out.</source>
+        <translation>Nicht nachgewiesen, solange das besteht: %1. In Ordnung bringen, oder tippen, warum es entfällt.</translation>
+    </message>
+    <message>
+        <source>No reading shows the torque: measure it, or type how it was tightened.</source>
+        <translation>Kein Wert zeigt das Drehmoment: messen, oder tippen, wie angezogen wurde.</translation>
     </message>
 </context>
 <context>

@@ -43,6 +43,17 @@
     </message>
 </context>
 <context>
+    <name>HandOverPage</name>
+    <message numerus="yes">
+        <source>Not yet: %n to see to above</source>
+        <comment>what stops it</comment>
+        <translation>
+            <numerusform>Not yet: %n to see to above</numerusform>
+            <numerusform>Not yet: %n to see to above</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>JobPage</name>
     <message numerus="yes">
         <source>%n to do</source>

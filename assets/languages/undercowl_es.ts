@@ -5947,6 +5947,62 @@
         <source>%1: holds a NUL character; type it anew</source>
         <translation>%1: contiene un carácter NUL; escribirlo de nuevo</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has more than one digit behind the mark, and an odometer has at most one: type %2 if that is meant, or %3</source>
+        <translation>«%1» tiene más de una cifra tras el signo, y un cuentakilómetros tiene una como mucho: escribe %2 si es eso, o %3</translation>
+    </message>
+    <message>
+        <source>%1 in the step, ± %2 % as of a wrench by ISO 6789-1</source>
+        <translation>%1 en el paso, ± %2 % como una llave según ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>one of the readings is outside: %1</source>
+        <translation>una de las lecturas está fuera: %1</translation>
+    </message>
+    <message>
+        <source>no instrument was named: 10 % of the reading, k = 2</source>
+        <translation>ningún instrumento nombrado: 10 % de la lectura, k = 2</translation>
+    </message>
+    <message>
+        <source>the instrument is not known: name it, or measure again with a known one</source>
+        <translation>el instrumento no se conoce: nómbralo, o mide otra vez con uno conocido</translation>
+    </message>
+    <message>
+        <source>%1: read %2, to be %3</source>
+        <translation>%1: leído %2, debe ser %3</translation>
+    </message>
+    <message>
+        <source>measured outside its limit: %1, %2</source>
+        <translation>medido fuera del límite: %1, %2</translation>
+    </message>
+    <message>
+        <source>not proved: %1. %2</source>
+        <translation>no probado: %1. %2</translation>
+    </message>
+    <message>
+        <source>not read back: place %1</source>
+        <translation>sin releer: vía %1</translation>
+    </message>
+    <message>
+        <source>not read back: places %1</source>
+        <translation>sin releer: vías %1</translation>
+    </message>
+    <message>
+        <source>place %1 does not match</source>
+        <translation>vía %1 no coincide</translation>
+    </message>
+    <message>
+        <source>place %1, unit half, does not match</source>
+        <translation>vía %1, lado del aparato, no coincide</translation>
+    </message>
+    <message>
+        <source>too close to its limit to call: %1, %2</source>
+        <translation>demasiado cerca del límite para decidir: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6582,6 +6638,26 @@
         <source>Language of the record</source>
         <translation>Idioma del informe</translation>
     </message>
+    <message numerus="yes">
+        <source>Not yet: %n to see to above</source>
+        <comment>what stops it</comment>
+        <translation>
+            <numerusform>Todavía no: queda %n por resolver arriba</numerusform>
+            <numerusform>Todavía no: quedan %n por resolver arriba</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then the record is made with it</source>
+        <translation>El informe se hace a la vez</translation>
+    </message>
+    <message>
+        <source>More was said since these files were made: make them again.</source>
+        <translation>Desde estos archivos se ha dicho más: hazlos de nuevo.</translation>
+    </message>
+    <message>
+        <source>not signed yet</source>
+        <translation>aún sin firmar</translation>
+    </message>
 </context>
 <context>
     <name>HardwareEntry</name>
@@ -7199,16 +7275,16 @@
         <translation>%1 de %2 van como antes</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 no coinciden. Ponerlos bien y releer.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 no se comprobaron.</translation>
-    </message>
-    <message>
         <source>Each was seen where it runs and where it ends.</source>
         <translation>De cada uno se vio por dónde va y dónde acaba.</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Estos no coinciden. Arréglalos y vuelve a leerlos:</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Estos no se han releído:</translation>
     </message>
 </context>
 <context>
@@ -7405,6 +7481,10 @@
     <message>
         <source>at most %1</source>
         <translation>como mucho %1</translation>
+    </message>
+    <message>
+        <source>&quot;At least&quot; %1 is above &quot;At most&quot; %2, so that no value fits: change one of the two.</source>
+        <translation>«Al menos» %1 está por encima de «Como mucho» %2, así ningún valor cabe: cambia uno de los dos.</translation>
     </message>
 </context>
 <context>
@@ -8081,6 +8161,14 @@
         <source>Road test and rechecks</source>
         <translation>Prueba en carretera y revisiones</translation>
     </message>
+    <message>
+        <source>Read it back</source>
+        <translation>Releer</translation>
+    </message>
+    <message>
+        <source>Measure it</source>
+        <translation>Medir</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8217,14 +8305,6 @@
         <translation>%1 de %2 cables coinciden</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 no coinciden. Ponerlos bien y releer.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 no se comprobaron.</translation>
-    </message>
-    <message>
         <source>Each wire was seen in its place.</source>
         <translation>Cada cable se vio en su sitio.</translation>
     </message>
@@ -8235,6 +8315,14 @@
     <message>
         <source>Says its colour alone</source>
         <translation>Dice solo su color</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Estos no coinciden. Arréglalos y vuelve a leerlos:</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Estos no se han releído:</translation>
     </message>
 </context>
 <context>
@@ -8956,6 +9044,10 @@
         <source>✓ works</source>
         <translation>✓ funciona</translation>
     </message>
+    <message>
+        <source>☒ not proved: %1</source>
+        <translation>☒ no probado: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9092,6 +9184,18 @@
     <message>
         <source>Read hoses and cables back</source>
         <translation>Releer tubos y cables</translation>
+    </message>
+    <message>
+        <source>Read the wires back</source>
+        <translation>Releer los cables</translation>
+    </message>
+    <message>
+        <source>Refitted all the same</source>
+        <translation>Montado de todos modos</translation>
+    </message>
+    <message>
+        <source>Not all wires are read back. %1</source>
+        <translation>No se han releído todos los cables. %1</translation>
     </message>
 </context>
 <context>
@@ -11634,10 +11738,6 @@
         <translation>La bolsa %1 sigue cerrada.</translation>
     </message>
     <message>
-        <source>Wire in place %1 does not match</source>
-        <translation>El cable de la vía %1 no coincide</translation>
-    </message>
-    <message>
         <source>Part not fitted: %1</source>
         <translation>Recambio sin montar: %1</translation>
     </message>
@@ -11655,6 +11755,26 @@
     <message>
         <source>Put it right, then read it back again.</source>
         <translation>Corrígelo y vuelve a leerlo.</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>firmado por %1, %2</translation>
+    </message>
+    <message>
+        <source>Read the wires back, or say why they are left out.</source>
+        <translation>Relee los cables, o di por qué se omite.</translation>
+    </message>
+    <message>
+        <source>Tighten it and measure again, or say why it is left out.</source>
+        <translation>Apriétalo y mide otra vez, o di por qué se omite.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note a finding.</source>
+        <translation>Arréglalo y mide otra vez, o anota un hallazgo.</translation>
+    </message>
+    <message>
+        <source>Wire does not match: %1, place %2</source>
+        <translation>El cable no coincide: %1, vía %2</translation>
     </message>
 </context>
 <context>
@@ -11988,6 +12108,30 @@
         <source>That cannot be entered here: type it.</source>
         <translation>Aquí no se puede poner: escribirlo.</translation>
     </message>
+    <message>
+        <source>The step has several torques: choose below which one is measured.</source>
+        <translation>El paso tiene varios pares: elige abajo cuál se mide.</translation>
+    </message>
+    <message>
+        <source>to be %1</source>
+        <translation>debe ser %1</translation>
+    </message>
+    <message>
+        <source>as the step says; %1 to %2, as far as a wrench by ISO 6789-1 may be off</source>
+        <translation>según el paso; de %1 a %2, lo que puede desviarse una llave según ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>One reading stands for all %1: keep the one that is furthest off, or take each with Again.</source>
+        <translation>Una lectura vale por los %1: guarda la más alejada, o toma cada una con «Otra vez».</translation>
+    </message>
+    <message>
+        <source>as read; the instrument is not known, taken to be within %1: %2</source>
+        <translation>según lo leído; el instrumento no se conoce, se supone dentro de %1: %2</translation>
+    </message>
+    <message>
+        <source>Choose the unit that this was measured in.</source>
+        <translation>Elige la unidad en que se midió.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::MemoPlayback</name>
@@ -12298,6 +12442,14 @@
     <message>
         <source>Signed by %1</source>
         <translation>Firmado por %1</translation>
+    </message>
+    <message>
+        <source>Not proved while this stands: %1. Put it right, or type why it is left out.</source>
+        <translation>No probado mientras siga: %1. Arréglalo, o escribe por qué se omite.</translation>
+    </message>
+    <message>
+        <source>No reading shows the torque: measure it, or type how it was tightened.</source>
+        <translation>Ninguna lectura muestra el par: mídelo, o escribe cómo se apretó.</translation>
     </message>
 </context>
 <context>

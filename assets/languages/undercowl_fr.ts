@@ -5947,6 +5947,62 @@
         <source>%1: holds a NUL character; type it anew</source>
         <translation>%1&#xa0;: contient un caractère NUL&#xa0;; le saisir de nouveau</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has more than one digit behind the mark, and an odometer has at most one: type %2 if that is meant, or %3</source>
+        <translation>« %1 » a plus d’un chiffre après le signe, et un compteur en a au plus un : tapez %2 si c’est ce qui est voulu, ou %3</translation>
+    </message>
+    <message>
+        <source>%1 in the step, ± %2 % as of a wrench by ISO 6789-1</source>
+        <translation>%1 dans l’étape, ± %2 % comme une clé selon ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>one of the readings is outside: %1</source>
+        <translation>une des lectures est hors limite : %1</translation>
+    </message>
+    <message>
+        <source>no instrument was named: 10 % of the reading, k = 2</source>
+        <translation>aucun instrument nommé : 10 % de la lecture, k = 2</translation>
+    </message>
+    <message>
+        <source>the instrument is not known: name it, or measure again with a known one</source>
+        <translation>l’instrument n’est pas connu : nommez-le, ou mesurez de nouveau avec un instrument connu</translation>
+    </message>
+    <message>
+        <source>%1: read %2, to be %3</source>
+        <translation>%1 : lu %2, prescrit %3</translation>
+    </message>
+    <message>
+        <source>measured outside its limit: %1, %2</source>
+        <translation>mesuré hors limite : %1, %2</translation>
+    </message>
+    <message>
+        <source>not proved: %1. %2</source>
+        <translation>pas prouvé : %1. %2</translation>
+    </message>
+    <message>
+        <source>not read back: place %1</source>
+        <translation>non relu : voie %1</translation>
+    </message>
+    <message>
+        <source>not read back: places %1</source>
+        <translation>non relus : voies %1</translation>
+    </message>
+    <message>
+        <source>place %1 does not match</source>
+        <translation>voie %1 ne correspond pas</translation>
+    </message>
+    <message>
+        <source>place %1, unit half, does not match</source>
+        <translation>voie %1, côté appareil, ne correspond pas</translation>
+    </message>
+    <message>
+        <source>too close to its limit to call: %1, %2</source>
+        <translation>trop près de la limite pour trancher : %1, %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1 ; %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6582,6 +6638,26 @@
         <source>Language of the record</source>
         <translation>Langue du rapport</translation>
     </message>
+    <message numerus="yes">
+        <source>Not yet: %n to see to above</source>
+        <comment>what stops it</comment>
+        <translation>
+            <numerusform>Pas encore : %n à régler ci-dessus</numerusform>
+            <numerusform>Pas encore : %n à régler ci-dessus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then the record is made with it</source>
+        <translation>Le compte rendu est fait avec</translation>
+    </message>
+    <message>
+        <source>More was said since these files were made: make them again.</source>
+        <translation>Depuis ces fichiers, autre chose a été dit : refaites-les.</translation>
+    </message>
+    <message>
+        <source>not signed yet</source>
+        <translation>pas encore signé</translation>
+    </message>
 </context>
 <context>
     <name>HardwareEntry</name>
@@ -7199,16 +7275,16 @@
         <translation>%1 sur %2 passent comme avant</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 ne sont pas conformes. Les remettre en ordre et relire.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 n&apos;ont pas été vérifiés.</translation>
-    </message>
-    <message>
         <source>Each was seen where it runs and where it ends.</source>
         <translation>Chacun a été vu : passage et bouts.</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Ceux-ci ne correspondent pas. Remettez-les en ordre et relisez-les :</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Ceux-ci n’ont pas été relus :</translation>
     </message>
 </context>
 <context>
@@ -7405,6 +7481,10 @@
     <message>
         <source>at most %1</source>
         <translation>au plus %1</translation>
+    </message>
+    <message>
+        <source>&quot;At least&quot; %1 is above &quot;At most&quot; %2, so that no value fits: change one of the two.</source>
+        <translation>« Au moins » %1 est au-dessus de « Au plus » %2, aucune valeur ne convient : changez l’un des deux.</translation>
     </message>
 </context>
 <context>
@@ -8081,6 +8161,14 @@
         <source>Road test and rechecks</source>
         <translation>Essai sur route et contrôles</translation>
     </message>
+    <message>
+        <source>Read it back</source>
+        <translation>Relire</translation>
+    </message>
+    <message>
+        <source>Measure it</source>
+        <translation>Mesurer</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8217,14 +8305,6 @@
         <translation>%1 fils sur %2 sont conformes</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 ne sont pas conformes. Les remettre en ordre et relire.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 n&apos;ont pas été vérifiés.</translation>
-    </message>
-    <message>
         <source>Each wire was seen in its place.</source>
         <translation>Chaque fil a été vu à sa place.</translation>
     </message>
@@ -8235,6 +8315,14 @@
     <message>
         <source>Says its colour alone</source>
         <translation>Dit sa couleur seule</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Ceux-ci ne correspondent pas. Remettez-les en ordre et relisez-les :</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Ceux-ci n’ont pas été relus :</translation>
     </message>
 </context>
 <context>
@@ -8956,6 +9044,10 @@
         <source>✓ works</source>
         <translation>✓ marche</translation>
     </message>
+    <message>
+        <source>☒ not proved: %1</source>
+        <translation>☒ pas prouvé : %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9092,6 +9184,18 @@
     <message>
         <source>Read hoses and cables back</source>
         <translation>Relire durites et câbles</translation>
+    </message>
+    <message>
+        <source>Read the wires back</source>
+        <translation>Relire les fils</translation>
+    </message>
+    <message>
+        <source>Refitted all the same</source>
+        <translation>Remonté quand même</translation>
+    </message>
+    <message>
+        <source>Not all wires are read back. %1</source>
+        <translation>Tous les fils ne sont pas relus. %1</translation>
     </message>
 </context>
 <context>
@@ -11634,10 +11738,6 @@
         <translation>Le sachet %1 est encore fermé.</translation>
     </message>
     <message>
-        <source>Wire in place %1 does not match</source>
-        <translation>Le fil de la voie %1 n&apos;est pas conforme</translation>
-    </message>
-    <message>
         <source>Part not fitted: %1</source>
         <translation>Pièce pas montée&#xa0;: %1</translation>
     </message>
@@ -11655,6 +11755,26 @@
     <message>
         <source>Put it right, then read it back again.</source>
         <translation>Remettre en ordre, puis relire.</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>signé par %1, %2</translation>
+    </message>
+    <message>
+        <source>Read the wires back, or say why they are left out.</source>
+        <translation>Relisez les fils, ou dites pourquoi c’est omis.</translation>
+    </message>
+    <message>
+        <source>Tighten it and measure again, or say why it is left out.</source>
+        <translation>Serrez et mesurez de nouveau, ou dites pourquoi c’est omis.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note a finding.</source>
+        <translation>Remettez en ordre et mesurez de nouveau, ou notez un constat.</translation>
+    </message>
+    <message>
+        <source>Wire does not match: %1, place %2</source>
+        <translation>Le fil ne correspond pas : %1, voie %2</translation>
     </message>
 </context>
 <context>
@@ -11988,6 +12108,30 @@
         <source>That cannot be entered here: type it.</source>
         <translation>Cela ne s&apos;entre pas ici&#xa0;: le taper.</translation>
     </message>
+    <message>
+        <source>The step has several torques: choose below which one is measured.</source>
+        <translation>L’étape a plusieurs couples : choisissez ci-dessous lequel est mesuré.</translation>
+    </message>
+    <message>
+        <source>to be %1</source>
+        <translation>prescrit %1</translation>
+    </message>
+    <message>
+        <source>as the step says; %1 to %2, as far as a wrench by ISO 6789-1 may be off</source>
+        <translation>selon l’étape ; %1 à %2, l’écart permis à une clé selon ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>One reading stands for all %1: keep the one that is furthest off, or take each with Again.</source>
+        <translation>Une lecture vaut pour les %1 : gardez la plus éloignée, ou prenez chacune avec « Encore ».</translation>
+    </message>
+    <message>
+        <source>as read; the instrument is not known, taken to be within %1: %2</source>
+        <translation>comme lu ; l’instrument n’est pas connu, supposé à %1 près : %2</translation>
+    </message>
+    <message>
+        <source>Choose the unit that this was measured in.</source>
+        <translation>Choisissez l’unité de la mesure.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::MemoPlayback</name>
@@ -12298,6 +12442,14 @@
     <message>
         <source>Signed by %1</source>
         <translation>Signé par %1</translation>
+    </message>
+    <message>
+        <source>Not proved while this stands: %1. Put it right, or type why it is left out.</source>
+        <translation>Pas prouvé tant que cela reste : %1. Remettez en ordre, ou tapez pourquoi c’est omis.</translation>
+    </message>
+    <message>
+        <source>No reading shows the torque: measure it, or type how it was tightened.</source>
+        <translation>Aucune lecture ne montre le couple : mesurez, ou tapez comment c’est serré.</translation>
     </message>
 </context>
 <context>

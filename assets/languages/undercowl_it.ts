@@ -5947,6 +5947,62 @@
         <source>%1: holds a NUL character; type it anew</source>
         <translation>%1: contiene un carattere NUL; riscriverlo</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has more than one digit behind the mark, and an odometer has at most one: type %2 if that is meant, or %3</source>
+        <translation>«%1» ha più di una cifra dopo il segno, e un contachilometri ne ha al massimo una: scrivi %2 se si intende questo, oppure %3</translation>
+    </message>
+    <message>
+        <source>%1 in the step, ± %2 % as of a wrench by ISO 6789-1</source>
+        <translation>%1 nel passo, ± %2 % come una chiave secondo ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>one of the readings is outside: %1</source>
+        <translation>una delle letture è fuori: %1</translation>
+    </message>
+    <message>
+        <source>no instrument was named: 10 % of the reading, k = 2</source>
+        <translation>nessuno strumento indicato: 10 % della lettura, k = 2</translation>
+    </message>
+    <message>
+        <source>the instrument is not known: name it, or measure again with a known one</source>
+        <translation>lo strumento non è noto: indicalo, o misura di nuovo con uno noto</translation>
+    </message>
+    <message>
+        <source>%1: read %2, to be %3</source>
+        <translation>%1: letto %2, deve essere %3</translation>
+    </message>
+    <message>
+        <source>measured outside its limit: %1, %2</source>
+        <translation>misurato fuori limite: %1, %2</translation>
+    </message>
+    <message>
+        <source>not proved: %1. %2</source>
+        <translation>non verificato: %1. %2</translation>
+    </message>
+    <message>
+        <source>not read back: place %1</source>
+        <translation>non riletta: via %1</translation>
+    </message>
+    <message>
+        <source>not read back: places %1</source>
+        <translation>non rilette: vie %1</translation>
+    </message>
+    <message>
+        <source>place %1 does not match</source>
+        <translation>via %1 non corrisponde</translation>
+    </message>
+    <message>
+        <source>place %1, unit half, does not match</source>
+        <translation>via %1, lato unità, non corrisponde</translation>
+    </message>
+    <message>
+        <source>too close to its limit to call: %1, %2</source>
+        <translation>troppo vicino al limite per decidere: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6582,6 +6638,26 @@
         <source>Language of the record</source>
         <translation>Lingua del rapporto</translation>
     </message>
+    <message numerus="yes">
+        <source>Not yet: %n to see to above</source>
+        <comment>what stops it</comment>
+        <translation>
+            <numerusform>Non ancora: %n da sistemare sopra</numerusform>
+            <numerusform>Non ancora: %n da sistemare sopra</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Then the record is made with it</source>
+        <translation>Il resoconto viene fatto insieme</translation>
+    </message>
+    <message>
+        <source>More was said since these files were made: make them again.</source>
+        <translation>Dopo questi file è stato detto altro: falli di nuovo.</translation>
+    </message>
+    <message>
+        <source>not signed yet</source>
+        <translation>non ancora firmato</translation>
+    </message>
 </context>
 <context>
     <name>HardwareEntry</name>
@@ -7199,16 +7275,16 @@
         <translation>%1 di %2 passano come prima</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 non corrispondono. Sistemarli e rileggere.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 non sono stati controllati.</translation>
-    </message>
-    <message>
         <source>Each was seen where it runs and where it ends.</source>
         <translation>Di ognuno si è visto dove passa e dove finisce.</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Questi non corrispondono. Sistemali e rileggili:</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Questi non sono stati riletti:</translation>
     </message>
 </context>
 <context>
@@ -7405,6 +7481,10 @@
     <message>
         <source>at most %1</source>
         <translation>al massimo %1</translation>
+    </message>
+    <message>
+        <source>&quot;At least&quot; %1 is above &quot;At most&quot; %2, so that no value fits: change one of the two.</source>
+        <translation>«Almeno» %1 è sopra «Al massimo» %2, così nessun valore va bene: cambia uno dei due.</translation>
     </message>
 </context>
 <context>
@@ -8081,6 +8161,14 @@
         <source>Road test and rechecks</source>
         <translation>Prova su strada e ricontrolli</translation>
     </message>
+    <message>
+        <source>Read it back</source>
+        <translation>Rileggi</translation>
+    </message>
+    <message>
+        <source>Measure it</source>
+        <translation>Misura</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8217,14 +8305,6 @@
         <translation>%1 fili su %2 corrispondono</translation>
     </message>
     <message>
-        <source>%1 do not match. Put them right and read back again.</source>
-        <translation>%1 non corrispondono. Sistemarli e rileggere.</translation>
-    </message>
-    <message>
-        <source>%1 were not checked.</source>
-        <translation>%1 non sono stati controllati.</translation>
-    </message>
-    <message>
         <source>Each wire was seen in its place.</source>
         <translation>Ogni filo è stato visto al suo posto.</translation>
     </message>
@@ -8235,6 +8315,14 @@
     <message>
         <source>Says its colour alone</source>
         <translation>Dice solo il suo colore</translation>
+    </message>
+    <message>
+        <source>These do not match. Put them right and read them back again:</source>
+        <translation>Questi non corrispondono. Sistemali e rileggili:</translation>
+    </message>
+    <message>
+        <source>These were not read back:</source>
+        <translation>Questi non sono stati riletti:</translation>
     </message>
 </context>
 <context>
@@ -8956,6 +9044,10 @@
         <source>✓ works</source>
         <translation>✓ funziona</translation>
     </message>
+    <message>
+        <source>☒ not proved: %1</source>
+        <translation>☒ non verificato: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9092,6 +9184,18 @@
     <message>
         <source>Read hoses and cables back</source>
         <translation>Rileggi tubi e cavi</translation>
+    </message>
+    <message>
+        <source>Read the wires back</source>
+        <translation>Rileggi i fili</translation>
+    </message>
+    <message>
+        <source>Refitted all the same</source>
+        <translation>Rimontato comunque</translation>
+    </message>
+    <message>
+        <source>Not all wires are read back. %1</source>
+        <translation>Non tutti i fili sono riletti. %1</translation>
     </message>
 </context>
 <context>
@@ -11634,10 +11738,6 @@
         <translation>Il sacchetto %1 è ancora chiuso.</translation>
     </message>
     <message>
-        <source>Wire in place %1 does not match</source>
-        <translation>Il filo nella via %1 non corrisponde</translation>
-    </message>
-    <message>
         <source>Part not fitted: %1</source>
         <translation>Ricambio non montato: %1</translation>
     </message>
@@ -11655,6 +11755,26 @@
     <message>
         <source>Put it right, then read it back again.</source>
         <translation>Rimettilo a posto, poi rileggilo.</translation>
+    </message>
+    <message>
+        <source>signed by %1, %2</source>
+        <translation>firmato da %1, %2</translation>
+    </message>
+    <message>
+        <source>Read the wires back, or say why they are left out.</source>
+        <translation>Rileggi i fili, o di&apos; perché si tralascia.</translation>
+    </message>
+    <message>
+        <source>Tighten it and measure again, or say why it is left out.</source>
+        <translation>Serra e misura di nuovo, o di&apos; perché si tralascia.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note a finding.</source>
+        <translation>Sistema e misura di nuovo, o annota un difetto.</translation>
+    </message>
+    <message>
+        <source>Wire does not match: %1, place %2</source>
+        <translation>Il filo non corrisponde: %1, via %2</translation>
     </message>
 </context>
 <context>
@@ -11988,6 +12108,30 @@
         <source>That cannot be entered here: type it.</source>
         <translation>Qui non si può inserire: scriverlo.</translation>
     </message>
+    <message>
+        <source>The step has several torques: choose below which one is measured.</source>
+        <translation>Il passo ha più coppie: scegli sotto quale si misura.</translation>
+    </message>
+    <message>
+        <source>to be %1</source>
+        <translation>deve essere %1</translation>
+    </message>
+    <message>
+        <source>as the step says; %1 to %2, as far as a wrench by ISO 6789-1 may be off</source>
+        <translation>come dice il passo; da %1 a %2, quanto può sbagliare una chiave secondo ISO 6789-1</translation>
+    </message>
+    <message>
+        <source>One reading stands for all %1: keep the one that is furthest off, or take each with Again.</source>
+        <translation>Una lettura vale per tutti i %1: tieni quella più lontana, o prendile tutte con «Ripeti».</translation>
+    </message>
+    <message>
+        <source>as read; the instrument is not known, taken to be within %1: %2</source>
+        <translation>come letto; lo strumento non è noto, si assume entro %1: %2</translation>
+    </message>
+    <message>
+        <source>Choose the unit that this was measured in.</source>
+        <translation>Scegli l&apos;unità in cui si è misurato.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::MemoPlayback</name>
@@ -12298,6 +12442,14 @@
     <message>
         <source>Signed by %1</source>
         <translation>Firmato da %1</translation>
+    </message>
+    <message>
+        <source>Not proved while this stands: %1. Put it right, or type why it is left out.</source>
+        <translation>Non verificato finché resta: %1. Sistemalo, o scrivi perché si tralascia.</translation>
+    </message>
+    <message>
+        <source>No reading shows the torque: measure it, or type how it was tightened.</source>
+        <translation>Nessuna lettura mostra la coppia: misurala, o scrivi come si è serrato.</translation>
     </message>
 </context>
 <context>
