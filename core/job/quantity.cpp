@@ -22,7 +22,7 @@ constexpr std::array named{
     Told{Dimension::Torque, "anzugsmoment"},
     Told{Dimension::Torque, "coppia"},
     Told{Dimension::Torque, "couple"},
-    Told{Dimension::Torque, "par de apriete"},
+    Told{Dimension::Torque, "apriete"},
     Told{Dimension::GaugePressure, "pressure"},
     Told{Dimension::GaugePressure, "compression"},
     Told{Dimension::GaugePressure, "druck"},
