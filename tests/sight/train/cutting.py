@@ -177,13 +177,14 @@ def crop(o, k, x, y, size):
     return rgb, lab.half()
 
 
-def from_scenes(seed, n, device, finder=None, crops_each=3):
-    """(crops, labels) and (strips, thumbs, bases, tracers, levels, whites) of n made scenes: tensors on the device.
+def from_scenes(seed, shapes, finder=None, crops_each=3):
+    """(crops, labels), None when none are asked for, and (strips, thumbs, bases, tracers, levels, whites) of scenes made
+    of these scenes.Shapes, None when no wire is seen: tensors on their device.
 
     With a finder wires are followed as that sees them."""
     rng = np.random.default_rng(seed)
-    o = scenes.render(rng, n, device)
-    h, w = o["wire"].shape[1:]
+    o = scenes.render(rng, shapes)
+    n, h, w, device = shapes.n, shapes.h, shapes.w, shapes.device
     rgb, labs = [], []
     for k in range(n):
         for _ in range(crops_each):
@@ -191,6 +192,7 @@ def from_scenes(seed, n, device, finder=None, crops_each=3):
             picture, lab = crop(o, k, int(rng.integers(0, w - size + 1)), int(rng.integers(0, h - size + 1)), size)
             rgb.append(picture)
             labs.append(lab)
+    crops = (torch.stack(rgb), torch.stack(labs)) if rgb else None
     pictures = o["rgb"].float()
     thumbs = F.interpolate(pictures, size=THUMB, mode="area").round().clamp(0, 255).to(torch.uint8)
     tries = 4000
@@ -204,10 +206,10 @@ def from_scenes(seed, n, device, finder=None, crops_each=3):
             mine = np.flatnonzero(hit[k] == index)
             if len(mine) == 0 or len(mine) * area < 6 * width:
                 continue
-            for j in mine[:2]:
+            for j in mine[:3]:
                 rows.append((k, index, px[k, j] + .5, py[k, j] + .5, base, tracer))
     if not rows:
-        return (torch.stack(rgb), torch.stack(labs)), None
+        return crops, None
     t = torch.tensor(np.array(rows, np.float64), device=device)
     which, index, base, tracer = t[:, 0].long(), t[:, 1].long(), t[:, 4].long(), t[:, 5].long()
     fields = Fields(o)
@@ -229,7 +231,7 @@ def from_scenes(seed, n, device, finder=None, crops_each=3):
     keep = ok & (visible.sum(1) > 3)
     tracer = torch.where(tracer < 0, 14, tracer)
     white = torch.zeros((len(which), 4), device=device)
-    return (torch.stack(rgb), torch.stack(labs)), tuple(a[keep] for a in (strips, thumbs[which], base, tracer, level, white))
+    return crops, tuple(a[keep] for a in (strips, thumbs[which], base, tracer, level, white))
 
 
 class Album:

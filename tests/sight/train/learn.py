@@ -1,12 +1,13 @@
 """Learns the reader's networks from made scenes and from photos with truth, and writes them as PyTorch's.
 
-usage: learn.py --photos DIR --held FILE [--onwards nets.pt] [--out DIR] [--minutes 8] [--seed 1]
+usage: learn.py --photos DIR --held FILE [--onwards nets.pt [--keep-finder]] [--out DIR] [--minutes 8] [--seed 1]
 
 --held names a file with the names of the photos that are kept back: they are only scored. Every network is trained by a
 process of its own, other processes draw the scenes and cut the photos; they share the graphics processors there are.
 Needs PyTorch, NumPy, SciPy and Pillow; ship.py makes ONNX of the result.
 """
 import argparse
+import collections
 import pathlib
 import time
 
@@ -14,6 +15,7 @@ import numpy as np
 import torch
 import torch.multiprocessing as mp
 
+import clutter
 import cutting
 import samples
 from banks import columns_of, strip_row
@@ -57,6 +59,29 @@ def score_followed(judges, finder, album, device):
     return f"followed: {n} exact {right / max(1, n):.3f}"
 
 
+def score_made(judges, finder, device, batches=16):
+    """as score_followed, on made scenes that were not learned from; and which base colours are most often exchanged"""
+    n = base_right = right = 0
+    swaps = collections.Counter()
+    luck = np.random.default_rng(2**41)
+    clutter.SHEETS.clear()  # else other pictures would be drawn the second time
+    for k in range(batches):
+        shapes = samples.scenes.Shapes(luck, 24 if device != "cpu" else 2, device) if k % 2 == 0 else shapes
+        _, strips = cutting.from_scenes(2**40 + k, shapes, finder, crops_each=0)
+        if strips is None:
+            continue
+        part, small, base, tracer, level, white = strips
+        with torch.no_grad():
+            p = sum(joint(j(part.float() / 255, small.float() / 255, white)).exp() for j in judges)
+        at = p.flatten(1).argmax(1)
+        said = at // 15
+        n += len(base)
+        base_right += int((said == base).sum())
+        right += int(((said == base) & ((at % 15 == tracer) | ((at % 15 == 14) & (level < 2)))).sum())
+        swaps.update(f"{samples.scenes.CODES[a]}>{samples.scenes.CODES[b]}" for a, b in zip(base.tolist(), said.tolist()) if a != b)
+    return f"{n} strips: base {base_right / max(1, n):.4f} exact {right / max(1, n):.4f} {' '.join(f'{k}:{v}' for k, v in swaps.most_common(14))}"
+
+
 def arguments():
     ap = argparse.ArgumentParser()
     ap.add_argument("--photos", required=True)
@@ -73,7 +98,11 @@ def arguments():
     ap.add_argument("--rate", type=float, default=2e-3)
     ap.add_argument("--photo-part", type=float, default=0.3, help="share of each batch that comes from photos")
     ap.add_argument("--onwards", help="nets.pt of a former run, to go on from")
-    return ap.parse_args()
+    ap.add_argument("--keep-finder", action="store_true", help="leave the finder of --onwards as it is and learn only the judges")
+    a = ap.parse_args()
+    if a.keep_finder and not a.onwards:
+        ap.error("--keep-finder needs --onwards: the file with the finder to keep")
+    return a
 
 
 def main():
@@ -81,11 +110,12 @@ def main():
     held = set(pathlib.Path(a.held).read_text().split())
     devices = [f"cuda:{i}" for i in range(torch.cuda.device_count())] or ["cpu"]
     nets = 1 + a.judges
+    learning = range(1 if a.keep_finder else 0, nets)
     states = torch.load(a.onwards, map_location="cpu") if a.onwards else [None] * nets
     eye_state = {k: v.share_memory_() for k, v in (states[0] or state_of(Finder())).items()}
     stop, go, results, made = mp.Event(), mp.Event(), mp.Queue(), mp.Value("l", 0)
-    channels = [mp.Queue(maxsize=24) for _ in range(nets)]
-    work = [mp.Process(target=trainer, args=(i, devices[i % len(devices)], a, states[i], eye_state, channels[i], results, stop, go)) for i in range(nets)]
+    channels = [mp.Queue(maxsize=24) if i in learning else None for i in range(nets)]
+    work = [mp.Process(target=trainer, args=(i, devices[i % len(devices)], a, states[i], eye_state, channels[i], results, stop, go)) for i in learning]
     drawing = devices[nets:] or devices
     for i in range(a.makers * len(drawing)):
         work.append(mp.Process(target=maker, args=(a.seed * 100 + i, drawing[i % len(drawing)], a.scenes, a.photos, held, eye_state, channels[0], channels[1:], stop, made)))
@@ -101,15 +131,21 @@ def main():
     started = time.time()
     go.wait()
     print(f"first step after {time.time() - started:.0f} s, {len(drawing)} of {len(devices)} devices draw", flush=True)
-    got = dict(results.get() for _ in range(nets))
+    got = dict(results.get() for _ in learning)
     print(f"{made.value} scenes", flush=True)
     stop.set()
     finder, *judges = ((Finder() if i == 0 else Judge()).to(devices[0]).eval() for i in range(nets))
     for i, net in enumerate([finder, *judges]):
-        net.load_state_dict({k: torch.from_numpy(np.asarray(v)) for k, v in got[i].items()})
+        net.load_state_dict({k: torch.from_numpy(np.asarray(v)) for k, v in got[i].items()} if i in got else states[i])
     out = pathlib.Path(a.out)
     out.mkdir(parents=True, exist_ok=True)
     torch.save([state_of(n) for n in (finder, *judges)], out / "nets.pt")
+    for name, those in (("made, before:", states[1:]), ("made, now:", None)):
+        if those is None or those[0]:
+            judging = judges if those is None else [Judge().to(devices[0]).eval() for _ in those]
+            for judge, state in zip(judging, those or []):
+                judge.load_state_dict(state)
+            print(name, score_made(judging, finder, devices[0]), flush=True)
     line, wrong = score_strips(judges, kept, devices[0])
     print("held back:", line, "|", score_followed(judges, finder, kept_album, devices[0]))
     print("truth>answer (base, tracer; 14 = none), p:", " ".join(wrong[:60]))

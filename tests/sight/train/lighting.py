@@ -1,7 +1,9 @@
 """Lights, shadows and highlights over a scene's height field, and the camera that takes its picture.
 
 A batch of scenes shares the directions of its lights and the make of its camera; colours and light levels are each
-scene's own. Colours are Nx3xHxW, everything else NxHxW, torch tensors on the scenes' device."""
+scene's own. Half of the batches are taken with care: in good light, in focus, hardly touched up. Colours are Nx3xHxW,
+everything else NxHxW, torch tensors on the scenes' device.
+"""
 import math
 
 import numpy as np
@@ -44,7 +46,7 @@ def lit(rng, scene, size, lift):
     nx, ny, nz = nx / norm, ny / norm, nz / norm
     first = lights_of(rng, n)
     ambient = first if rng.random() < 0.5 else lights_of(rng, n)
-    if rng.random() < .4:  # lamp and sky differ much in colour: shadows are tinted as plainly as a wire
+    if rng.random() < (.1 if scene["care"] else .4):  # lamp and sky differ much in colour: shadows are tinted as plainly as a wire
         tilt = np.exp(rng.normal(0, .6, (n, 1)))
         ambient = ambient * np.concatenate([1 / tilt, np.ones_like(tilt), tilt], 1)
     far = max(2.0, size * 1.2)
@@ -53,13 +55,16 @@ def lit(rng, scene, size, lift):
     behind = flat * scene["air"]  # far away: no shadow of the wires falls there
     low = height - lift * (1 - flat)
     ao = torch.exp(-(1 - behind) * rng.uniform(.3, 1.0) * (rng.uniform(0, .5) if flatly else 1) * (blur(low, far) - low).clamp_min(0) / far)
-    total = (each(lambda: rng.uniform(0.25, 0.9) if rng.random() < .7 else rng.uniform(0.06, 0.3)) * ao * ((0.8 + 0.2 * nz) * 1.5 if flatly else 0.55 + 0.45 * nz))[:, None] * colour3(ambient)
+    flash = rng.random() < .15  # the phone's own light: from where it looks, the middle brighter than the rim
+    around = each(lambda: (rng.uniform(0.25, 0.9) if rng.random() < .7 else rng.uniform(0.06, 0.3)) * (rng.uniform(.1, .6) if flash else 1))
+    total = (around * ao * ((0.8 + 0.2 * nz) * 1.5 if flatly else 0.55 + 0.45 * nz))[:, None] * colour3(ambient)
     gloss = torch.zeros((n, 3, h, w), device=dev)
     y, x = torch.meshgrid(torch.linspace(0, 1, h, device=dev), torch.linspace(0, w / h, w, device=dev), indexing="ij")
     lights = [first] + [lights_of(rng, n) for _ in range(int(rng.choice([0, 0, 1, 1, 2])))]
     shiny = scene["gloss"] * each(lambda: math.exp(rng.normal(0, .5)))
-    for colour in lights:
-        azimuth, elevation = rng.uniform(0, 2 * math.pi), math.radians(rng.uniform(22, 85))
+    for index, colour in enumerate(lights):
+        own = flash and index == 0
+        azimuth, elevation = rng.uniform(0, 2 * math.pi), math.radians(rng.uniform(78, 89) if own else rng.uniform(22, 85))
         lx, ly, lz = math.cos(azimuth) * math.cos(elevation), math.sin(azimuth) * math.cos(elevation), math.sin(elevation)
         shade = torch.ones((n, h, w), device=dev)
         steps = 12
@@ -70,10 +75,11 @@ def lit(rng, scene, size, lift):
             shade = torch.minimum(shade, 1 - ((over - height - rise) / (0.15 * size + 0.1 * rise)).clamp(0, 1))
         shade = blur(shade, rng.uniform(0.6, 0.35 * (size + lift) + 1))
         shade = shade + (1 - shade) * behind
-        power = each(lambda: math.exp(rng.normal(0, 0.4)) * (rng.uniform(.03, .3) if flatly else 1))
+        power = each(lambda: math.exp(rng.normal(0, .25 if scene["care"] else .4)) * (rng.uniform(.03, .3) if flatly and not own else 1))
         fall = power * shade
-        if rng.random() < 0.5:  # a near lamp: brighter on one side
-            px, py, reach = each(lambda: rng.uniform(0, w / h)), each(lambda: rng.uniform(0, 1)), each(lambda: rng.uniform(0.35, 1.5))
+        if own or rng.random() < 0.5:  # a near lamp: brighter on one side
+            edge = .3 if own else 0
+            px, py, reach = each(lambda: rng.uniform(edge, 1 - edge) * w / h), each(lambda: rng.uniform(edge, 1 - edge)), each(lambda: rng.uniform(0.35, 1.5))
             fall = fall * (0.15 + torch.exp(-((x - px) ** 2 + (y - py) ** 2) / reach**2))
         c = colour3(colour)
         total = total + (fall * (nx * lx + ny * ly + nz * lz).clamp_min(0))[:, None] * c
@@ -131,9 +137,10 @@ def srgb(v):
 
 def focus(rng, v, scene):
     """sharp where the plane of focus is; now and then not at all, or moved"""
-    s = rng.uniform(0.45, 1.3) if rng.random() < .75 else rng.uniform(1.2, 3.0)
+    care = scene["care"]
+    s = rng.uniform(0.45, 1.3) if care or rng.random() < .75 else rng.uniform(1.2, 3.0)
     near = blur(v, s)
-    if rng.random() < .06:  # moved while it was taken
+    if not care and rng.random() < .06:  # moved while it was taken
         t, far = rng.uniform(0, math.pi), rng.uniform(1, 5)
         near = sum(shifted(near.flatten(0, 1), round(math.sin(t) * k * far), round(math.cos(t) * k * far)) for k in (-1, -.5, 0, .5, 1)).view(near.shape) / 5
     if rng.random() < .3:  # depth of field: some of the picture is out of it
@@ -148,34 +155,55 @@ def focus(rng, v, scene):
     return near
 
 
-def exposed(rng, v):
+def veiled(rng, v):
+    """through a greasy lens: a part of all light lies over the picture evenly, and round what is bright"""
+    share = torch.tensor(np.where(rng.random(len(v)) < .7, rng.uniform(0, .12, len(v)), rng.uniform(.1, .3, len(v))).astype(np.float32), device=v.device)[:, None, None, None]
+    halo = torch.lerp(blur(v, rng.uniform(6, 60)), v.mean((2, 3), keepdim=True), rng.random())
+    return torch.lerp(v, halo, share)
+
+
+def fringed(rng, v):
+    """red and blue a little larger or smaller than green, and blue softer: fringes at what is bright, most of them at the rim"""
+    n, _, h, w = v.shape
+    out = [v[:, 1:2]]
+    for channel in (0, 2):
+        grow, x, y = 1 + rng.normal(0, .0015), rng.normal(0, .4) * 2 / w, rng.normal(0, .4) * 2 / h
+        place = F.affine_grid(torch.tensor([[[grow, 0, x], [0, grow, y]]], dtype=torch.float32, device=v.device), (1, 1, h, w), align_corners=False)
+        out.insert(0 if channel == 0 else 2, F.grid_sample(v[:, channel:channel + 1], place.expand(n, -1, -1, -1), padding_mode="border", align_corners=False))
+    if rng.random() < .5:
+        out[2] = blur(out[2], rng.uniform(.5, 2))
+    return torch.cat(out, 1)
+
+
+def exposed(rng, v, care):
     """as a camera sets it: by the mean of the picture, or by what is brightest, so that white paper is white"""
     n = len(v)
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=v.device)[:, None, None, None]
-    by_mean = each(lambda: 0.17 * 2 ** (rng.uniform(-1.4, 0.4) if rng.random() < .8 else rng.uniform(-2, 1.3))) / v.mean((1, 2, 3), keepdim=True).clamp_min(1e-3)
+    stops = lambda: rng.uniform(-.7, .8) if care else rng.uniform(-1.4, 0.4) if rng.random() < .8 else rng.uniform(-2, 1.3)
+    by_mean = each(lambda: 0.17 * 2 ** stops()) / v.mean((1, 2, 3), keepdim=True).clamp_min(1e-3)
     bright = torch.quantile(F.avg_pool2d(v.amax(1, keepdim=True), 8).flatten(1), rng.uniform(.88, .99), 1)
-    by_white = each(lambda: rng.uniform(.4, 1.2)) / bright.clamp_min(1e-3)[:, None, None, None]
+    by_white = each(lambda: rng.uniform(.65 if care else .4, 1.2)) / bright.clamp_min(1e-3)[:, None, None, None]
     return v * torch.where(each(rng.random) < .45, by_white, by_mean)
 
 
-def developed(rng, v, each):
+def developed(rng, v, each, care):
     """what a phone makes of it after the tone curve: local contrast, noise reduction, sharpening"""
     if rng.random() < .35:  # shadows lifted and lights held back, place by place
         luma = v.mean(1, keepdim=True)
         wide = blur(luma, rng.uniform(8, 50)).clamp_min(.02)
         v = v * ((wide / luma.mean((2, 3), keepdim=True).clamp_min(.05)) ** -each(lambda: rng.uniform(0, .45))).clamp(.5, 2)
     if rng.random() < .6:
-        c = each(lambda: rng.uniform(0, .35) if rng.random() < .6 else rng.uniform(.3, .9))
+        c = each(lambda: rng.uniform(0, .35) if care or rng.random() < .6 else rng.uniform(.3, .9))
         s = v.clamp(0, 1)
         v = v * (1 - c) + c * (s * s * (3 - 2 * s))
     if rng.random() < .3:  # darks crushed
-        b = each(lambda: rng.uniform(0, .12))
+        b = each(lambda: rng.uniform(0, .04 if care else .12))
         v = (v - b) / (1 - b)
     v = v.clamp(0, 1)
     if rng.random() < .35:  # smeared by noise reduction: colour more than light
         luma = v.mean(1, keepdim=True)
         v = luma + blur(v - luma, rng.uniform(.8, 3.5))
-    if rng.random() < .2:  # the rest of the noise, in colour and coarse
+    if not care and rng.random() < .2:  # the rest of the noise, in colour and coarse
         luma = v.mean(1, keepdim=True)
         coarse = blur(torch.randn_like(v), rng.uniform(.8, 3)) * rng.uniform(.02, .08)
         v = v + (coarse - coarse.mean(1, keepdim=True) * rng.uniform(.3, 1)) * (1.2 - luma)
@@ -189,20 +217,28 @@ def developed(rng, v, each):
 def camera(rng, radiance, mean, scene):
     n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=dev)[:, None, None, None]
-    adapt = np.where(rng.random((n, 1)) < .5, rng.uniform(0.35, 1.1, (n, 1)), rng.uniform(.75, 1.05, (n, 1)))
-    spread = rng.choice([.06, .06, .06, .13], (n, 1))
-    white = (mean / mean[:, 1:2]) ** -adapt * np.exp(rng.normal(0, 1, (n, 3)) * spread)
+    care = scene["care"]
+    adapt = np.where(~care & (rng.random((n, 1)) < .5), rng.uniform(0.35, 1.1, (n, 1)), rng.uniform(.75, 1.05, (n, 1)))
+    spread = rng.choice([.03, .03, .03, .06] if care else [.06, .06, .06, .13], (n, 1))
+    # What it takes for the colour of the light is now and then led astray by the colours of what is in view.
+    grey, fooled = radiance.mean((2, 3)).cpu().numpy(), np.where(~care & (rng.random((n, 1)) < .25), rng.uniform(0, .6, (n, 1)), 0)
+    guess = (mean / mean[:, 1:2]) ** (1 - fooled) * (grey / grey[:, 1:2]) ** fooled
+    white = guess ** -adapt * np.exp(rng.normal(0, 1, (n, 3)) * spread)
     # Cameras mix their colours differently.
-    cross = rng.normal(0, .06, (n, 3, 3)) * (1 - np.eye(3)) * (rng.random((n, 1, 1)) < .5)
+    cross = rng.normal(0, .03 if care else rng.choice([.06, .06, .1]), (n, 3, 3)) * (1 - np.eye(3)) * (rng.random((n, 1, 1)) < .5)
     matrix = (np.eye(3) + cross - np.eye(3) * cross.sum(2)[:, :, None]) * white[:, None, :]
     v = torch.einsum("nij,njhw->nihw", torch.tensor(matrix.astype(np.float32), device=dev), radiance).clamp_min(0)
-    v = exposed(rng, v)
+    if rng.random() < (.15 if care else .35):
+        v = veiled(rng, v)
+    v = exposed(rng, v, care)
     y, x = torch.meshgrid(torch.linspace(-1, 1, h, device=dev), torch.linspace(-1, 1, w, device=dev), indexing="ij")
     v = v * (1 - each(lambda: rng.uniform(0, .35) if rng.random() < .8 else rng.uniform(.3, .7)) * (x * x + y * y) / 2)
     v = focus(rng, v, scene)
-    noisy = rng.choice([1.0, 1.0, 4.0, 12.0], p=[.4, .2, .3, .1])
+    if rng.random() < .35:
+        v = fringed(rng, v)
+    noisy = 1.0 if care else rng.choice([1.0, 1.0, 4.0, 12.0], p=[.4, .2, .3, .1])
     v = v + torch.randn_like(v) * (v.clamp_min(0) * rng.uniform(0, .0005) * noisy + rng.uniform(0, 1.5e-5) * noisy).sqrt()
-    mix = each(lambda: rng.uniform(0.9, 1.4) if rng.random() < .8 else rng.uniform(.6, 1.6))
+    mix = each(lambda: rng.uniform(0.95, 1.3) if care else rng.uniform(0.9, 1.4) if rng.random() < .8 else rng.uniform(.6, 1.6))
     luma = v.mean(1, keepdim=True)
     v = luma + (v - luma) * mix
     if rng.random() < .6:  # highlights roll off
@@ -213,13 +249,13 @@ def camera(rng, radiance, mean, scene):
             v = torch.lerp(v * (level / most), level.expand_as(v), 1 - torch.exp(-(most - .6).clamp_min(0) * rng.uniform(0, 1)))
         else:
             v = roll(v)
-    v = developed(rng, srgb(v.clamp(0, 1)), each)
-    if rng.random() < .22:  # enlarged from fewer pixels
+    v = developed(rng, srgb(v.clamp(0, 1)), each, care)
+    if rng.random() < .35:  # enlarged from fewer pixels, as thin wires are looked at
         f = rng.uniform(1.2, 2.6)
         v = F.interpolate(v, size=(int(h / f), int(w / f)), mode="bilinear", align_corners=False, antialias=True)
-        if rng.random() < .4:  # and those were stored before
+        if rng.random() < .6:  # and those were stored before
             v = jpeg(v[:, :, :int(h / f) // 16 * 16, :int(w / f) // 16 * 16].clamp(0, 1), rng.uniform(40, 92))
         v = F.interpolate(v, size=(h, w), mode="bicubic", align_corners=False).clamp(0, 1)
     if rng.random() < .7:
-        v = v + (rng.uniform(0, 1.0) if rng.random() < .7 else rng.uniform(.8, 2)) * (v - blur(v, rng.uniform(.8, 1.8 if rng.random() < .7 else 3.5)))
-    return jpeg(v.clamp(0, 1), rng.uniform(45, 96))
+        v = v + (rng.uniform(0, 1.0) if care or rng.random() < .7 else rng.uniform(.8, 2)) * (v - blur(v, rng.uniform(.8, 1.8 if rng.random() < .7 else 3.5)))
+    return jpeg(v.clamp(0, 1), rng.uniform(65 if care else 45, 96))

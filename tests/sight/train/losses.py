@@ -14,7 +14,7 @@ def to_srgb(v):
     return torch.where(v <= 0.0031308, v * 12.92, 1.055 * v.clamp_min(1e-6) ** (1 / 2.4) - 0.055)
 
 
-def vary_strips(part, small, white, strength=1.2):
+def vary_strips(part, small, white, strength=1.0):
     """another light, exposure and camera over strip and picture alike, mirrored at random; some more, some hardly"""
     n, dev = len(part), part.device
     strength = strength * torch.rand(n, 1, device=dev) ** .5

@@ -8,8 +8,11 @@ import cutting
 import samples
 from banks import columns_of, crop_row, strip_row
 from networks import Finder
+from scenes import Shapes
 
 torch.multiprocessing.set_sharing_strategy("file_system")
+
+TAKES = 4  # pictures with other colours and light of wires that lie alike
 
 
 def offer(channel, columns, stop):
@@ -27,13 +30,14 @@ def tensors(columns):
 
 
 def cutter(seed, photos, held, part, to_finder, to_judges, stop):
-    """cuts crops and strips from photos with truth"""
+    """cuts crops (none without a channel to the finder) and strips from photos with truth"""
     torch.set_num_threads(1)
     rng = np.random.default_rng(seed)
     truth = samples.Truth(photos, lambda f: f not in held, part)
     while not stop.is_set():
-        crops = [truth.crop(rng, int(rng.integers(len(truth.rgb)))) for _ in range(3)]
-        offer(to_finder, ("photo", tensors(columns_of(map(crop_row, crops)))), stop)
+        if to_finder:
+            crops = [truth.crop(rng, int(rng.integers(len(truth.rgb)))) for _ in range(3)]
+            offer(to_finder, ("photo", tensors(columns_of(map(crop_row, crops)))), stop)
         got = truth.strips(rng, int(rng.integers(len(truth.rgb))))
         if got:
             columns = tensors(columns_of(map(strip_row, [got[i] for i in rng.permutation(len(got))[:60]])))
@@ -49,12 +53,15 @@ def maker(seed, device, scenes, photos, held, eye_state, to_finder, to_judges, s
     eye = Finder().to(device).eval()
     turn = 0
     while not stop.is_set():
+        if turn % TAKES == 0:
+            shapes = Shapes(luck, scenes, device)
         eye.load_state_dict(eye_state)
         follow = eye if luck.random() < 0.7 else None
-        crops, strips = cutting.from_scenes(seed * 1000000 + turn, scenes, device, follow)
+        crops, strips = cutting.from_scenes(seed * 1000000 + turn, shapes, follow, crops_each=3 if to_finder else 0)
         turn += 1
         to_cpu = lambda columns: [c.cpu().share_memory_() for c in columns]
-        offer(to_finder, ("made", to_cpu(crops)), stop)
+        if to_finder:
+            offer(to_finder, ("made", to_cpu(crops)), stop)
         if strips is not None:
             strips = to_cpu(strips)
             for channel in to_judges:

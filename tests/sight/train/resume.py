@@ -19,6 +19,7 @@ from banks import columns_of, crop_row, strip_row
 from learn import score_followed, score_strips
 from losses import vary_crops, vary_strips
 from networks import Finder, Judge
+from scenes import Shapes
 from trainers import state_of
 
 LIVELY = 0.1  # a weight's size beside which steps of training are as large as they were when it was learned
@@ -164,7 +165,7 @@ def examples(a, held, finder, device):
     rows = [s for i in range(len(truth.rgb)) for s in truth.strips(rng, i)]
     strips = [list(map(torch.from_numpy, columns_of(map(strip_row, rows))))]
     for k in range(max(1, a.scenes // 12)):
-        c, s = cutting.from_scenes(900 + k, 12, device, finder)
+        c, s = cutting.from_scenes(900 + k, Shapes(rng, 12, device), finder)
         crops.append(c)
         if s is not None:
             strips.append(s)

@@ -5,7 +5,7 @@ tracer. It is lit by lights with shadows, passed through a simple camera, and qu
 drawn at random: shape, number, order, colours, light, dirt, exposure, focus. Drawn on a graphics processor where there
 is one: some hundred a second.
 
-render(rng, n, device) returns a dict of n pictures, torch tensors on the device:
+render(rng, Shapes(rng, n, device)) returns a dict of n pictures, torch tensors on the device:
   rgb    uint8 Nx3xHxW, as in the photo's file
   wire   int16 NxHxW, number of the wire that is seen, -1 for none
   dx,dy  float32 NxHxW, from the pixel to its wire's centre line, pixels
@@ -13,7 +13,8 @@ render(rng, n, device) returns a dict of n pictures, torch tensors on the device
   half   float32 NxHxW, half the wire's width, pixels
   stripe bool NxHxW, the tracer is seen here
   wires  for each picture a list of (base, tracer or -1, diameter)
-A batch shares the typical width of wires, the directions of lights and the make of the camera.
+A batch shares the typical width of wires, the directions of lights and the make of the camera; half of the batches are taken
+with care in good light.
 
 The insulation colours are sRGB values from memory of common vehicle wires, spread widely.
 """
@@ -24,7 +25,8 @@ import torch
 
 from lighting import camera, lit
 from clutter import lay_about
-from materials import BASES, BENCHES, CODES, SURFACES, TRACERS, blur, fractal, grain, grid_noise, insulation, linear
+from materials import BENCHES, CODES, SURFACES, blur, fractal, grain, grid_noise, insulation, linear
+from palette import palette
 
 
 def smooth_curve(points, n):
@@ -107,29 +109,6 @@ def layout(rng, h, w, size):
     return out, radii, block
 
 
-def palette(rng, n):
-    """(base, tracer) of n wires: often confusable, sometimes twins"""
-    wires = []
-    striped = rng.choice([0.0, 0.1, 0.4, 0.75, 0.9])
-    # Some looms are mostly of one colour: their wires touch and cross each other without a change of colour.
-    mostly = int(rng.choice(14, p=BASES / BASES.sum())) if rng.random() < .15 else CODES.index("BK") if rng.random() < .08 else -1
-    for _ in range(n):
-        base = mostly if mostly >= 0 and rng.random() < .75 else int(rng.choice(14, p=BASES / BASES.sum()))
-        tracer = -1
-        if rng.random() < striped:
-            while True:
-                tracer = int(rng.choice(14, p=TRACERS / TRACERS.sum()))
-                if rng.random() < 0.28:  # of about the base's lightness, or grey on black: easily overlooked
-                    near = {"BK": ["GY", "GY", "GY", "WH", "BN", "GN", "VT"], "WH": ["GY", "YE", "PK", "LBU"], "GY": ["BK", "BK", "WH", "LBU"], "BU": ["BK", "VT", "GN"],
-                            "VT": ["BK", "BK", "BU", "RD"], "BN": ["BK", "RD"], "GN": ["BK", "BU", "TQ"]}.get(CODES[base])
-                    if near:
-                        tracer = CODES.index(near[int(rng.integers(len(near)))])
-                if tracer != base and {CODES[base], CODES[tracer]} not in ({"BU", "LBU"}, {"GN", "LGN"}) or rng.random() < .1 and tracer != base:
-                    break
-        wires.append((base, tracer))
-    return wires
-
-
 def nearest(curves, h, w, device):
     """for each of N wires and each pixel: squared distance to its curve, segment and place on it. N x h x w"""
     n, p = len(curves), max(len(c) for c in curves)
@@ -162,9 +141,33 @@ def nearest(curves, h, w, device):
     return line, best, seg, place, fx, fy
 
 
-def draw_wires(rng, scene, curves, radii, colours, owner):
-    """all wires of all scenes at once: where several lie, the highest is seen. owner: scene of each wire"""
-    n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
+class Shapes:
+    """where the wires of n scenes lie. Finding out takes longer than all else, so several scenes are drawn of each"""
+
+    def __init__(self, rng, n, device, h=480, w=640):
+        self.n, self.h, self.w, self.device = n, h, w, device
+        # Radius; thinner wires are looked at from nearer.
+        self.typical = math.exp(rng.uniform(math.log(3.4), math.log(20 if rng.random() < .8 else 34)))
+        self.curves, self.radii, self.owner, self.blocks, self.sizes, self.counts = [], [], [], [], [], []
+        for k in range(n):
+            size = self.typical * math.exp(rng.normal(0, .15))
+            c, r, block = layout(rng, h, w, size)
+            self.curves += c
+            self.radii += r
+            self.owner += [k] * len(c)
+            self.blocks.append(block)
+            self.sizes.append(size)
+            self.counts.append(len(c))
+        # Wires that stand up from the ground: their shadows lie apart from them and are soft.
+        self.lift = self.typical * rng.uniform(1, 6) if rng.random() < .2 else 0.0
+        for c in self.curves:
+            c[:, 2] += self.lift
+        self.seen = seen(self.curves, self.radii, self.owner, n, h, w, device)
+
+
+def seen(curves, radii, owner, n, h, w, dev):
+    """of each pixel which wire is seen there, where several lie the highest: its number, height, direction and centre line,
+    the place along it and across it. owner: scene of each wire"""
     m = len(curves)
     row = lambda values: torch.tensor(np.asarray(values, np.float32), device=dev)
     line, best, seg, place, fx, fy = nearest(curves, h, w, dev)
@@ -183,7 +186,6 @@ def draw_wires(rng, scene, curves, radii, colours, owner):
         whos.append(b + first)
         first += count
     high, who = torch.stack(highs), torch.stack(whos)
-    here = (high > scene["height"]) & (high > 0)
     pixel = torch.arange(h * w, device=dev).view(1, h, w)
     at = lambda a: a.view(-1)[who * (h * w) + pixel]
     segment, t = at(seg), at(place)
@@ -198,7 +200,15 @@ def draw_wires(rng, scene, curves, radii, colours, owner):
     cx, cy = ax + t * ex, ay + t * ey
     side = (fx - cx) * -ty + (fy - cy) * tx
     along = s.view(-1)[flat] + t * el
-    radius = r[who]
+    return {"who": who, "high": high, "tx": tx, "ty": ty, "dx": cx - fx, "dy": cy - fy, "side": side, "along": along, "radius": r[who]}
+
+
+def draw_wires(rng, scene, shapes, colours):
+    n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
+    radii, owner = shapes.radii, shapes.owner
+    who, high, tx, ty, side, along, radius = (shapes.seen[k] for k in ("who", "high", "tx", "ty", "side", "along", "radius"))
+    here = (high > scene["height"]) & (high > 0)
+    row = lambda values: torch.tensor(np.asarray(values, np.float32), device=dev)
     of = lambda values: row(values)[who]
     base = row([insulation(rng, b) for b, _ in colours])
     # Grey on black is often a dark grey.
@@ -211,10 +221,10 @@ def draw_wires(rng, scene, curves, radii, colours, owner):
     a = torch.remainder(angle - phase - twist * along + math.pi, 2 * math.pi) - math.pi
     stripe = (a.abs() < half) & here
     albedo = torch.where(stripe[..., None], second[who], base[who]).permute(0, 3, 1, 2)
-    if rng.random() < .3:  # sleeves, marks and paint on some of the wires
+    if rng.random() < .35:  # sleeves, silver rings, marks and paint on some of the wires
         period, share = of([rng.uniform(15, 120) * q for q in radii]), of([rng.choice([0, rng.uniform(0, .08)]) for _ in radii])
         band = torch.remainder(along + 37 * phase, period) < share * period
-        paint = row(np.clip(linear(rng.choice([(235, 235, 230), (30, 30, 30), (150, 150, 150), (200, 40, 40)])), .01, .9))[:, None, None]
+        paint = row(np.clip(linear(rng.choice([(235, 235, 230), (30, 30, 30), (150, 150, 150), (178, 180, 184), (200, 40, 40)])), .01, .9))[:, None, None]
         albedo = torch.where((band & here)[:, None], paint, albedo)
     put = lambda k, v: scene.__setitem__(k, torch.where(here if scene[k].dim() == 3 else here[:, None], v, scene[k]))
     nl = side / radius
@@ -227,8 +237,8 @@ def draw_wires(rng, scene, curves, radii, colours, owner):
     put("sharp", of([math.exp(rng.uniform(1.6, 5.2)) for _ in radii]))
     put("dirty", of([rng.choice([0.0, 0.3, 1.0]) for _ in radii]))
     put("wire", (who - start).to(torch.int16))
-    put("dx", cx - fx)
-    put("dy", cy - fy)
+    put("dx", shapes.seen["dx"])
+    put("dy", shapes.seen["dy"])
     put("tx", tx)
     put("ty", ty)
     put("half", radius)
@@ -308,8 +318,8 @@ def ground(rng, n, h, w, device):
     row = lambda c: torch.tensor(np.asarray(c, np.float32), device=device)[:, :, None, None]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
     of = lambda colours: linear(colours[int(rng.integers(len(colours)))])
-    pick = lambda: of(BENCHES if rng.random() < .5 else SURFACES)
-    surface = [pick() * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .06, 3)) if rng.random() < .87 else linear(rng.uniform(10, 245, 3)) for _ in range(n)]
+    pick = lambda: of(BENCHES if rng.random() < .6 else SURFACES)
+    surface = [pick() * np.exp(rng.normal(0, .25)) * np.exp(rng.normal(0, .06, 3)) if rng.random() < .93 else linear(rng.uniform(10, 245, 3)) for _ in range(n)]
     if rng.random() < .4:  # wood, brushed metal, cloth: long in one direction, whichever
         texture = grain(rng, n, h, w, device)
         fleck = (grain(rng, n, h, w, device, rng.uniform(60, 200), rng.uniform(4, 14)) - rng.uniform(.6, 1.3)).clamp(0, .5) * each(lambda: rng.choice([0, rng.uniform(.2, 1.6)]))
@@ -328,26 +338,13 @@ def ground(rng, n, h, w, device):
     return albedo.clamp(.004, .95), texture
 
 
-def render(rng, n, device, h=480, w=640):
+def render(rng, shapes):
+    """n pictures of wires that lie so: other colours, ground, things, light and camera at each call"""
     torch.manual_seed(int(rng.integers(1 << 31)))
-    typical = math.exp(rng.uniform(math.log(2.6), math.log(20 if rng.random() < .8 else 34)))  # radius
-    curves, radii, owner, blocks, sizes, colours, counts = [], [], [], [], [], [], []
-    for k in range(n):
-        size = typical * math.exp(rng.normal(0, .15))
-        c, r, block = layout(rng, h, w, size)
-        curves += c
-        radii += r
-        owner += [k] * len(c)
-        blocks.append(block)
-        sizes.append(size)
-        counts.append(len(c))
-        colours += palette(rng, len(c))
-    # Wires that stand up from the ground: their shadows lie apart from them and are soft.
-    lift = typical * rng.uniform(1, 6) if rng.random() < .2 else 0.0
-    for c in curves:
-        c[:, 2] += lift
+    n, h, w, device, typical, lift = shapes.n, shapes.h, shapes.w, shapes.device, shapes.typical, shapes.lift
+    colours = [wire for count in shapes.counts for wire in palette(rng, count)]
     albedo, texture = ground(rng, n, h, w, device)
-    scene = {"n": n, "h": h, "w": w, "device": device, "albedo": albedo}
+    scene = {"n": n, "h": h, "w": w, "device": device, "albedo": albedo, "care": rng.random() < .5}
     z = lambda v=0.0, t=torch.float32: torch.full((n, h, w), v, dtype=t, device=device)
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=device)[:, None, None]
     scene.update(height=z(), nx=z(), ny=z(), gloss=each(lambda: rng.uniform(0, .8)) + z(), sharp=each(lambda: math.exp(rng.uniform(1, 4))) + z(),
@@ -360,22 +357,24 @@ def render(rng, n, device, h=480, w=640):
         scene["albedo"] = torch.where(scene["air"][:, None], blur(scene["albedo"], rng.uniform(2, 16)) * torch.exp(grid_noise(rng, n, h, w, rng.uniform(2, 6), device) * .7)[:, None],
                                       scene["albedo"]).clamp(.004, .95)
         scene["height"] = torch.where(scene["air"], 0, scene["height"])
-    boxes = [things(rng, h, w, b, q) if rng.random() < .85 else [] for b, q in zip(blocks, sizes)]
+    boxes = [things(rng, h, w, b, q) if rng.random() < .85 else [] for b, q in zip(shapes.blocks, shapes.sizes)]
     early = rng.random(n) < .5
     draw_boxes(scene, [b if e else [] for b, e in zip(boxes, early)])
-    draw_wires(rng, scene, curves, radii, colours, owner)
+    draw_wires(rng, scene, shapes, colours)
     own = grid_noise(rng, n, h, w, w / 5, device) * .02
     scene["bump"] = torch.where(scene["wire"] >= 0, own, texture * each(lambda: rng.uniform(0, .12) * (typical / 8)) * ~scene["air"])
     draw_boxes(scene, [[] if e else b for b, e in zip(boxes, early)])
     grime = fractal(rng, n, h, w, rng.uniform(6, 40), device, 4, .7) * .8 - each(lambda: rng.uniform(.1, .9))
-    grime = (grime.clamp(0, 1) * scene["dirty"] * each(lambda: rng.uniform(0, .8)))[:, None]
-    mud = np.array([linear((rng.uniform(40, 110), rng.uniform(40, 90), rng.uniform(35, 75))) for _ in range(n)], np.float32)
+    grime = (grime.clamp(0, 1) * scene["dirty"] * each(lambda: rng.uniform(0, .4 if scene["care"] else .8)))[:, None]
+    # Grease and road dirt, or pale dust and dried mud.
+    level = np.where(rng.random(n) < .7, 1, rng.uniform(1.3, 2.2, n))
+    mud = np.array([linear(np.array((rng.uniform(40, 110), rng.uniform(40, 90), rng.uniform(35, 75))) * k) for k in level], np.float32)
     scene["albedo"] = scene["albedo"] * (1 - grime) + grime * torch.from_numpy(mud).to(device)[:, :, None, None]
     radiance, mean = lit(rng, scene, typical, lift)
     rgb = camera(rng, radiance, mean, scene)
     out = {k: scene[k] for k in ("wire", "dx", "dy", "tx", "ty", "half", "stripe")}
     out["rgb"] = (rgb * 255 + .5).to(torch.uint8)
-    each_wire = list(zip((c[0] for c in colours), (c[1] for c in colours), (2 * r for r in radii)))
-    ends = np.cumsum(counts)
-    out["wires"] = [each_wire[e - c:e] for e, c in zip(ends, counts)]
+    each_wire = list(zip((c[0] for c in colours), (c[1] for c in colours), (2 * r for r in shapes.radii)))
+    ends = np.cumsum(shapes.counts)
+    out["wires"] = [each_wire[e - c:e] for e, c in zip(ends, shapes.counts)]
     return out

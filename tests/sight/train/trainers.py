@@ -58,8 +58,7 @@ def trainer(which, device, a, state, eye_state, channel, results, stop, go):
     while feed.made.count < (least[0] if big else 20) or feed.photo.count < (least[1] if big else 10):
         feed.fill()
         time.sleep(0.01)
-    if which == 0:
-        go.set()  # the clock starts with the first step
+    go.set()  # the clock starts with the first step
     start = time.time()
     n, step, total, told, since, lost = a.batch if which == 0 else a.strips, 0, a.minutes * 60, start, 0, torch.zeros((), device=device)
     kept = {k: v.detach().clone() for k, v in net.state_dict().items()}
