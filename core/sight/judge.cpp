@@ -141,9 +141,9 @@ public:
     }
 
     // The mean of several opinions is more doubtful than any of them need be (a linear pool is
-    // underconfident); the power was chosen on photos kept back.
+    // underconfident); the power was chosen on photos kept back and on real ones.
     [[nodiscard]] Posterior mean() const {
-        constexpr double power = 1.35;
+        constexpr double power = 1.7;
         Posterior mean{};
         for (const Posterior& sum : sums_)
             add(mean, sum, 1.0 / (views_ * double(judges)));
@@ -209,7 +209,7 @@ void lookFurther(const Bench& bench, const std::function<std::vector<Strip>()>& 
 void judge(const Views& views, double widthPx, double strength, const LightCodes& light, const White& white,
            WireReading& reading) {
     Bench bench(light, white);
-    constexpr double plainly = 0.97; // of every judge: a second view would change nothing
+    constexpr double plainly = 0.93; // of every judge: a second view would change nothing
     const Strip first = views.atTap(1.0);
     bench.see(first);
     if (!bench.agreed() || bench.least() <= plainly)
@@ -224,8 +224,8 @@ void judge(const Views& views, double widthPx, double strength, const LightCodes
     const bool black =
         answer.base == colour::Insulation::BK && (!answer.tracer || answer.tracer == colour::Insulation::GY ||
                                                   answer.tracer == colour::Insulation::WH);
-    const double enough = black ? 0.97 : 0.91;
-    const double enoughForEach = black ? 0.88 : 0.70;
+    const double enough = black ? 0.98 : 0.91;
+    const double enoughForEach = black ? 0.90 : 0.55;
     reading.sure = reading.doubts.empty() && bench.agreed() && strength > 0.7 &&
                    bench.least() > enoughForEach && reading.candidates.front().probability > enough;
     if (reading.sure)
