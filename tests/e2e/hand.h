@@ -15,6 +15,8 @@ class QPointingDevice;
 
 namespace undercowl::e2e {
 
+constexpr int drafted = 500; // milliseconds: by then what was typed is in the store as a draft
+
 class Hand {
 public:
     // Pictures are kept under $UNDERCOWL_SHOTS, if set, with 'look' in their names.

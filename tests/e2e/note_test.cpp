@@ -16,8 +16,6 @@ using namespace undercowl::e2e;
 
 namespace {
 
-constexpr int drafted = 500; // milliseconds: by then what was typed is in the store as a draft
-
 job::Job stored(const std::string& shop) {
     const auto opened = store::Store::open(shop);
     REQUIRE(opened);

@@ -16,7 +16,6 @@ using namespace undercowl::e2e;
 
 namespace {
 
-constexpr int drafted = 500; // milliseconds: by then what was typed is in the store as a draft
 constexpr int aWhile = 1000;
 
 std::size_t findingsIn(const std::string& shop) {

@@ -13,7 +13,7 @@ using namespace undercowl::job;
 
 namespace {
 
-StripStep step(const char* id, const char* title, std::vector<Hardware> hardware = {}) {
+StripStep refitted(const char* id, const char* title, std::vector<Hardware> hardware = {}) {
     StripStep made;
     made.id = id;
     made.title = title;
@@ -28,7 +28,7 @@ const ToProve* due(const std::vector<ToProve>& all, ProofKind kind) {
     return found == all.end() ? nullptr : &*found;
 }
 
-bool stops(const Job& job) {
+bool keepsHere(const Job& job) {
     return !mayLeave(job);
 }
 
@@ -54,7 +54,7 @@ TEST_CASE("Nothing is disturbed without its proof, whatever it is called") {
     for (int run = 0; run < 300; ++run) {
         Job job;
         for (std::size_t i = 0; i < 1 + random() % 6; ++i) {
-            StripStep one = step(("s" + std::to_string(i)).c_str(), words[random() % words.size()]);
+            StripStep one = refitted(("s" + std::to_string(i)).c_str(), words[random() % words.size()]);
             if (random() % 2 == 0)
                 one.hardware = {{2, "screw", "M5", "",
                                  random() % 2 == 0 ? std::optional(TypedValue{"4", "N.m"}) : std::nullopt}};
@@ -70,7 +70,7 @@ TEST_CASE("Nothing is disturbed without its proof, whatever it is called") {
         CHECK(std::none_of(open.begin(), open.end(), [](const ToProve& each) { return each.apart; }));
         const bool anyOn = std::any_of(job.steps.begin(), job.steps.end(),
                                        [](const StripStep& one) { return one.refitted.has_value(); });
-        CHECK(stops(job) == anyOn); // nothing was proved: what is on again keeps it here
+        CHECK(keepsHere(job) == anyOn); // nothing was proved: what is on again keeps it here
         for (const ToProve& each : open) {
             if (each.kind == ProofKind::Afterwards)
                 std::find_if(job.steps.begin(), job.steps.end(), [&](const StripStep& one) {
@@ -80,13 +80,13 @@ TEST_CASE("Nothing is disturbed without its proof, whatever it is called") {
                 job.proofs.push_back({each.subject, each.what, random() % 2 == 0, "said", {}});
         }
         CHECK(openProofs(job).empty());
-        CHECK_FALSE(stops(job));
+        CHECK_FALSE(keepsHere(job));
     }
 }
 
 TEST_CASE("A torque that was read proves its fasteners; one outside its limit does not") {
     Job job;
-    job.steps = {step("s", "exhaust", {{2, "nut", "M7", "", TypedValue{"12", "N.m"}}})};
+    job.steps = {refitted("s", "exhaust", {{2, "nut", "M7", "", TypedValue{"12", "N.m"}}})};
     REQUIRE(due(openProofs(job), ProofKind::Torque) != nullptr);
     Reading reading;
     reading.about = "s";
@@ -118,7 +118,8 @@ TEST_CASE("Every wire of a map read back proves it, one that does not match keep
 
 TEST_CASE("Hoses, cables and fluids have checks of their own; brakes can have a second pair of eyes") {
     Job job;
-    job.steps = {step("h", "Front brake hose"), step("c", "clutch cable"), step("o", "drain plug")};
+    job.steps = {refitted("h", "Front brake hose"), refitted("c", "clutch cable"),
+                 refitted("o", "drain plug")};
     job.steps[2].letOut = "0.9 l oil, black";
     const auto all = toProve(job);
     REQUIRE(due(all, ProofKind::Hose) != nullptr);

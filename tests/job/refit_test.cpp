@@ -9,7 +9,7 @@ using namespace undercowl::job;
 
 namespace {
 
-StripStep step(const char* id, const char* task, int order) {
+StripStep stepOf(const char* id, const char* task, int order) {
     StripStep step;
     step.id = id;
     step.task = task;
@@ -22,8 +22,8 @@ StripStep step(const char* id, const char* task, int order) {
 Job twoTasks() {
     Job job;
     job.tasks = {{"bars", "handlebar", false, "", 0}, {"rear", "rear loom", false, "", 1}};
-    job.steps = {step("mirror", "bars", 0), step("seat", "rear", 1), step("cluster", "bars", 2),
-                 step("tail", "rear", 3)};
+    job.steps = {stepOf("mirror", "bars", 0), stepOf("seat", "rear", 1), stepOf("cluster", "bars", 2),
+                 stepOf("tail", "rear", 3)};
     return job;
 }
 
@@ -70,7 +70,7 @@ TEST_CASE("Nothing is offered for refitting before what lies over it, whatever i
         for (int t = 0; t < 3; ++t)
             job.tasks.push_back({std::to_string(t), "task", dice() % 3 == 0, "", t});
         for (int s = 0; s < 12; ++s)
-            job.steps.push_back(step(std::to_string(s).c_str(), std::to_string(dice() % 3).c_str(), s));
+            job.steps.push_back(stepOf(std::to_string(s).c_str(), std::to_string(dice() % 3).c_str(), s));
         std::size_t done = 0;
         while (const auto next = nextRefit(job)) {
             for (const StripStep& other : job.steps)
@@ -103,8 +103,8 @@ Job rearWheel() {
     Job job;
     job.tasks = {taskAfter("brake", {"wheel"}), taskAfter("wheel", {"bearing"}), taskAfter("bearing", {}),
                  taskAfter("lamp", {})};
-    job.steps = {step("rod", "brake", 0), step("tail lamp", "lamp", 1), step("axle", "wheel", 2),
-                 step("spacer", "wheel", 3), step("old bearing", "bearing", 4)};
+    job.steps = {stepOf("rod", "brake", 0), stepOf("tail lamp", "lamp", 1), stepOf("axle", "wheel", 2),
+                 stepOf("spacer", "wheel", 3), stepOf("old bearing", "bearing", 4)};
     return job;
 }
 
@@ -130,8 +130,8 @@ Job anyJob(std::mt19937& dice) {
     std::shuffle(job.tasks.begin(), job.tasks.end(), dice);
     for (int s = 0; s < 14; ++s)
         job.steps.push_back(
-            step(("s" + std::to_string(s)).c_str(),
-                 dice() % 8 == 0 ? "" : std::to_string(dice() % static_cast<unsigned>(tasks)).c_str(), s));
+            stepOf(("s" + std::to_string(s)).c_str(),
+                   dice() % 8 == 0 ? "" : std::to_string(dice() % static_cast<unsigned>(tasks)).c_str(), s));
     for (int wish = 0; wish < 6; ++wish)
         job.refitWish.push_back("s" + std::to_string(dice() % 16)); // also steps that are not there
     return job;

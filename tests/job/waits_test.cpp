@@ -18,7 +18,7 @@ Finding found(const char* id, Severity severity, TimeMs at = noon) {
     return finding;
 }
 
-StripStep step(const char* id, const char* task = "") {
+StripStep taken(const char* id, const char* task = "") {
     StripStep step;
     step.id = id;
     step.title = id;
@@ -80,7 +80,7 @@ TEST_CASE("a task that waits does not count while another can go on") {
     Job job;
     job.tasks = {held("brake", "shoes"), {}};
     job.tasks[1].id = "loom";
-    job.steps = {step("hub off", "brake"), step("plug", "loom")};
+    job.steps = {taken("hub off", "brake"), taken("plug", "loom")};
     CHECK(waitingFor(job).what == Waits::Bench);
     job.steps[1].refitted = Refitted{};
     job.steps[1].order = 1;
@@ -103,7 +103,7 @@ TEST_CASE("a task that waits does not count while another can go on") {
 
 TEST_CASE("when all is on again it waits for proof, then to be handed over") {
     Job job;
-    job.steps = {step("seat off")};
+    job.steps = {taken("seat off")};
     job.steps[0].refitted = Refitted{};
     CHECK(waitingFor(job).what == Waits::Prove);
     CHECK(english(waitingFor(job).why) == "1 to prove, first: sits as it did, nothing left over: seat off");

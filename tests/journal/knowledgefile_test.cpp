@@ -13,7 +13,7 @@ using namespace undercowl::journal;
 
 namespace {
 
-job::ModelKnowledge known() {
+job::ModelKnowledge ofTern() {
     job::ModelKnowledge known{"Marrowin", "Tern 125", 1987, 1989, {}};
     known.facts = {
         {job::FactKind::Limit, "front tyre, cold", "1.8 bar to 2.1 bar", "tyre plate", {"a", "b"}},
@@ -47,9 +47,9 @@ job::Job taken(const job::Fact& fact) {
 } // namespace
 
 TEST_CASE("A model's knowledge comes back from its file as it was written") {
-    const auto read = readKnowledgeFile(knowledgeFile(known()));
+    const auto read = readKnowledgeFile(knowledgeFile(ofTern()));
     REQUIRE(read);
-    auto facts = known().facts;
+    auto facts = ofTern().facts;
     CHECK(read->facts.size() == facts.size());
     CHECK(std::is_permutation(facts.begin(), facts.end(), read->facts.begin()));
     CHECK(read->firstYear == 1987);
@@ -63,7 +63,7 @@ TEST_CASE("A model's knowledge comes back from its file as it was written") {
 }
 
 TEST_CASE("Learning a file twice, or with another shop's in either order, gives the same") {
-    auto other = known();
+    auto other = ofTern();
     other.facts[0].seen = {"z"};
     other.facts[4].says = "95 min";
     const auto learned = [&](const std::vector<job::ModelKnowledge>& files) {
@@ -74,19 +74,19 @@ TEST_CASE("Learning a file twice, or with another shop's in either order, gives 
                 CHECK_FALSE(shapeProblem(ledger.add(draft)));
         return learnedOf(ledger.entries, "marrowin", " TERN 125");
     };
-    const auto once = learned({known(), other});
-    CHECK(learned({other, known(), other}).facts == once.facts);
+    const auto once = learned({ofTern(), other});
+    CHECK(learned({other, ofTern(), other}).facts == once.facts);
     CHECK(once.facts.size() == 6);
     CHECK(once.facts.front().seen.size() == 3);
     CHECK(learnedOf({}, "Marrowin", "Tern 125").facts.empty());
     Ledger ledger;
-    for (const Draft& draft : knowledgeLearned(known(), counter()))
+    for (const Draft& draft : knowledgeLearned(ofTern(), counter()))
         ledger.add(draft);
     CHECK(learnedOf(ledger.entries, "Velbrook", "Gull 50").facts.empty());
 }
 
 TEST_CASE("Many facts are kept in entries that each stay small") {
-    auto many = known();
+    auto many = ofTern();
     for (int i = 0; i < 950; ++i)
         many.facts.push_back({job::FactKind::Torque, "bolt " + std::to_string(i), "9 N.m", "", {"a"}});
     const auto drafts = knowledgeLearned(many, counter());
@@ -98,7 +98,7 @@ TEST_CASE("Many facts are kept in entries that each stay small") {
 }
 
 TEST_CASE("What a job takes over says where it came from and how often it held") {
-    const auto facts = known().facts;
+    const auto facts = ofTern().facts;
     const auto limit = taken(facts[0]);
     REQUIRE(limit.memos.size() == 1);
     CHECK(limit.memos[0].text == "limit: front tyre, cold: 1.8 bar to 2.1 bar (tyre plate, held in 2 jobs)");
@@ -110,7 +110,7 @@ TEST_CASE("What a job takes over says where it came from and how often it held")
 }
 
 TEST_CASE("A wiring map is taken over as it should be, beside what was found") {
-    const auto fact = known().facts[2];
+    const auto fact = ofTern().facts[2];
     const auto job = taken(fact);
     REQUIRE(job.gatherings.size() == 1);
     CHECK(job.gatherings[0].places == 3);

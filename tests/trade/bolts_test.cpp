@@ -5,12 +5,9 @@
 #include <numbers>
 
 using namespace undercowl::trade;
+using std::numbers::pi;
 using undercowl::reference::highRows;
 using undercowl::reference::Row;
-
-namespace {
-constexpr double pi = std::numbers::pi;
-}
 
 // Source: ISO 898-1:2013 tables 3, 4 and 5.
 TEST_CASE("Stress areas and proof loads are those of ISO 898-1") {

@@ -7,14 +7,14 @@
 
 #include <cmath>
 #include <functional>
+#include <numbers>
 
 using namespace undercowl::trade;
+using std::numbers::pi;
 using undercowl::reference::highRows;
 using undercowl::reference::Row;
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 // The numbers in a formula's text, in their order: "611.2 exp(17.62 t" gives 611.2 and 17.62.
 std::vector<double> numbersIn(const std::string& text) {

@@ -6,10 +6,7 @@
 #include <numbers>
 
 using namespace undercowl::trade;
-
-namespace {
-constexpr double pi = std::numbers::pi;
-}
+using std::numbers::pi;
 
 TEST_CASE("Torque by statics and by the inclined plane") {
     Random random;

@@ -16,12 +16,12 @@ namespace {
 
 const Date today = *parseDate("2026-11-25");
 
-Quantity torque(double value) {
+Quantity newtonMetres(double value) {
     return {value, unit(Dimension::Torque, "N.m")};
 }
 
 Instrument wrench50() {
-    const auto made = torqueWrench("wrench 50", WrenchType::Setting, 'A', 5, 50, torque(0).unit, 0.5);
+    const auto made = torqueWrench("wrench 50", WrenchType::Setting, 'A', 5, 50, newtonMetres(0).unit, 0.5);
     REQUIRE(made);
     return *made;
 }
@@ -39,8 +39,9 @@ TEST_CASE("An adjustable wrench may be off by 6 % up to 10 N.m of tool maximum a
     REQUIRE(boundary["case"] == "boundary");
     CHECK(wrenchDeviation(WrenchType::Setting, 'A', boundary.number("value")) == 6);
     CHECK_FALSE(wrenchDeviation(WrenchType::Setting, 'H', 50));
-    CHECK(torqueWrench("x", WrenchType::Indicating, 'G', 5, 50, torque(0).unit, 1).error().find("A to E") !=
-          std::string::npos);
+    CHECK(torqueWrench("x", WrenchType::Indicating, 'G', 5, 50, newtonMetres(0).unit, 1)
+              .error()
+              .find("A to E") != std::string::npos);
 }
 
 // Sources: ISO 6789:2003; ISO 6789-1:2017 clause 5.1.3.
@@ -76,7 +77,7 @@ TEST_CASE("Deviation examples fall within or outside the wrench's class") {
 
 TEST_CASE("A budget adds standard uncertainties in squares") {
     // JCGM 100:2008 4.3.7 and 5.1.2, worked by hand: 4 % of 20 N.m over root 3, half of 0.5 N.m over root 3.
-    const auto budget = budgetFor(wrench50(), torque(20));
+    const auto budget = budgetFor(wrench50(), newtonMetres(20));
     REQUIRE(budget);
     REQUIRE(budget->lines.size() == 2);
     CHECK(budget->lines[0].standard() == Approx(0.8 / std::sqrt(3)));
@@ -104,7 +105,7 @@ TEST_CASE("Gauge class and multimeter digits are taken from the reading's own sc
 }
 
 TEST_CASE("An instrument that cannot give the reading is refused") {
-    CHECK(budgetFor(wrench50(), torque(60)).error().find("from 5 to 50 N.m") != std::string::npos);
+    CHECK(budgetFor(wrench50(), newtonMetres(60)).error().find("from 5 to 50 N.m") != std::string::npos);
     CHECK(budgetFor(wrench50(), {2, unit(Dimension::Voltage, "V")}).error().find("reads N.m") !=
           std::string::npos);
     Instrument blank;
@@ -135,18 +136,18 @@ TEST_CASE("Repeated readings give mean, spread and uncertainty") {
 
 // JCGM 100:2008, 4.2 and 4.3.9: the spread of the readings is a contribution of its own.
 TEST_CASE("The spread of readings adds to an uncertainty that was given") {
-    const Quantity given = torque(0.2);
+    const Quantity given = newtonMetres(0.2);
     Limits limits;
-    limits.low = torque(9);
-    limits.high = torque(11);
-    const std::vector one{torque(10)};
+    limits.low = newtonMetres(9);
+    limits.high = newtonMetres(11);
+    const std::vector one{newtonMetres(10)};
     const auto single = judge(one, given, &limits);
     REQUIRE(single);
     REQUIRE(single->verdict);
     CHECK(single->verdict->answer == Answer::Within);
     CHECK(single->verdict->expanded.value == Approx(0.2));
     // Mean 10 as before, but one reading was below the limit and one above.
-    const std::vector apart{torque(8.5), torque(11.5), torque(10)};
+    const std::vector apart{newtonMetres(8.5), newtonMetres(11.5), newtonMetres(10)};
     const auto several = judge(apart, given, &limits);
     REQUIRE(several);
     REQUIRE(several->repeated);
@@ -155,7 +156,7 @@ TEST_CASE("The spread of readings adds to an uncertainty that was given") {
     const double ofMean =
         1.5 / std::sqrt(3.0) * 4.53 / 2; // t of JCGM 100 table G.2 for two degrees of freedom
     CHECK(several->verdict->standard.value == Approx(std::hypot(0.1, ofMean)));
-    CHECK_FALSE(judge(one, torque(0), &limits));
+    CHECK_FALSE(judge(one, newtonMetres(0), &limits));
     const auto kept = judge(one, given, nullptr);
     REQUIRE(kept);
     CHECK_FALSE(kept->verdict);
@@ -171,10 +172,10 @@ TEST_CASE("A probability is never shown as certain") {
 }
 
 TEST_CASE("A judgement keeps the value whatever is missing") {
-    const std::vector readings{torque(20.1), torque(19.9), torque(20.0)};
+    const std::vector readings{newtonMetres(20.1), newtonMetres(19.9), newtonMetres(20.0)};
     Limits limits;
-    limits.low = torque(18);
-    limits.high = torque(22);
+    limits.low = newtonMetres(18);
+    limits.high = newtonMetres(22);
     const Instrument wrench = wrench50();
     const auto bare = judge(readings, nullptr, &limits, today);
     REQUIRE(bare);
@@ -187,8 +188,8 @@ TEST_CASE("A judgement keeps the value whatever is missing") {
     CHECK(full->verdict->answer == Answer::Within);
     CHECK(full->budget->lines.size() == 3);
     CHECK(full->cautions.size() == 2);
-    CHECK_FALSE(
-        judge(std::vector{torque(20), Quantity{1, unit(Dimension::Voltage, "V")}}, nullptr, nullptr, today));
+    CHECK_FALSE(judge(std::vector{newtonMetres(20), Quantity{1, unit(Dimension::Voltage, "V")}}, nullptr,
+                      nullptr, today));
     CHECK_FALSE(judge({}, nullptr, nullptr, today));
 }
 
