@@ -529,8 +529,8 @@
         <translation>Zugelassene Sorten</translation>
     </message>
     <message>
-        <source>DOT 3 or DOT 4, from the reservoir&apos;s lid</source>
-        <translation>DOT 3 oder DOT 4, vom Deckel</translation>
+        <source>DOT 4, from the lid</source>
+        <translation>DOT 4, vom Deckel</translation>
     </message>
     <message>
         <source>Day on which the container was opened</source>
@@ -6088,6 +6088,18 @@
         <source>Discard</source>
         <translation>Verwerfen</translation>
     </message>
+    <message>
+        <source>Throw away what was typed? It cannot be brought back.</source>
+        <translation>Getipptes wegwerfen? Es lässt sich nicht zurückholen.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Wegwerfen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
 </context>
 <context>
     <name>DuePage</name>
@@ -6294,6 +6306,10 @@
     <message>
         <source>How long it will take, in minutes</source>
         <translation>Dauer in Minuten</translation>
+    </message>
+    <message>
+        <source>Asked for: %1</source>
+        <translation>Gefragt ist: %1</translation>
     </message>
 </context>
 <context>
@@ -6986,8 +7002,8 @@
         <translation>Notiz</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>was nicht vergessen werden darf</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>die dritte Schraube ist länger</translation>
     </message>
     <message>
         <source>Keep the memo</source>
@@ -7083,6 +7099,22 @@
     <message>
         <source>here: %1</source>
         <translation>da: %1</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Kabel</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to go</source>
+        <comment>checks</comment>
+        <translation>
+            <numerusform>noch %n</numerusform>
+            <numerusform>noch %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
     </message>
 </context>
 <context>
@@ -7513,8 +7545,8 @@
         <translation>Bemerkung zum Foto</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>was nicht vergessen werden darf</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>die dritte Schraube ist länger</translation>
     </message>
     <message>
         <source>Kept so far</source>
@@ -7787,8 +7819,8 @@
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>von wem, bis wann</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>vom Händler, bis Freitag</translation>
     </message>
     <message>
         <source>What is it for?</source>
@@ -7834,8 +7866,8 @@
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>von wem, bis wann</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>vom Händler, bis Freitag</translation>
     </message>
     <message>
         <source>Supplier, price, fit …</source>
@@ -8181,16 +8213,12 @@
         <translation>Speichert</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Fertig</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Nochmals</translation>
     </message>
     <message>
         <source>Skip</source>
-        <translation>Weiter</translation>
+        <translation>Auslassen</translation>
     </message>
     <message>
         <source>Back</source>
@@ -8204,6 +8232,10 @@
     <message>
         <source>To the next one; nothing is said of this one</source>
         <translation>Zum nächsten; von diesem wird nichts gesagt</translation>
+    </message>
+    <message>
+        <source>Matches</source>
+        <translation>Stimmt</translation>
     </message>
 </context>
 <context>
@@ -9469,6 +9501,14 @@
         <source>Rear brake</source>
         <translation>Hinterbremse</translation>
     </message>
+    <message>
+        <source>Go on with the round</source>
+        <translation>Runde fortsetzen</translation>
+    </message>
+    <message>
+        <source>Begin another round</source>
+        <translation>Neue Runde beginnen</translation>
+    </message>
 </context>
 <context>
     <name>Said</name>
@@ -10122,8 +10162,8 @@
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>to know when it goes on again</source>
-        <translation>damit man weiß, wann es wieder drankommt</translation>
+        <source>spring hooked in the left hole</source>
+        <translation>Feder im linken Loch eingehängt</translation>
     </message>
     <message>
         <source>Add a caution</source>
@@ -10646,12 +10686,20 @@
         <source>Clear %1</source>
         <translation>%1 leeren</translation>
     </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>z. B. %1</translation>
+    </message>
 </context>
 <context>
     <name>TextEntryArea</name>
     <message>
         <source>Clear %1</source>
         <translation>%1 leeren</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>z. B. %1</translation>
     </message>
 </context>
 <context>
@@ -12907,16 +12955,16 @@
         <translation>Gilt als ältere Nummer ohne Prüfziffer.</translation>
     </message>
     <message>
-        <source>Read it again: %1</source>
-        <translation>Noch einmal ablesen: %1</translation>
-    </message>
-    <message>
         <source>Changed</source>
         <translation>Geändert</translation>
     </message>
     <message>
         <source>Comes back from %1</source>
         <translation>Kommt wieder von %1</translation>
+    </message>
+    <message>
+        <source>Look at it once more: %1</source>
+        <translation>Noch einmal hinsehen: %1</translation>
     </message>
 </context>
 <context>

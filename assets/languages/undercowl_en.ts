@@ -79,6 +79,14 @@
             <numerusform>%n to come</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n to go</source>
+        <comment>checks</comment>
+        <translation>
+            <numerusform>%n to go</numerusform>
+            <numerusform>%n to go</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ProofsPage</name>

@@ -529,8 +529,8 @@
         <translation>Tipos que admite el vehículo</translation>
     </message>
     <message>
-        <source>DOT 3 or DOT 4, from the reservoir&apos;s lid</source>
-        <translation>DOT 3 o DOT 4, de la tapa del depósito</translation>
+        <source>DOT 4, from the lid</source>
+        <translation>DOT 4, en la tapa</translation>
     </message>
     <message>
         <source>Day on which the container was opened</source>
@@ -6088,6 +6088,18 @@
         <source>Discard</source>
         <translation>Descartar</translation>
     </message>
+    <message>
+        <source>Throw away what was typed? It cannot be brought back.</source>
+        <translation>¿Tirar lo escrito? No se podrá recuperar.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Tirar</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Conservar</translation>
+    </message>
 </context>
 <context>
     <name>DuePage</name>
@@ -6294,6 +6306,10 @@
     <message>
         <source>How long it will take, in minutes</source>
         <translation>Cuánto llevará, en minutos</translation>
+    </message>
+    <message>
+        <source>Asked for: %1</source>
+        <translation>Se pide: %1</translation>
     </message>
 </context>
 <context>
@@ -6986,8 +7002,8 @@
         <translation>Nota</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>lo que no hay que olvidar</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>el tercer tornillo es más largo</translation>
     </message>
     <message>
         <source>Keep the memo</source>
@@ -7083,6 +7099,22 @@
     <message>
         <source>here: %1</source>
         <translation>llegó: %1</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Cables</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to go</source>
+        <comment>checks</comment>
+        <translation>
+            <numerusform>falta %n</numerusform>
+            <numerusform>faltan %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Deshacer: %1</translation>
     </message>
 </context>
 <context>
@@ -7513,8 +7545,8 @@
         <translation>Nota a esta foto</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>lo que no hay que olvidar</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>el tercer tornillo es más largo</translation>
     </message>
     <message>
         <source>Kept so far</source>
@@ -7787,8 +7819,8 @@
         <translation>Observación</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>de quién, para cuándo</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>del concesionario, el viernes</translation>
     </message>
     <message>
         <source>What is it for?</source>
@@ -7834,8 +7866,8 @@
         <translation>Observación</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>de quién, para cuándo</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>del concesionario, el viernes</translation>
     </message>
     <message>
         <source>Supplier, price, fit …</source>
@@ -8181,10 +8213,6 @@
         <translation>Guardando</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Listo</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Otra vez</translation>
     </message>
@@ -8204,6 +8232,10 @@
     <message>
         <source>To the next one; nothing is said of this one</source>
         <translation>Al siguiente; de este no se dice nada</translation>
+    </message>
+    <message>
+        <source>Matches</source>
+        <translation>Coincide</translation>
     </message>
 </context>
 <context>
@@ -9469,6 +9501,14 @@
         <source>Rear brake</source>
         <translation>Freno trasero</translation>
     </message>
+    <message>
+        <source>Go on with the round</source>
+        <translation>Seguir la ronda</translation>
+    </message>
+    <message>
+        <source>Begin another round</source>
+        <translation>Empezar otra ronda</translation>
+    </message>
 </context>
 <context>
     <name>Said</name>
@@ -10122,8 +10162,8 @@
         <translation>Observación</translation>
     </message>
     <message>
-        <source>to know when it goes on again</source>
-        <translation>para saber cuándo se monta</translation>
+        <source>spring hooked in the left hole</source>
+        <translation>muelle enganchado al agujero izquierdo</translation>
     </message>
     <message>
         <source>Add a caution</source>
@@ -10646,12 +10686,20 @@
         <source>Clear %1</source>
         <translation>Vaciar %1</translation>
     </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>p. ej. %1</translation>
+    </message>
 </context>
 <context>
     <name>TextEntryArea</name>
     <message>
         <source>Clear %1</source>
         <translation>Vaciar %1</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>p. ej. %1</translation>
     </message>
 </context>
 <context>
@@ -12907,16 +12955,16 @@
         <translation>Tomado como número antiguo sin dígito de control.</translation>
     </message>
     <message>
-        <source>Read it again: %1</source>
-        <translation>Leerlo otra vez: %1</translation>
-    </message>
-    <message>
         <source>Changed</source>
         <translation>Cambiado</translation>
     </message>
     <message>
         <source>Comes back from %1</source>
         <translation>Vuelve de %1</translation>
+    </message>
+    <message>
+        <source>Look at it once more: %1</source>
+        <translation>Mírelo otra vez: %1</translation>
     </message>
 </context>
 <context>

@@ -529,8 +529,8 @@
         <translation>Normes admises par le véhicule</translation>
     </message>
     <message>
-        <source>DOT 3 or DOT 4, from the reservoir&apos;s lid</source>
-        <translation>DOT 3 ou DOT 4, sur le couvercle du bocal</translation>
+        <source>DOT 4, from the lid</source>
+        <translation>DOT 4, sur le couvercle</translation>
     </message>
     <message>
         <source>Day on which the container was opened</source>
@@ -6088,6 +6088,18 @@
         <source>Discard</source>
         <translation>Jeter</translation>
     </message>
+    <message>
+        <source>Throw away what was typed? It cannot be brought back.</source>
+        <translation>Jeter ce qui a été tapé ? Ce sera perdu.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Jeter</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
 </context>
 <context>
     <name>DuePage</name>
@@ -6294,6 +6306,10 @@
     <message>
         <source>How long it will take, in minutes</source>
         <translation>Durée en minutes</translation>
+    </message>
+    <message>
+        <source>Asked for: %1</source>
+        <translation>Demandé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -6986,8 +7002,8 @@
         <translation>Note</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>ce qu&apos;il ne faut pas oublier</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>la troisième vis est plus longue</translation>
     </message>
     <message>
         <source>Keep the memo</source>
@@ -7083,6 +7099,22 @@
     <message>
         <source>here: %1</source>
         <translation>arrivé : %1</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Fils</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to go</source>
+        <comment>checks</comment>
+        <translation>
+            <numerusform>encore %n</numerusform>
+            <numerusform>encore %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Annuler&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -7513,8 +7545,8 @@
         <translation>Remarque sur la photo</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>ce qu&apos;il ne faut pas oublier</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>la troisième vis est plus longue</translation>
     </message>
     <message>
         <source>Kept so far</source>
@@ -7787,8 +7819,8 @@
         <translation>Remarque</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>de qui, pour quand</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>du concessionnaire, vendredi</translation>
     </message>
     <message>
         <source>What is it for?</source>
@@ -7834,8 +7866,8 @@
         <translation>Remarque</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>de qui, pour quand</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>du concessionnaire, vendredi</translation>
     </message>
     <message>
         <source>Supplier, price, fit …</source>
@@ -8181,10 +8213,6 @@
         <translation>Enregistre</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Fini</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Encore</translation>
     </message>
@@ -8204,6 +8232,10 @@
     <message>
         <source>To the next one; nothing is said of this one</source>
         <translation>Au suivant ; rien n&apos;est dit de celui-ci</translation>
+    </message>
+    <message>
+        <source>Matches</source>
+        <translation>Conforme</translation>
     </message>
 </context>
 <context>
@@ -9469,6 +9501,14 @@
         <source>Rear brake</source>
         <translation>Frein arrière</translation>
     </message>
+    <message>
+        <source>Go on with the round</source>
+        <translation>Poursuivre la ronde</translation>
+    </message>
+    <message>
+        <source>Begin another round</source>
+        <translation>Commencer une autre ronde</translation>
+    </message>
 </context>
 <context>
     <name>Said</name>
@@ -10122,8 +10162,8 @@
         <translation>Remarque</translation>
     </message>
     <message>
-        <source>to know when it goes on again</source>
-        <translation>pour savoir quand elle se remonte</translation>
+        <source>spring hooked in the left hole</source>
+        <translation>ressort accroché au trou gauche</translation>
     </message>
     <message>
         <source>Add a caution</source>
@@ -10646,12 +10686,20 @@
         <source>Clear %1</source>
         <translation>Vider %1</translation>
     </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>p. ex. %1</translation>
+    </message>
 </context>
 <context>
     <name>TextEntryArea</name>
     <message>
         <source>Clear %1</source>
         <translation>Vider %1</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>p. ex. %1</translation>
     </message>
 </context>
 <context>
@@ -12907,16 +12955,16 @@
         <translation>Pris pour un numéro ancien sans chiffre de contrôle.</translation>
     </message>
     <message>
-        <source>Read it again: %1</source>
-        <translation>Le relire&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>Changed</source>
         <translation>Changé</translation>
     </message>
     <message>
         <source>Comes back from %1</source>
         <translation>Revient de %1</translation>
+    </message>
+    <message>
+        <source>Look at it once more: %1</source>
+        <translation>À relire&#xa0;: %1</translation>
     </message>
 </context>
 <context>

@@ -529,8 +529,8 @@
         <translation>Tipi ammessi dal mezzo</translation>
     </message>
     <message>
-        <source>DOT 3 or DOT 4, from the reservoir&apos;s lid</source>
-        <translation>DOT 3 o DOT 4, dal tappo</translation>
+        <source>DOT 4, from the lid</source>
+        <translation>DOT 4, dal coperchio</translation>
     </message>
     <message>
         <source>Day on which the container was opened</source>
@@ -6088,6 +6088,18 @@
         <source>Discard</source>
         <translation>Scarta</translation>
     </message>
+    <message>
+        <source>Throw away what was typed? It cannot be brought back.</source>
+        <translation>Buttare ciò che è stato scritto? Non si può recuperare.</translation>
+    </message>
+    <message>
+        <source>Throw away</source>
+        <translation>Butta</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Tieni</translation>
+    </message>
 </context>
 <context>
     <name>DuePage</name>
@@ -6294,6 +6306,10 @@
     <message>
         <source>How long it will take, in minutes</source>
         <translation>Quanto ci vorrà, in minuti</translation>
+    </message>
+    <message>
+        <source>Asked for: %1</source>
+        <translation>Si chiede: %1</translation>
     </message>
 </context>
 <context>
@@ -6986,8 +7002,8 @@
         <translation>Nota</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>che cosa non va dimenticato</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>la terza vite è più lunga</translation>
     </message>
     <message>
         <source>Keep the memo</source>
@@ -7083,6 +7099,22 @@
     <message>
         <source>here: %1</source>
         <translation>arrivati: %1</translation>
+    </message>
+    <message>
+        <source>Wires</source>
+        <translation>Fili</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to go</source>
+        <comment>checks</comment>
+        <translation>
+            <numerusform>ne manca %n</numerusform>
+            <numerusform>ne mancano %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Annulla: %1</translation>
     </message>
 </context>
 <context>
@@ -7513,8 +7545,8 @@
         <translation>Nota a questa foto</translation>
     </message>
     <message>
-        <source>what must not be forgotten</source>
-        <translation>che cosa non va dimenticato</translation>
+        <source>the third bolt is the longer one</source>
+        <translation>la terza vite è più lunga</translation>
     </message>
     <message>
         <source>Kept so far</source>
@@ -7787,8 +7819,8 @@
         <translation>Annotazione</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>da chi, entro quando</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>dal rivenditore, entro venerdì</translation>
     </message>
     <message>
         <source>What is it for?</source>
@@ -7834,8 +7866,8 @@
         <translation>Annotazione</translation>
     </message>
     <message>
-        <source>from whom, by when</source>
-        <translation>da chi, entro quando</translation>
+        <source>from the dealer, by Friday</source>
+        <translation>dal rivenditore, entro venerdì</translation>
     </message>
     <message>
         <source>Supplier, price, fit …</source>
@@ -8181,10 +8213,6 @@
         <translation>Salvataggio</translation>
     </message>
     <message>
-        <source>Done</source>
-        <translation>Fine</translation>
-    </message>
-    <message>
         <source>Again</source>
         <translation>Ripeti</translation>
     </message>
@@ -8204,6 +8232,10 @@
     <message>
         <source>To the next one; nothing is said of this one</source>
         <translation>Al prossimo; di questo non si dice nulla</translation>
+    </message>
+    <message>
+        <source>Matches</source>
+        <translation>Corrisponde</translation>
     </message>
 </context>
 <context>
@@ -9469,6 +9501,14 @@
         <source>Rear brake</source>
         <translation>Freno posteriore</translation>
     </message>
+    <message>
+        <source>Go on with the round</source>
+        <translation>Continua il giro</translation>
+    </message>
+    <message>
+        <source>Begin another round</source>
+        <translation>Comincia un altro giro</translation>
+    </message>
 </context>
 <context>
     <name>Said</name>
@@ -10122,8 +10162,8 @@
         <translation>Nota</translation>
     </message>
     <message>
-        <source>to know when it goes on again</source>
-        <translation>per sapere quando si rimonta</translation>
+        <source>spring hooked in the left hole</source>
+        <translation>molla agganciata al foro sinistro</translation>
     </message>
     <message>
         <source>Add a caution</source>
@@ -10646,12 +10686,20 @@
         <source>Clear %1</source>
         <translation>Svuota %1</translation>
     </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>ad es. %1</translation>
+    </message>
 </context>
 <context>
     <name>TextEntryArea</name>
     <message>
         <source>Clear %1</source>
         <translation>Svuota %1</translation>
+    </message>
+    <message>
+        <source>e.g. %1</source>
+        <translation>ad es. %1</translation>
     </message>
 </context>
 <context>
@@ -12907,16 +12955,16 @@
         <translation>Preso come numero più vecchio senza cifra di controllo.</translation>
     </message>
     <message>
-        <source>Read it again: %1</source>
-        <translation>Rileggerlo: %1</translation>
-    </message>
-    <message>
         <source>Changed</source>
         <translation>Cambiato</translation>
     </message>
     <message>
         <source>Comes back from %1</source>
         <translation>Torna da %1</translation>
+    </message>
+    <message>
+        <source>Look at it once more: %1</source>
+        <translation>Guarda ancora: %1</translation>
     </message>
 </context>
 <context>

@@ -70,7 +70,10 @@ ShopPage {
                 if (job === "")
                     return;
                 root.session.openJob(job);
-                root.opens("JobPage", {});
+                root.opens("JobPage", {}); // where the way back leads
+                const way = finder.pageOf(hit.index);
+                if (way.page !== "JobPage")
+                    root.opens(way.page, way.properties);
             }
         }
     }

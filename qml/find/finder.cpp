@@ -107,7 +107,7 @@ bool Finder::passes(const Found& found) const {
 
 void Finder::show() {
     std::vector<Line> lines;
-    jobs_.clear();
+    shown_.clear();
     machines_.clear();
     for (const Found& found : found_) {
         const store::Hit& hit = found.hit;
@@ -123,7 +123,7 @@ void Finder::show() {
                          .detail = around == text(hit.title) ? QString() : around,
                          .more = machine,
                          .aside = kindWords(hit.kind)});
-        jobs_.push_back(text(hit.job));
+        shown_.push_back(static_cast<std::size_t>(&found - found_.data()));
     }
     hits_.setLines(std::move(lines));
 }
@@ -179,9 +179,35 @@ bool Finder::filtered() const {
     return kind_ != 0 || severity_ != 0 || waits_ != 0 || state_ != 0 || age_ != 0 || !machine_.isEmpty();
 }
 
+QVariantMap Finder::pageOf(int row) const {
+    QString page = QStringLiteral("JobPage");
+    QVariantMap properties;
+    if (row >= 0 && static_cast<std::size_t>(row) < shown_.size()) {
+        const store::Hit& hit = found_[shown_[static_cast<std::size_t>(row)]].hit;
+        const auto on = [&](const char* name, const char* what) {
+            page = QLatin1String(name);
+            properties.insert(QLatin1String(what), text(hit.subject));
+        };
+        switch (hit.kind) {
+        case store::HitKind::Finding: on("FindingPage", "finding"); break;
+        case store::HitKind::Step: on("StripPage", "step"); break;
+        case store::HitKind::Wire: on("GatheringPage", "gathering"); break;
+        case store::HitKind::Part: on("PartPage", "part"); break;
+        case store::HitKind::Reading: page = QStringLiteral("ReadingsPage"); break;
+        case store::HitKind::Machine:
+        case store::HitKind::Owner:
+        case store::HitKind::Job:
+        case store::HitKind::Memo:
+        case store::HitKind::Photo: break;
+        }
+    }
+    return {{QStringLiteral("page"), page}, {QStringLiteral("properties"), properties}};
+}
+
 QString Finder::jobOf(int row) const {
-    return row < 0 || static_cast<std::size_t>(row) >= jobs_.size() ? QString()
-                                                                    : jobs_[static_cast<std::size_t>(row)];
+    if (row < 0 || static_cast<std::size_t>(row) >= shown_.size())
+        return {};
+    return text(found_[shown_[static_cast<std::size_t>(row)]].hit.job);
 }
 
 } // namespace undercowl::ui

@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <QStringList>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 #include <map>
@@ -64,6 +65,8 @@ public:
     [[nodiscard]] const QStringList& machines() const { return machines_; } // of all that was found
     [[nodiscard]] bool filtered() const;
 
+    // The page that shows what was found and what it is opened with, as ShopPage::opens() takes them.
+    Q_INVOKABLE QVariantMap pageOf(int row) const;
     Q_INVOKABLE QString jobOf(int row) const; // empty for a machine or an owner without a job
 
 signals:
@@ -91,9 +94,9 @@ private:
     QString words_;
     bool searched_{};
     int wanted_{};
-    std::vector<QString> jobs_;
     std::vector<Found> found_;
-    JobLines jobLines_; // read with the first search: a shop may hold ten thousand
+    std::vector<std::size_t> shown_; // of those, by line
+    JobLines jobLines_;              // read with the first search: a shop may hold ten thousand
     int kind_{};
     int severity_{};
     int waits_{};

@@ -11,7 +11,7 @@ ShopPage {
     property string finding: ""
     property string round: "" // with a check: the finding answers it
     property string check: ""
-    property string suggestion: ""
+    property string asked: "" // what that check asks for: "stand: springs back"
     readonly property list<string> severities: ["unsafe", "soon", "note"]
 
     listPage: "LookOverPage"
@@ -39,7 +39,7 @@ ShopPage {
     FormDraft {
         id: draft
 
-        form: "finding/" + root.session.jobId + "/" + (root.check === "" ? root.finding : root.round + root.check)
+        form: "finding/" + root.session.jobId + "/" + (root.check === "" ? root.finding : root.round + "/" + root.check)
         jobId: root.session.jobId
         session: root.session
         title: qsTr("Finding")
@@ -49,11 +49,18 @@ ShopPage {
                 return;
             if (root.finding !== "")
                 fill(findings.known(root.finding));
-            else if (root.suggestion !== "")
+            else if (root.asked.includes(":")) // what it is about, not how it should be
                 fill({
-                    "text": root.suggestion
+                    "text": root.asked.slice(0, root.asked.indexOf(":") + 1) + " "
                 });
         }
+    }
+
+    Label {
+        text: qsTr("Asked for: %1").arg(root.asked)
+        tone: Theme.quiet
+        visible: root.asked !== ""
+        width: parent.width
     }
 
     DraftEntry {

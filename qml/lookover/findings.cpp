@@ -68,7 +68,8 @@ void Findings::noteFor(FormDraft* draft, const QString& round, const QString& ch
         if (!finding.minutes)
             errors[QStringLiteral("minutes")] = tr("Type whole minutes, such as 45.");
     }
-    if (finding.text.empty())
+    // "stand:" alone is only what the check is about.
+    if (finding.text.find_last_not_of(": ") == std::string::npos || finding.text.ends_with(':'))
         errors[QStringLiteral("text")] = tr("Type what was found, such as \"brake hose cracked\".");
     if (!severity)
         errors[QStringLiteral("severity")] = tr("Choose how serious it is: unsafe, soon or note.");

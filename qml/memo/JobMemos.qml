@@ -53,7 +53,7 @@ Column {
 
         label: qsTr("Memo")
         lines: 2
-        placeholder: qsTr("what must not be forgotten")
+        placeholder: qsTr("the third bolt is the longer one")
         value: draft.values.text ?? ""
         width: parent.width
 

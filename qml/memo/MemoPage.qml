@@ -107,7 +107,7 @@ ShopPage {
 
         label: root.ofPhoto ? qsTr("Note to this photo") : qsTr("Memo")
         lines: 4
-        placeholder: qsTr("what must not be forgotten")
+        placeholder: qsTr("the third bolt is the longer one")
         value: draft.values.text ?? ""
         visible: !sound.recording
         width: parent.width

@@ -73,7 +73,7 @@ ShopPage {
         label: qsTr("Grades that the machine allows")
         name: "limit"
         page: root
-        placeholder: qsTr("DOT 3 or DOT 4, from the reservoir's lid")
+        placeholder: qsTr("DOT 4, from the lid")
         width: parent.width
     }
 

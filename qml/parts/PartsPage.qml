@@ -95,7 +95,7 @@ ShopPage {
         label: qsTr("Remark")
         name: "note"
         page: root
-        placeholder: qsTr("from whom, by when")
+        placeholder: qsTr("from the dealer, by Friday")
         width: parent.width
     }
 

@@ -36,7 +36,7 @@ Column {
             busyText: qsTr("Saving")
             kind: ActionButton.Main
             lift: true
-            text: qsTr("Done")
+            text: qsTr("Matches")
             width: root.half
 
             onTriggered: root.wire.done()

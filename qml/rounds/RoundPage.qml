@@ -43,7 +43,7 @@ ShopPage {
                 onTriggered: root.opens("FindingPage", {
                     "round": root.round,
                     "check": walk.key,
-                    "suggestion": walk.check
+                    "asked": walk.check
                 })
             }
 

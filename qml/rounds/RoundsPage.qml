@@ -22,14 +22,28 @@ ShopPage {
     }
 
     title: qsTr("Rounds")
-    footer: ActionButton {
-        kind: ActionButton.Main
-        lift: true
-        text: qsTr("Begin the round")
-        width: parent.width
+    footer: [
+        ActionButton {
+            aside: rounds.unfinishedToGo
+            kind: ActionButton.Main
+            lift: true
+            text: qsTr("Go on with the round")
+            visible: rounds.unfinished !== ""
+            width: parent.width
 
-        onTriggered: rounds.begin(root.traits.join(" ").split(" ").filter(each => each !== ""))
-    }
+            onTriggered: root.opens("RoundPage", {
+                "round": rounds.unfinished
+            })
+        },
+        ActionButton {
+            kind: rounds.unfinished === "" ? ActionButton.Main : ActionButton.Other
+            lift: true
+            text: rounds.unfinished === "" ? qsTr("Begin the round") : qsTr("Begin another round")
+            width: parent.width
+
+            onTriggered: rounds.begin(root.traits.join(" ").split(" ").filter(each => each !== ""))
+        }
+    ]
 
     RoundsView {
         id: rounds

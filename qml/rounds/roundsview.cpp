@@ -14,14 +14,19 @@ namespace undercowl::ui {
 
 void RoundsView::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
+    unfinished_.clear();
+    unfinishedToGo_.clear();
     for (const job::Round& round : snapshot.job.rounds) {
         const auto with = [&](std::optional<job::CheckAnswer> answer) {
             return static_cast<int>(std::ranges::count(round.checks, answer, &job::RoundCheck::answer));
         };
         const int open = with(std::nullopt);
         QStringList detail;
-        if (open > 0)
+        if (open > 0) {
             detail += tr("%1 of %2 to go").arg(open).arg(round.checks.size());
+            unfinished_ = text(round.id);
+            unfinishedToGo_ = detail.back();
+        }
         if (const int found = with(job::CheckAnswer::Found); found > 0)
             detail += tr("findings: %1").arg(found);
         if (const int left = with(job::CheckAnswer::NotDone); left > 0)
@@ -35,6 +40,7 @@ void RoundsView::show(const Snapshot& snapshot) {
                          .on = open == 0});
     }
     begun_.setLines(std::move(lines));
+    emit begunChanged();
 }
 
 void RoundsView::begin(const QStringList& traits) {

@@ -14,16 +14,21 @@ class RoundsView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(undercowl::ui::LineModel* begun READ begun CONSTANT)
+    Q_PROPERTY(QString unfinished READ unfinished NOTIFY begunChanged)
+    Q_PROPERTY(QString unfinishedToGo READ unfinishedToGo NOTIFY begunChanged)
 
 public:
     using JobScreen::JobScreen;
 
     [[nodiscard]] LineModel* begun() { return &begun_; }
+    [[nodiscard]] QString unfinished() const { return unfinished_; } // the last such round; empty: none
+    [[nodiscard]] QString unfinishedToGo() const { return unfinishedToGo_; } // "40 of 50 to go"
 
     // The traits are those of journal::traits(). Refused, with the remedy, when no list fits.
     Q_INVOKABLE void begin(const QStringList& traits);
 
 signals:
+    void begunChanged();
     void roundBegun(const QString& round); // the sync has returned
 
 protected:
@@ -31,6 +36,7 @@ protected:
 
 private:
     LineModel begun_;
+    QString unfinished_, unfinishedToGo_;
     bool beginning_{};
 };
 

@@ -12,14 +12,19 @@ TextEntry {
     required property FormDraft draft
     required property ShopPage page
     required property string name
+    property string refused: "" // what stood here when it could not be kept
+    property bool tried: false
 
+    changed: tried && text !== refused
     value: draft.values[name] ?? ""
 
+    onErrorChanged: refused = text
     onEdited: text => draft.set(name, text)
 
     Connections {
         function onLeaving() {
-            root.commit();
+            root.refused = root.commit();
+            root.tried = true;
         }
 
         target: root.page

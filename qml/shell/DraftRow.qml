@@ -9,15 +9,17 @@ Panel {
     required title
     required property string detail
     required property string aside
+    property bool asking: false // whether it is to be thrown away
 
     signal continued(form: string)
     signal discarded(form: string)
 
-    tone: Theme.caution
+    tone: asking ? Theme.stop : Theme.caution
 
     Label {
-        text: root.detail === "" ? qsTr("begun %1, not finished").arg(root.aside)
-                                 : qsTr("%1, begun %2, not finished").arg(root.detail).arg(root.aside)
+        text: root.asking ? qsTr("Throw away what was typed? It cannot be brought back.")
+                          : root.detail === "" ? qsTr("begun %1, not finished").arg(root.aside)
+                                               : qsTr("%1, begun %2, not finished").arg(root.detail).arg(root.aside)
         width: parent.width
     }
 
@@ -26,18 +28,24 @@ Panel {
         width: parent.width
 
         ActionButton {
-            text: qsTr("Continue")
+            kind: root.asking ? ActionButton.Refuse : ActionButton.Other
+            text: root.asking ? qsTr("Throw away") : qsTr("Continue")
             width: (parent.width - parent.spacing) / 2
 
-            onTriggered: root.continued(root.lineId)
+            onTriggered: {
+                if (root.asking)
+                    root.discarded(root.lineId);
+                else
+                    root.continued(root.lineId);
+            }
         }
 
         ActionButton {
-            kind: ActionButton.Refuse
-            text: qsTr("Discard")
+            // A second touch on the same place keeps it.
+            text: root.asking ? qsTr("Keep it") : qsTr("Discard")
             width: (parent.width - parent.spacing) / 2
 
-            onTriggered: root.discarded(root.lineId)
+            onTriggered: root.asking = !root.asking
         }
     }
 }

@@ -34,7 +34,7 @@ Rectangle {
             id: name
 
             label: qsTr("Your name")
-            placeholder: qsTr("as the owner will read it")
+            hint: qsTr("as the owner will read it")
             width: parent.width
 
             onAccepted: begin.act()

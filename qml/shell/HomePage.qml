@@ -125,20 +125,10 @@ ShopPage {
                 const job = home.draftJob(form);
                 if (job !== "")
                     root.session.openJob(job);
-                // A note to a photo is typed on a page of its own: "memo/", the job, the photo.
-                const note = form.match(/^memo\/[^/]+\/(.+)$/);
-                const instrument = form.match(/^instrument\/(.*)$/);
-                if (instrument !== null)
-                    root.opens("InstrumentPage", {
-                        "instrument": instrument[1]
-                    });
-                else if (note !== null)
-                    root.opens("MemoPage", {
-                        "about": note[1],
-                        "machine": detail
-                    });
-                else
-                    root.opens(job === "" ? "TakeInPage" : "JobPage", {});
+                const way = home.draftPage(form);
+                if (job !== "" && way.page !== "JobPage")
+                    root.opens("JobPage", {}); // where the way back leads
+                root.opens(way.page, way.properties);
             }
             onDiscarded: form => home.discardDraft(form)
         }

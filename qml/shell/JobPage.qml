@@ -143,6 +143,14 @@ ShopPage {
         onTriggered: root.opens("ProvePage", {})
     }
 
+    ListRow {
+        iconName: "connector"
+        title: qsTr("Wires")
+        width: parent.width
+
+        onTriggered: root.opens("WiringPage", {})
+    }
+
     JobMemos {
         player: root.player
         session: root.session
@@ -168,6 +176,7 @@ ShopPage {
     }
 
     ListRow {
+        aside: job.checksToGo === 0 ? "" : qsTr("%n to go", "checks", job.checksToGo)
         iconName: "list"
         title: qsTr("Rounds")
         width: parent.width
@@ -235,6 +244,17 @@ ShopPage {
         width: parent.width
 
         onTriggered: root.opens("LabelsPage", {})
+    }
+
+    // Once the line at the head has gone.
+    ListRow {
+        iconName: "undo"
+        opens: false
+        title: qsTr("Undo: %1").arg(root.session.undoText)
+        visible: root.session.undoText !== ""
+        width: parent.width
+
+        onTriggered: root.session.undoLast()
     }
 
     SectionHeader {

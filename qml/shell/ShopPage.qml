@@ -8,12 +8,15 @@
 //   listPage    the page that stands beside this one where there is room, by its file name: what this one is a detail of
 //   aList       this is such a page beside its detail
 //   lockable    the head has the button that locks the glass; see Glass
+//   titleRoom   where the title stands, beside what can be touched in the head: the undo line lies there for a while
 //   voiceSlot   stands above the actions, and stays while the glass is locked: for speaking
 //   body        children stand in a column that scrolls; a list of many rows takes the place of all that by having the
 //               scroller as its parent, see StepList
 //   footer      items below the body: the actions
 //   opens(page, properties)   another page is wanted, by its file name without ".qml"
 //   leaves()                  the one way out: the arrow, the system's back, Escape
+//   layered     something lies over the page's own content: the way back takes that away first
+//   closesLayer()   it is to be taken away
 //   refuses()                 what was said could not be taken: the window shows it at its edge
 //   leaving()                 about to go: pages commit what is being typed
 // Qt 6.4 cannot bind a component to the ids around it:
@@ -33,12 +36,14 @@ FocusScope {
     property string title: ""
     property string aside: ""
     property bool canGoBack: true
+    property bool layered: false
     property string listPage: ""
     property bool aList: false
     property bool lockable: canGoBack && session.jobId !== ""
     property alias tools: header.tools
     property alias footer: ways.data
     property alias scroller: page
+    readonly property rect titleRoom: Qt.rect(header.from, 0, header.room, header.bar)
     readonly property Item voiceSlot: voice
     readonly property bool beside: width >= Theme.besideFrom && (ways.visibleChildren.length > 0 || voice.visibleChildren.length > 0 || Glass.locked)
     readonly property real hand: Theme.handWidth(width)
@@ -49,8 +54,35 @@ FocusScope {
 
     signal opens(page: string, properties: var)
     signal leaves
+    signal closesLayer
     signal refuses
     signal leaving
+
+    // What the arrow, the system's back and Escape do.
+    function back() {
+        if (layered)
+            closesLayer();
+        else
+            leaves();
+    }
+
+    // The first field whose fault is named, below anything.
+    function faulty(under) {
+        for (let i = 0; i < under.children.length; ++i) { // Qt 6.4 goes through no such list by "of"
+            const child = under.children[i];
+            const found = !child.visible ? null : child.fault || child.fault === undefined && child.error ? child : faulty(child);
+            if (found !== null)
+                return found;
+        }
+        return null;
+    }
+
+    // What was to be kept and could not be: its field comes into view.
+    onLeaving: Qt.callLater(() => {
+        const field = page === null ? null : faulty(page.contentItem); // null once the page has been left
+        if (field !== null)
+            page.reveal(field);
+    })
 
     PageHeader {
         id: header
@@ -62,7 +94,7 @@ FocusScope {
         width: parent.width - (root.crowded ? root.side + Theme.targetGap : 0)
         x: root.crowded && Theme.leftHanded ? root.side + Theme.targetGap : 0
 
-        onBack: root.leaves()
+        onBack: root.back()
         onLocks: {
             root.leaving(); // what is being typed is not left hanging
             Glass.locked = true;

@@ -50,6 +50,12 @@ AppWindow {
         show(page, properties);
     }
 
+    function back() {
+        const page = stack.currentItem as ShopPage;
+        if (page !== null)
+            page.back();
+    }
+
     function leave() {
         const page = stack.currentItem as ShopPage;
         if (page !== null)
@@ -116,8 +122,8 @@ AppWindow {
         x: Theme.leftHanded ? 0 : side.width
         popExit: Transition {} // with no transition at all, Qt 6.4 keeps every page that was left
 
-        Keys.onBackPressed: root.leave()
-        Keys.onEscapePressed: root.leave()
+        Keys.onBackPressed: root.back()
+        Keys.onEscapePressed: root.back()
     }
 
     Loader {
@@ -165,17 +171,19 @@ AppWindow {
     ProblemPanel {
         id: problem
 
-        anchors.bottom: undo.top
+        anchors.bottom: parent.bottom
         session: root.session
         width: parent.width
     }
 
     UndoLine {
-        id: undo
+        readonly property rect room: (stack.currentItem as ShopPage)?.titleRoom ?? Qt.rect(0, 0, 0, 0)
 
-        anchors.bottom: parent.bottom
+        height: room.height
         session: root.session
-        width: parent.width
+        width: room.width
+        x: stack.x + room.x
+        y: room.y
     }
 
     EdgeSignals {

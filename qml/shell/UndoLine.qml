@@ -1,4 +1,5 @@
-// The line that says what was done and offers to undo it, fed by the session: after the sync, never before.
+// The line that says what was done and offers to undo it, fed by the session: after the sync, never before. It lies on the
+// title of the page, so that nothing below gives way: a second touch on the same place meets the same button.
 // Qt 6.4 cannot bind a component to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -10,14 +11,11 @@ Item {
 
     required property ShopSession session
 
-    height: loader.item?.visible ? loader.height + Theme.margin : 0
-
     Loader {
         id: loader
 
         active: false // until there is something to say
-        anchors.horizontalCenter: parent.horizontalCenter
-        width: Math.min(parent.width - 2 * Theme.margin, Theme.readingWidth)
+        anchors.fill: parent
 
         sourceComponent: Snackbar {
             onUndoRequested: root.session.undoLast()

@@ -87,6 +87,10 @@ void JobView::show(const Snapshot& snapshot) {
     moment_ = text(job::code(snapshot.standing.moment));
 
     openFindings_ = static_cast<int>(std::ranges::count(job.findings, false, &job::Finding::settled));
+    checksToGo_ = 0;
+    for (const job::Round& round : job.rounds)
+        checksToGo_ += static_cast<int>(
+            std::ranges::count(round.checks, std::optional<job::CheckAnswer>{}, &job::RoundCheck::answer));
     const auto danger = std::ranges::find_if(job.findings, [](const job::Finding& finding) {
         return !finding.settled && !finding.refused && finding.severity == job::Severity::Unsafe;
     });

@@ -31,6 +31,7 @@ class JobView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QStringList bans READ bans NOTIFY changed)
     Q_PROPERTY(int afterwards READ afterwards NOTIFY changed)
     Q_PROPERTY(int openFindings READ openFindings NOTIFY changed)
+    Q_PROPERTY(int checksToGo READ checksToGo NOTIFY changed)
     Q_PROPERTY(int steps READ steps NOTIFY changed)
     Q_PROPERTY(int stepsToRefit READ stepsToRefit NOTIFY changed)
     Q_PROPERTY(undercowl::ui::LineModel* photos READ photos CONSTANT)
@@ -56,6 +57,7 @@ public:
     [[nodiscard]] QStringList bans() const { return bans_; }
     [[nodiscard]] int afterwards() const { return afterwards_; }
     [[nodiscard]] int openFindings() const { return openFindings_; }
+    [[nodiscard]] int checksToGo() const { return checksToGo_; } // of rounds that were begun
     [[nodiscard]] int steps() const { return steps_; }
     [[nodiscard]] int stepsToRefit() const { return stepsToRefit_; }
     [[nodiscard]] LineModel* photos() { return &photos_; }
@@ -80,6 +82,7 @@ private:
     QStringList bans_;
     int afterwards_{};
     int openFindings_{};
+    int checksToGo_{};
     int steps_{};
     int stepsToRefit_{};
     QString came_;

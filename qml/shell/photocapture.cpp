@@ -35,6 +35,7 @@ PhotoCapture::~PhotoCapture() {
 
 void PhotoCapture::componentComplete() {
     connect(session(), &ShopSession::diskFullChanged, this, &PhotoCapture::stateChanged);
+    connect(session(), &ShopSession::jobChanged, this, &PhotoCapture::showTaken);
     connect(this, &CameraHolder::released, this, [this] {
         const bool waits = !std::exchange(asked_, {}).isEmpty();
         if (!shots_.isEmpty())
@@ -165,6 +166,17 @@ void PhotoCapture::endTouch() {
     });
 }
 
+void PhotoCapture::showTaken() {
+    const auto job = session()->job();
+    std::vector<Line> lines;
+    for (const Line& line : lines_)
+        if (job == nullptr || text(job->id) != jobId_ ||
+            std::ranges::any_of(job->photos,
+                                [&line](const job::Photo& photo) { return text(photo.id) == line.id; }))
+            lines.push_back(line);
+    taken_.setLines(std::move(lines));
+}
+
 void PhotoCapture::keepFile(const QString& file) {
     keep(file, false);
 }
@@ -172,23 +184,22 @@ void PhotoCapture::keepFile(const QString& file) {
 void PhotoCapture::keep(const QString& file, bool ours) {
     ++busy_;
     emit stateChanged();
-    session()->keepPhoto(wanted(file, ours), {.undoText = tr("Photo saved"), .form = {}},
-                         [this, alive = QPointer(this)](const Entries& said) {
-                             if (alive == nullptr)
-                                 return;
-                             --busy_;
-                             emit stateChanged();
-                             if (!said || said->empty())
-                                 return;
-                             const auto& entry = said->front();
-                             auto lines = taken_.lines();
-                             lines.insert(lines.begin(),
-                                          {.id = text(entry.subject),
+    session()->keepPhoto(
+        wanted(file, ours), {.undoText = tr("Photo saved"), .form = {}},
+        [this, alive = QPointer(this)](const Entries& said) {
+            if (alive == nullptr)
+                return;
+            --busy_;
+            emit stateChanged();
+            if (!said || said->empty())
+                return;
+            const auto& entry = said->front();
+            lines_.insert(lines_.begin(), {.id = text(entry.subject),
                                            .title = tr("Photo"),
                                            .picture = session()->mediaUrl(text(journal::mediaNamed(entry)))});
-                             taken_.setLines(std::move(lines));
-                             emit kept(text(entry.subject));
-                         });
+            showTaken();
+            emit kept(text(entry.subject));
+        });
 }
 
 } // namespace undercowl::ui

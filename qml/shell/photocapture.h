@@ -56,6 +56,7 @@ private:
     void took(const QString& file);
     void endTouch(); // keeps the sharpest of those that were taken
     void keep(const QString& file, bool ours);
+    void showTaken(); // without those that were undone
     [[nodiscard]] PhotoToKeep wanted(const QString& file, bool ours) const;
 
     QString jobId_, purpose_, about_, note_;
@@ -64,8 +65,9 @@ private:
     QString first_;     // the file of this touch's first picture
     QStringList shots_; // of this touch, so far
     QElapsedTimer sinceTouch_, sinceAsked_;
-    bool another_{}; // is to be taken as soon as the camera is ready again
-    QTimer enough_;  // the camera does not get ready: what was taken is kept
+    bool another_{};          // is to be taken as soon as the camera is ready again
+    QTimer enough_;           // the camera does not get ready: what was taken is kept
+    std::vector<Line> lines_; // of all that were kept here
     LineModel taken_;
 };
 

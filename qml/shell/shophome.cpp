@@ -1,5 +1,6 @@
 #include "qml/shell/shophome.h"
 
+#include "qml/shell/draftpages.h"
 #include "qml/shell/words.h"
 
 #include <algorithm>
@@ -111,6 +112,18 @@ QString ShopHome::draftJob(const QString& form) const {
     const auto& waiting = session_->waitingDrafts();
     const auto draft = std::ranges::find(waiting, form, &WaitingDraft::form);
     return draft == waiting.end() ? QString() : text(draft->job);
+}
+
+QVariantMap ShopHome::draftPage(const QString& form) const {
+    QVariantMap way = ui::draftPage(form);
+    if (way.value(QStringLiteral("page")) == QLatin1String("MemoPage")) {
+        QVariantMap properties = way.value(QStringLiteral("properties")).toMap();
+        const auto line = std::ranges::find(drafts_.lines(), form, &Line::id);
+        properties.insert(QStringLiteral("machine"),
+                          line == drafts_.lines().end() ? QString() : line->detail);
+        way.insert(QStringLiteral("properties"), properties);
+    }
+    return way;
 }
 
 void ShopHome::discardDraft(const QString& form) {

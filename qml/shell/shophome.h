@@ -7,6 +7,7 @@
 
 #include <QObject>
 #include <QQmlParserStatus>
+#include <QVariantMap>
 #include <QtQml/qqmlregistration.h>
 
 namespace undercowl::ui {
@@ -46,6 +47,7 @@ public:
     [[nodiscard]] QString lastMachine() const;
 
     Q_INVOKABLE QString draftJob(const QString& form) const;
+    Q_INVOKABLE QVariantMap draftPage(const QString& form) const; // see draftpages.h
     Q_INVOKABLE void discardDraft(const QString& form);
 
 signals:

@@ -1,6 +1,7 @@
 // Keeps what was entered, or leaves it.
 //
-//   text   of the one that keeps
+//   text    of the one that keeps
+//   ready   whether there is anything to keep
 import QtQuick
 import Undercowl.Style
 
@@ -8,6 +9,7 @@ ThumbRow {
     id: root
 
     property string text: ""
+    property bool ready: true
 
     signal kept
     signal closed
@@ -22,6 +24,7 @@ ThumbRow {
     }
 
     ActionButton {
+        enabled: root.ready
         kind: ActionButton.Main
         lift: true
         text: root.text

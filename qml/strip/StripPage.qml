@@ -69,6 +69,7 @@ ShopPage {
     }
 
     aside: qsTr("step %1").arg(strip.number)
+    layered: panel !== ""
     title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Held by") : panel === "places" ? qsTr("Where it sits") : panel === "details" ? qsTr("For the refit") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
     footer: [
         StripActions {
@@ -95,12 +96,7 @@ ShopPage {
                     "done": () => root.next(),
                     "photo": () => root.takePhoto(),
                     "memo": () => root.memo(true),
-                    "back": () => {
-                        if (root.panel === "")
-                            root.leaves();
-                        else
-                            root.leavePanel();
-                    },
+                    "back": () => root.back(),
                     "undo": () => root.takeBack()
                 })
             page: root
@@ -112,6 +108,7 @@ ShopPage {
             onBag: number => root.hearBag(number)
         },
         StripEntryActions {
+            ready: root.panel !== "bag" || bag.text !== strip.bag
             text: root.panel === "bag" ? qsTr("Keep the bag") : root.panel === "hardware" ? qsTr("Add") : qsTr("Keep")
             visible: root.panel !== ""
             width: parent.width
@@ -126,6 +123,8 @@ ShopPage {
             }
         }
     ]
+    onClosesLayer: leavePanel()
+
     tools: [
         TalkTool {
             page: root

@@ -119,7 +119,7 @@ Column {
 
         label: qsTr("Note")
         lines: 2
-        placeholder: qsTr("to know when it goes on again")
+        placeholder: qsTr("spring hooked in the left hole")
         value: root.strip.note
         width: parent.width
 

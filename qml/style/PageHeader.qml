@@ -5,6 +5,7 @@
 //   canGoBack  whether the arrow is shown
 //   canLock    whether the button that locks the glass is shown; it has the same place on every page
 //   tools      children stand at the far end, such as IconButtons
+//   from, room, bar   where the title begins, how wide the place between arrow and tools is, how high these stand
 //   back()     the arrow was tapped; the one way to leave, as the system's back
 //   locks()    the glass is to be locked
 // Qt 6.4 cannot bind a component to the ids around it:
@@ -24,16 +25,17 @@ Item {
     readonly property real room: toolRow.x - (toolRow.width > 0 || canLock ? Theme.grid : Theme.margin) - from
     // Large words beside many tools would be parted: then they have a line of their own below.
     readonly property bool below: Theme.largeText && large.advanceWidth > room && room < 0.6 * width
-    // What the arrow and the tools stand in then.
-    readonly property real bar: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
-    readonly property real middle: (below ? bar : height) / 2
+    readonly property real middle: bar / 2
+    readonly property real bar: below ? row : height
+    // What the arrow and the tools stand in where the title is below.
+    readonly property real row: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
     readonly property bool stacked: aside !== "" && !below && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room
                                     && (small.advanceWidth <= room || small.advanceWidth > 1.8 * (room - remark.implicitWidth))
 
     signal back
     signal locks
 
-    implicitHeight: below ? bar + heading.implicitHeight + (aside === "" ? 0 : remark.implicitHeight) + Theme.grid
+    implicitHeight: below ? row + heading.implicitHeight + (aside === "" ? 0 : remark.implicitHeight) + Theme.grid
                           : Math.max(Theme.touch, Theme.icon + Theme.grid * 4, heading.implicitHeight + (stacked ? remark.implicitHeight : 0)) + Theme.grid * 2
     implicitWidth: Theme.liftKeyWidth * 3
 
@@ -64,7 +66,7 @@ Item {
         width: root.below ? root.width - 2 * Theme.margin
                           : root.room - (root.stacked || root.aside === "" ? 0 : remark.width + Theme.grid * 2)
         x: root.below ? Theme.margin : root.from
-        y: root.below ? root.bar : (root.height - height - (root.stacked ? remark.height : 0)) / 2
+        y: root.below ? root.row : (root.height - height - (root.stacked ? remark.height : 0)) / 2
     }
 
     TextMetrics {

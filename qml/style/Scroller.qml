@@ -2,6 +2,7 @@
 //
 //   spacing   between the children, which stand in a column
 //   content   the children
+//   reveal(item)   scrolls until the whole item is seen
 import QtQuick
 
 Flickable {
@@ -9,6 +10,14 @@ Flickable {
 
     property alias spacing: column.spacing
     default property alias content: column.data
+
+    function reveal(item: Item) {
+        const top = item.mapToItem(contentItem, 0, 0).y;
+        if (top < contentY)
+            contentY = Math.max(0, top - Theme.margin);
+        else if (top + item.height > contentY + height)
+            contentY = Math.max(0, Math.min(top - Theme.margin, contentHeight - height));
+    }
 
     boundsBehavior: Flickable.StopAtBounds
     clip: true

@@ -1,4 +1,4 @@
-// Says what was done and offers to undo it. The latest is in front; undoing it brings the one before back. It stays at
+// Says what was done and offers to undo it, on the little room that there is. The latest is in front; undoing it brings the one before back. It stays at
 // least 8 seconds, or until nextAction().
 //
 //   show(message, token)    token names what undo would take back; empty: nothing to undo
@@ -13,8 +13,8 @@ Item {
     id: root
 
     readonly property int count: entries.count
-    // Large words leave room for the button's icon alone.
-    readonly property bool large: Theme.largeText && width < Theme.readingWidth
+    // Little room leaves the button its icon alone.
+    readonly property bool tight: width < Theme.liftKeyWidth * 3 * Theme.textScale
     property string message: ""
     property string token: ""
 
@@ -57,7 +57,7 @@ Item {
 
     Accessible.name: message
     Accessible.role: Accessible.AlertMessage
-    implicitHeight: Math.max(Theme.touch, said.implicitHeight) + Theme.grid * 4
+    implicitHeight: Theme.touch + Theme.grid * 2
     implicitWidth: Theme.liftKeyWidth * 3
     visible: message !== ""
 
@@ -85,20 +85,25 @@ Item {
         id: said
 
         anchors.verticalCenter: parent.verticalCenter
-        elide: Text.ElideRight // reached by very large text alone: what was said stands on the page
-        maximumLineCount: root.large ? 4 : 6
+        elide: Text.ElideRight // what was said stands on the page
+        fontSizeMode: Text.Fit
+        height: root.height - Theme.grid
+        kind: Label.Aside
+        minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale)
         text: root.message
-        width: undoer.x - Theme.grid * 2 - x
-        x: Theme.margin
+        tone: Theme.ink
+        verticalAlignment: Text.AlignVCenter
+        width: undoer.x - Theme.grid - x
+        x: Theme.grid * 2
     }
 
     Loader {
         id: undoer
 
         anchors.right: parent.right
-        anchors.rightMargin: Theme.grid * 2
+        anchors.rightMargin: Theme.grid
         anchors.verticalCenter: parent.verticalCenter
-        sourceComponent: root.token === "" ? null : root.large ? asIcon : inWords
+        sourceComponent: root.token === "" ? null : root.tight ? asIcon : inWords
     }
 
     Component {

@@ -4,8 +4,9 @@
 //   quiet         the label is for screen readers alone: the placeholder tells the rest
 //   value         what the store holds; shown unless the user is typing another
 //   text          what the field shows now, with what the keyboard is still composing
-//   placeholder   an example, not the label
+//   placeholder   an example, not the label, and told to be one
 //   error         names the field's fault and the remedy; empty when all is well
+//   changed       it was typed otherwise since: the fault is not told any more
 //   hint          a quiet line below, hidden by an error
 //   mono          for frame numbers and part numbers
 //   inputHints, readOnly, fieldFocus
@@ -23,6 +24,8 @@ FocusScope {
     property string value: ""
     property alias placeholder: field.placeholderText
     property string error: ""
+    property bool changed: false
+    readonly property string fault: changed ? "" : error
     property string hint: ""
     property bool mono: false
     property alias inputHints: field.inputMethodHints
@@ -93,7 +96,7 @@ FocusScope {
         T.TextField {
             id: field
 
-            Accessible.description: root.error !== "" ? root.error : root.hint
+            Accessible.description: root.fault !== "" ? root.fault : root.hint
             Accessible.name: root.label
             activeFocusOnTab: true
             // Left alone it shows how its text begins.
@@ -112,8 +115,8 @@ FocusScope {
             width: parent.width
 
             background: Rectangle {
-                border.color: root.error !== "" ? Theme.stop : field.activeFocus ? Theme.act : Theme.line
-                border.width: field.activeFocus || root.error !== "" ? Theme.stroke : Theme.hairline
+                border.color: root.fault !== "" ? Theme.stop : field.activeFocus ? Theme.act : Theme.line
+                border.width: field.activeFocus || root.fault !== "" ? Theme.stroke : Theme.hairline
                 color: Theme.panel
                 radius: Theme.smallCorner
             }
@@ -139,7 +142,7 @@ FocusScope {
                 elide: Text.ElideRight
                 fontSizeMode: Text.HorizontalFit
                 minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale)
-                text: field.placeholderText
+                text: root.quiet || field.placeholderText === "" ? field.placeholderText : qsTr("e.g. %1").arg(field.placeholderText)
                 tone: Theme.quiet
                 verticalAlignment: Text.AlignVCenter
                 visible: field.text === "" && field.preeditText === ""
@@ -162,7 +165,7 @@ FocusScope {
         }
 
         RemedyLine {
-            error: root.error
+            error: root.fault
             hint: root.hint
             width: parent.width
         }

@@ -5,6 +5,7 @@
 //   text          what the field shows now, with what the keyboard is still composing
 //   placeholder   an example, not the label
 //   error         names the field's fault and the remedy; empty when all is well
+//   changed       it was typed otherwise since: the fault is not told any more
 //   hint          a quiet line below, hidden by an error
 //   mono          for frame numbers and part numbers
 //   inputHints, readOnly, fieldFocus, lines (how many are shown at least)
@@ -21,6 +22,8 @@ FocusScope {
     property string value: ""
     property alias placeholder: field.placeholderText
     property string error: ""
+    property bool changed: false
+    readonly property string fault: changed ? "" : error
     property string hint: ""
     property bool mono: false
     property int lines: 3
@@ -98,7 +101,7 @@ FocusScope {
         T.TextArea {
             id: field
 
-            Accessible.description: root.error !== "" ? root.error : root.hint
+            Accessible.description: root.fault !== "" ? root.fault : root.hint
             Accessible.name: root.label
             activeFocusOnTab: true
             color: Theme.ink
@@ -117,8 +120,8 @@ FocusScope {
             wrapMode: TextEdit.Wrap
 
             background: Rectangle {
-                border.color: root.error !== "" ? Theme.stop : field.activeFocus ? Theme.act : Theme.line
-                border.width: field.activeFocus || root.error !== "" ? Theme.stroke : Theme.hairline
+                border.color: root.fault !== "" ? Theme.stop : field.activeFocus ? Theme.act : Theme.line
+                border.width: field.activeFocus || root.fault !== "" ? Theme.stroke : Theme.hairline
                 color: Theme.panel
                 radius: Theme.smallCorner
             }
@@ -143,7 +146,7 @@ FocusScope {
                 anchors.fill: parent
                 anchors.leftMargin: field.leftPadding
                 anchors.rightMargin: field.rightPadding
-                text: field.placeholderText
+                text: field.placeholderText === "" ? "" : qsTr("e.g. %1").arg(field.placeholderText)
                 tone: Theme.quiet
                 anchors.topMargin: field.topPadding
                 visible: field.text === "" && field.preeditText === ""
@@ -165,7 +168,7 @@ FocusScope {
         }
 
         RemedyLine {
-            error: root.error
+            error: root.fault
             hint: root.hint
             width: parent.width
         }

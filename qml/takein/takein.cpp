@@ -155,7 +155,9 @@ QString TakeIn::frameHint(const QString& number) const {
     if (yes == nullptr || *yes)
         return typed.size() == 17 ? tr("Check digit fits.")
                                   : tr("Taken as an older number without check digit.");
-    QStringList words{tr("Read it again: %1").arg(calcWords(valid->text))};
+    // "no: position 9 should be 6": what is wrong with it.
+    QStringList words{
+        tr("Look at it once more: %1").arg(calcWords(valid->text).section(QStringLiteral(": "), 1))};
     for (const std::string& caution : outcome->cautions)
         words += calcWords(caution);
     return words.join(QStringLiteral("; "));

@@ -18,6 +18,7 @@ ShopPage {
     readonly property bool isFound: view.which === "as found"
     readonly property var shown: isFound ? view.found : view.should
 
+    layered: picking
     title: view.title
     aside: picking ? (isFound ? qsTr("as found") : qsTr("as it should be")) : ""
     tools: TalkTool {
@@ -91,6 +92,8 @@ ShopPage {
             onTriggered: root.picking = false
         }
     ]
+
+    onClosesLayer: picking = false
 
     PlaceView {
         id: view

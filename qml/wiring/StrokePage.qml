@@ -106,10 +106,13 @@ ShopPage {
         }
     ]
 
+    layered: picking
     tools: TalkTool {
         page: root
         visible: root.begun && !root.picking && root.listener !== null
     }
+
+    onClosesLayer: picking = false
 
     StrokeView {
         id: view

@@ -196,7 +196,8 @@ void GatheringView::describe(FormDraft* draft) {
     if (!counted || gathering.places < 1 || gathering.places > mostPlaces)
         errors[QStringLiteral("places")] = tr("Give the number of places, 1 to %1.").arg(mostPlaces);
     gathering.rows = value("rows").isEmpty() ? 1 : value("rows").toInt();
-    if (gathering.rows < 1 || gathering.rows > mostRows || gathering.rows > gathering.places)
+    const bool tooMany = !errors.contains(QStringLiteral("places")) && gathering.rows > gathering.places;
+    if (gathering.rows < 1 || gathering.rows > mostRows || tooMany)
         errors[QStringLiteral("rows")] = tr("Give the number of rows, 1 to %1.").arg(mostRows);
     setErrors(errors);
     if (!errors.isEmpty())

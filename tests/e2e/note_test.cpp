@@ -50,6 +50,7 @@ TEST_CASE("a photo is noted, the note outlives the app, and the photo is looked 
     hand.touch(QStringLiteral("Continue"));
     hand.sees(QStringLiteral("hose chafed"));
     hand.touch(QStringLiteral("Keep"));
+    hand.touch(QStringLiteral("Back"));
     hand.sees(QStringLiteral("In the shop"));
     const auto job = stored(phone.shop());
     REQUIRE(job.memos.size() == 1);

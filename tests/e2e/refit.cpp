@@ -107,7 +107,7 @@ void readBack(Hand& hand) {
             hand.picture(QStringLiteral("read-back-mismatch"));
             hand.touch(QStringLiteral("Look again"));
         }
-        hand.touch(QStringLiteral("Done"));
+        hand.touch(QStringLiteral("Matches"));
     }
     hand.sees(QStringLiteral("9 of 9 wires match"));
     hand.picture(QStringLiteral("read-back-end"));

@@ -175,6 +175,13 @@ private slots:
         finder.setKind(static_cast<int>(store::HitKind::Step) + 1);
         for (const Line& line : finder.hits()->lines())
             QCOMPARE(line.aside, finder.kinds()[finder.kind()]);
+        QCOMPARE(finder.pageOf(0).value(QStringLiteral("page")).toString(), QStringLiteral("StripPage"));
+        QVERIFY(!finder.pageOf(0)
+                     .value(QStringLiteral("properties"))
+                     .toMap()
+                     .value(QStringLiteral("step"))
+                     .toString()
+                     .isEmpty());
         finder.setMachine(QStringLiteral("nobody's"));
         QCOMPARE(finder.hits()->count(), 0);
         finder.setMachine({});

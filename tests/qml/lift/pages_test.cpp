@@ -1,11 +1,12 @@
 // Every page at the lift, loaded in the app's own window at three sizes: no complaint of the QML engine. With
 // UNDERCOWL_SHOTS=FOLDER each is saved as a picture, night and day, for looking at.
-#include "liftshop.h"
+#include "appwindow.h"
 
 #include "core/journal/rounds.h"
 #include "core/journal/saywork.h"
 
 #include "platform/camera/filecamera.h"
+#include "qml/shell/draftpages.h"
 #include "qml/shell/session.h"
 
 #include <QDir>
@@ -138,6 +139,59 @@ private slots:
                 QVERIFY2(complaints.isEmpty(), qPrintable(complaints.join(u'\n')));
                 QCOMPARE(picture.size(), size);
             }
+    }
+
+    void aDraftIsGoneOnWithWhereItWasTyped_data() {
+        QTest::addColumn<QString>("page");
+        const QString job = QString::fromStdString(shop_.job);
+        const QString step = QString::fromStdString(shop_.step);
+        const QString gathering = QString::fromStdString(shop_.gathering);
+        const auto row = [](const QString& form, const char* page) {
+            QTest::newRow(qPrintable(form)) << QString::fromLatin1(page);
+        };
+        row(QStringLiteral("approval/") + job, "ApprovalPage");
+        row(QStringLiteral("calc/bolt-torque"), "CalcPage");
+        row(QStringLiteral("cost/") + job, "CostPage");
+        row(QStringLiteral("eyes/") + job, "SecondEyesPage");
+        row(QStringLiteral("finding/%1/%2").arg(job, QString::fromStdString(finding_)), "FindingPage");
+        row(QStringLiteral("finding/%1/%2/stand").arg(job, QString::fromStdString(round_)), "FindingPage");
+        row(QStringLiteral("fluid/") + job, "ConsumablesPage");
+        row(QStringLiteral("functions/%1/after").arg(job), "FunctionsPage");
+        row(QStringLiteral("gathering/%1/%2").arg(job, gathering), "GatheringPage");
+        row(QStringLiteral("handover/") + job, "HandOverPage");
+        row(QStringLiteral("hold/%1/%2").arg(job, QString::fromStdString(shop_.task)), "TaskPage");
+        row(QStringLiteral("instrument/"), "InstrumentPage");
+        row(QStringLiteral("left-out/") + job, "AfterwardsPage");
+        row(QStringLiteral("memo/") + job, "JobPage");
+        row(QStringLiteral("memo/%1/%2").arg(job, step), "MemoPage");
+        row(QStringLiteral("needs/%1/%2").arg(job, step), "NeedsPage");
+        row(QStringLiteral("part/") + job, "PartsPage");
+        row(QStringLiteral("part/%1/%2").arg(job, QString::fromStdString(part_)), "PartPage");
+        row(QStringLiteral("proofs/") + job, "ProofsPage");
+        row(QStringLiteral("prove/") + job, "ProvePage");
+        row(QStringLiteral("reading/%1/%2").arg(job, step), "MeasurePage");
+        row(QStringLiteral("recheck/") + job, "RoadPage");
+        row(QStringLiteral("refusal/%1/%2").arg(job, QString::fromStdString(finding_)), "RefusalPage");
+        row(QStringLiteral("signature/") + job, "SignaturePage");
+        row(QStringLiteral("strip/%1/%2").arg(job, step), "StripPage");
+        row(QStringLiteral("stroke/%1/loom").arg(gathering), "StrokePage");
+        row(QStringLiteral("takein/new"), "TakeInPage");
+        row(QStringLiteral("takein/") + job, "TakeInPage");
+        row(QStringLiteral("of a newer version/") + job, "JobPage");
+    }
+
+    // Its page takes what it is opened with: an unknown property is complained of.
+    void aDraftIsGoneOnWithWhereItWasTyped() {
+        QFETCH(const QString, page);
+        const QVariantMap way = draftPage(QString::fromUtf8(QTest::currentDataTag()));
+        QCOMPARE(way.value(QStringLiteral("page")).toString(), page);
+        const auto session = shop_.session();
+        AppWindow app(*session);
+        complaints.clear();
+        const auto before = qInstallMessageHandler(listen);
+        app.show(page.toLatin1().constData(), way.value(QStringLiteral("properties")).toMap());
+        qInstallMessageHandler(before);
+        QVERIFY2(complaints.isEmpty(), qPrintable(complaints.join(u'\n')));
     }
 
     void initTestCase() {

@@ -135,6 +135,55 @@ private slots:
         QTRY_COMPARE(shop.stored().steps.size(), std::size_t{2});
     }
 
+    void theWayBackLeavesAPanelFirst() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("StripPage");
+        QVERIFY(app.touch(QStringLiteral("Bag")));
+        QTRY_VERIFY(app.label(QStringLiteral("Keep the bag")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Back")));
+        QTRY_VERIFY(app.button(QStringLiteral("Next step")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Bag")));
+        QTest::keyClick(&app.window(), Qt::Key_Escape);
+        QTRY_VERIFY(app.button(QStringLiteral("Next step")) != nullptr);
+        QTest::keyClick(&app.window(), Qt::Key_Escape);
+        QTRY_VERIFY(app.button(QStringLiteral("Next step")) == nullptr);
+    }
+
+    void whatIsWrongComesIntoView() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("TakeInPage");
+        auto* scroller = app.having("contentY");
+        QVERIFY(scroller != nullptr);
+        const double end = scroller->property("contentHeight").toDouble() - scroller->height();
+        QVERIFY(end > scroller->height());
+        scroller->setProperty("contentY", end);
+        QVERIFY(app.touch(QStringLiteral("Open the job")));
+        QTRY_VERIFY(scroller->property("contentY").toDouble() < end);
+        const QQuickItem* fault = app.label(QStringLiteral("Type why it is here, such as \"no lights\"."));
+        QVERIFY(fault != nullptr);
+        const double at = fault->mapToItem(scroller, {}).y();
+        QVERIFY2(at > 0 && at + fault->height() < scroller->height(), qPrintable(QString::number(at)));
+    }
+
+    void whatIsWrongIsNotToldAnyMoreOnceItIsTypedOtherwise() {
+        const LiftShop shop;
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("FindingPage");
+        auto* field = app.field(QStringLiteral("front brake hose cracked at the banjo"));
+        QVERIFY(field != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Keep")));
+        const auto fault = QStringLiteral("Type what was found, such as \"brake hose cracked\".");
+        QTRY_VERIFY(app.label(fault) != nullptr);
+        (void)app.touchAt(field->mapToScene({field->width() / 2, field->height() / 2}));
+        QTest::keyClick(&app.window(), 'x');
+        QTRY_VERIFY(app.label(fault) == nullptr);
+    }
+
     void theWiresAreReadBackByThumb() {
         const LiftShop shop;
         shop.answer();
@@ -143,7 +192,7 @@ private slots:
         app.show("ReadBackPage", of(shop));
         auto* view = app.view<ReadBackView>();
         QVERIFY(view != nullptr);
-        QVERIFY(app.touch(QStringLiteral("Done")));
+        QVERIFY(app.touch(QStringLiteral("Matches")));
         QTRY_COMPARE(view->index(), 1);
         QVERIFY(app.touch(QStringLiteral("Does not match")));
         QTRY_VERIFY(view->mismatch());
@@ -151,7 +200,7 @@ private slots:
         QVERIFY(app.touch(QStringLiteral("place 3")));
         QTRY_COMPARE(shop.stored().wireChecks.back().note, std::string("swapped with place 3"));
         QVERIFY(app.touch(QStringLiteral("Next one")));
-        QVERIFY(app.touch(QStringLiteral("Done")));
+        QVERIFY(app.touch(QStringLiteral("Matches")));
         QTRY_VERIFY(view->over());
         QCOMPARE(view->matching(), 2);
         QCOMPARE(view->failing(), 1);
@@ -181,7 +230,7 @@ private slots:
         QVERIFY(app.speaker().slownesses.back() > app.speaker().slownesses.front());
         QVERIFY(!session->setting(QStringLiteral("slowness")).isEmpty());
         // Done speaks the next one by itself, with the warning of its twin.
-        QVERIFY(app.touch(QStringLiteral("Done")));
+        QVERIFY(app.touch(QStringLiteral("Matches")));
         QTRY_COMPARE(said.back(), QStringLiteral("place two, grey, careful, it looks like place three"));
         QVERIFY(app.speaker().speaking());
         const qsizetype count = said.size();
@@ -268,8 +317,16 @@ private slots:
         const auto session = shop.session();
         AppWindow app(*session);
         app.show("RefitPage");
+        const QQuickItem* below = app.button(QStringLiteral("Refitted"));
+        QVERIFY(below != nullptr);
+        const QPointF before = below->mapToScene({});
         QVERIFY(app.touch(QStringLiteral("Refitted")));
         QTRY_VERIFY(job::findStep(shop.stored(), shop.lastStep)->refitted.has_value());
+        // A second touch on the same place meets the same button.
+        QTRY_VERIFY(app.button(QStringLiteral("Undo")) != nullptr);
+        below = app.button(QStringLiteral("Refitted"));
+        QVERIFY(below != nullptr);
+        QCOMPARE(below->mapToScene({}), before);
         QVERIFY(app.touch(QStringLiteral("Undo")));
         QTRY_VERIFY(!job::findStep(shop.stored(), shop.lastStep)->refitted.has_value());
     }
