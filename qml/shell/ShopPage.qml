@@ -19,8 +19,8 @@
 //   closesLayer()   it is to be taken away
 //   refuses()                 what was said could not be taken: the window shows it at its edge
 //   leaving()                 about to go: pages commit what is being typed
-// Qt 6.4 cannot bind a component to the ids around it:
-// qmllint disable unqualified
+// Qt 6.4 cannot bind a component to the ids around it, knows no Qt.callLater:
+// qmllint disable unqualified type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -43,7 +43,7 @@ FocusScope {
     property alias tools: header.tools
     property alias footer: ways.data
     property alias scroller: page
-    readonly property rect titleRoom: Qt.rect(header.from, 0, header.room, header.bar)
+    readonly property rect titleRoom: header.titleRoom
     readonly property Item voiceSlot: voice
     readonly property bool beside: width >= Theme.besideFrom && (ways.visibleChildren.length > 0 || voice.visibleChildren.length > 0 || Glass.locked)
     readonly property real hand: Theme.handWidth(width)

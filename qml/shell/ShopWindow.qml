@@ -179,7 +179,7 @@ AppWindow {
     UndoLine {
         readonly property rect room: (stack.currentItem as ShopPage)?.titleRoom ?? Qt.rect(0, 0, 0, 0)
 
-        height: room.height
+        height: Math.max(room.height, implicitHeight)
         session: root.session
         width: room.width
         x: stack.x + room.x

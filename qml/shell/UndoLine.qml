@@ -11,6 +11,8 @@ Item {
 
     required property ShopSession session
 
+    implicitHeight: loader.item?.implicitHeight ?? 0
+
     Loader {
         id: loader
 

@@ -5,7 +5,7 @@
 //   canGoBack  whether the arrow is shown
 //   canLock    whether the button that locks the glass is shown; it has the same place on every page
 //   tools      children stand at the far end, such as IconButtons
-//   from, room, bar   where the title begins, how wide the place between arrow and tools is, how high these stand
+//   titleRoom  the place of the title
 //   back()     the arrow was tapped; the one way to leave, as the system's back
 //   locks()    the glass is to be locked
 // Qt 6.4 cannot bind a component to the ids around it:
@@ -25,8 +25,9 @@ Item {
     readonly property real room: toolRow.x - (toolRow.width > 0 || canLock ? Theme.grid : Theme.margin) - from
     // Large words beside many tools would be parted: then they have a line of their own below.
     readonly property bool below: Theme.largeText && large.advanceWidth > room && room < 0.6 * width
-    readonly property real middle: bar / 2
-    readonly property real bar: below ? row : height
+    readonly property real middle: (below ? row : height) / 2
+    readonly property rect titleRoom: below ? Qt.rect(Theme.margin, row, width - 2 * Theme.margin, height - row)
+                                            : Qt.rect(from, 0, room, height)
     // What the arrow and the tools stand in where the title is below.
     readonly property real row: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
     readonly property bool stacked: aside !== "" && !below && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room

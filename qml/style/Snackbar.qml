@@ -57,7 +57,7 @@ Item {
 
     Accessible.name: message
     Accessible.role: Accessible.AlertMessage
-    implicitHeight: Theme.touch + Theme.grid * 2
+    implicitHeight: Math.max(Theme.touch, undoer.height)
     implicitWidth: Theme.liftKeyWidth * 3
     visible: message !== ""
 
@@ -85,11 +85,13 @@ Item {
         id: said
 
         anchors.verticalCenter: parent.verticalCenter
-        elide: Text.ElideRight // what was said stands on the page
+        elide: Text.ElideRight
+        // Among the tools of the head there is little room: what was said stands on the page in the size that is wanted.
+        font.pixelSize: root.tight ? Theme.asideSize / Theme.textScale : Theme.asideSize
         fontSizeMode: Text.Fit
         height: root.height - Theme.grid
         kind: Label.Aside
-        minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale)
+        minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale * 0.8)
         text: root.message
         tone: Theme.ink
         verticalAlignment: Text.AlignVCenter

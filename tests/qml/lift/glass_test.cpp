@@ -193,14 +193,14 @@ private slots:
         touch().release(0, at, &window).stationary(1).stationary(2);
         touch().release(1, at, &window).release(2, at, &window);
         QTest::qWait(50);
-        QVERIFY(lift.app->button(QStringLiteral("Keep the bag")) == nullptr);
+        QVERIFY(lift.app->label(QStringLiteral("Keep the bag")) == nullptr);
         // Two are a pinch: the first still counts.
         touch().press(0, at, &window);
         touch().stationary(0).press(1, QPoint(20, 300), &window);
         QTest::qWait(20);
         touch().release(0, at, &window).stationary(1);
         touch().release(1, QPoint(20, 300), &window);
-        QTRY_VERIFY(lift.app->button(QStringLiteral("Keep the bag")) != nullptr);
+        QTRY_VERIFY(lift.app->label(QStringLiteral("Keep the bag")) != nullptr);
     }
 
     void aLargeContactIsAPalm() {
@@ -239,10 +239,10 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(lift.edge(0.5) != day, 5000);
         QVERIFY(lift.app->touchAt(bag));
         QTRY_COMPARE(lift.edge(0.5), day);
-        QVERIFY(lift.app->button(QStringLiteral("Keep the bag")) == nullptr);
+        QVERIFY(lift.app->label(QStringLiteral("Keep the bag")) == nullptr);
         QTest::qWait(350);
         QVERIFY(lift.app->touchAt(bag));
-        QTRY_VERIFY(lift.app->button(QStringLiteral("Keep the bag")) != nullptr);
+        QTRY_VERIFY(lift.app->label(QStringLiteral("Keep the bag")) != nullptr);
         // By voice it wakes as well, and obeys at once.
         QTRY_VERIFY_WITH_TIMEOUT(lift.edge(0.5) != day, 5000);
         lift.app->listener().say("bag one two");
