@@ -26,7 +26,7 @@ Item {
     // Large words beside many tools would be parted: then they have a line of their own below.
     readonly property bool below: Theme.largeText && large.advanceWidth > room && room < 0.6 * width
     readonly property real middle: (below ? row : height) / 2
-    readonly property rect titleRoom: below ? Qt.rect(Theme.margin, row, width - 2 * Theme.margin, height - row)
+    readonly property rect titleRoom: below ? Qt.rect(Theme.margin, row + Theme.grid, width - 2 * Theme.margin, height - row)
                                             : Qt.rect(from, 0, room, height)
     // What the arrow and the tools stand in where the title is below.
     readonly property real row: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
