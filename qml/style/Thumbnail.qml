@@ -25,9 +25,6 @@ Rectangle {
     color: picture.status === Image.Ready ? "transparent" : Theme.raised
     implicitHeight: Theme.touch
     implicitWidth: height * 4 / 3
-    // Drawn as 1 is, but not taken for something that hides what lies under it: without a graphics chip the hole of each photo
-    // would be cut out of all that is drawn below, which takes longer than to draw below the photos too.
-    opacity: 0.999
 
     Image {
         id: picture
@@ -36,6 +33,9 @@ Rectangle {
         asynchronous: true
         autoTransform: true
         fillMode: Image.PreserveAspectCrop
+        // Drawn as 1 is, but not taken for something that hides what lies under it: without a graphics chip the hole of each
+        // photo would be cut out of all that is drawn below, which takes longer than to draw below the photos too.
+        opacity: 0.999
         source: root.source
         sourceSize.height: height * Screen.devicePixelRatio
         sourceSize.width: width * Screen.devicePixelRatio
