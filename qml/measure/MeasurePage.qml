@@ -131,6 +131,7 @@ ShopPage {
 
         draft: draft
         measure: measure
+        targeting: !root.cramped || measure.verdict === ""
         visible: root.entering
         width: parent.width
     }
@@ -164,7 +165,7 @@ ShopPage {
 
     Label {
         kind: Label.Aside
-        text: measure.targetSource
+        text: [measure.target, measure.targetSource].filter(word => word !== "").join(", ")
         visible: root.entering && text !== ""
         width: parent.width
     }

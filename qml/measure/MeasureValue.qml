@@ -10,6 +10,7 @@ Column {
 
     required property FormDraft draft
     required property MeasureView measure
+    property bool targeting: true // the target is shown: on a small screen it makes room for the verdict
 
     function press(key: string) {
         value.press(key);
@@ -56,7 +57,7 @@ Column {
     Label {
         kind: Label.Title
         text: root.measure.target
-        visible: text !== ""
+        visible: root.targeting && text !== ""
         width: parent.width
     }
 
