@@ -32,7 +32,7 @@ void check(Job& job, int number, MatchOutcome outcome, wiring::Half half = wirin
     job.wireChecks.push_back({"g", {half, number, 1}, outcome, {}, "", {}});
 }
 
-ToProve proofOf(const Job& job) {
+ToProve wiresProofOf(const Job& job) {
     for (const ToProve& each : toProve(job))
         if (each.kind == ProofKind::Wires)
             return each;
@@ -48,8 +48,8 @@ TEST_CASE("Wires that do not match and wires that were skipped outweigh the word
         check(job, number, MatchOutcome::Matches);
     check(job, 5, MatchOutcome::DoesNotMatch);
     job.proofs = {{"g", "wires", false, "", {}}};
-    CHECK(proofOf(job).state == ToProve::State::Open);
-    CHECK(againstText(proofOf(job)) == "place 5 does not match; not read back: place 2");
+    CHECK(wiresProofOf(job).state == ToProve::State::Open);
+    CHECK(againstText(wiresProofOf(job)) == "place 5 does not match; not read back: place 2");
     CHECK_FALSE(mayLeave(job));
     bool named = false;
     for (const Against& against : againstLeaving(job))
@@ -63,30 +63,30 @@ TEST_CASE("Wires that do not match and wires that were skipped outweigh the word
     CHECK(named);
     // Deliberately left out for a reason, as other proofs are.
     job.proofs = {{"g", "wires", true, "new plug comes on Friday", {}}};
-    CHECK(proofOf(job).state == ToProve::State::LeftOut);
+    CHECK(wiresProofOf(job).state == ToProve::State::LeftOut);
     // Put right and read back.
     job.proofs.clear();
     job.wireChecks.back().outcome = MatchOutcome::Matches;
-    CHECK(proofOf(job).state == ToProve::State::Open);
+    CHECK(wiresProofOf(job).state == ToProve::State::Open);
     check(job, 2, MatchOutcome::Matches);
-    CHECK(proofOf(job).state == ToProve::State::Proved);
+    CHECK(wiresProofOf(job).state == ToProve::State::Proved);
     CHECK(unreadGatherings(job, job.steps[0]).empty());
 }
 
 TEST_CASE("The loom's half is read back; the unit's counts where it alone is known, or does not match") {
     Job job = jobWith(2, wiring::Half::Unit);
-    CHECK(againstText(proofOf(job)) == "not read back: places 1, 2");
+    CHECK(againstText(wiresProofOf(job)) == "not read back: places 1, 2");
     CHECK(unreadGatherings(job, job.steps[0]).size() == 1);
     job.gatherings[0].at({wiring::Half::Loom, 1, 1}).answer(wiring::Answer::AsFound) = wiring::PlaceAnswer{};
     check(job, 1, MatchOutcome::Matches);
-    CHECK(proofOf(job).state == ToProve::State::Proved);
+    CHECK(wiresProofOf(job).state == ToProve::State::Proved);
     check(job, 2, MatchOutcome::DoesNotMatch, wiring::Half::Unit);
-    CHECK(againstText(proofOf(job)) == "place 2, unit half, does not match");
+    CHECK(againstText(wiresProofOf(job)) == "place 2, unit half, does not match");
 }
 
 TEST_CASE("A map without wires can be said proved, and proves nothing by itself") {
     Job job = jobWith(0);
-    CHECK(proofOf(job).state == ToProve::State::Open);
+    CHECK(wiresProofOf(job).state == ToProve::State::Open);
     job.proofs = {{"g", "wires", false, "one plug, cannot be swapped", {}}};
-    CHECK(proofOf(job).state == ToProve::State::Proved);
+    CHECK(wiresProofOf(job).state == ToProve::State::Proved);
 }
