@@ -107,6 +107,16 @@ tl::expected<job::Reading, Exit> readingOf(const Context& context, OpenedJob& op
     return reading;
 }
 
+// Whether the step's torque is proved once that is read: within limits that do not hold it is not.
+bool shows(job::Job job, const job::ToProve& proof, const job::Reading& reading) {
+    job.readings.push_back(reading);
+    const auto all = job::toProve(job);
+    return std::ranges::any_of(all, [&](const job::ToProve& each) {
+        return each.subject == proof.subject && each.what == proof.what &&
+               each.state == job::ToProve::State::Proved;
+    });
+}
+
 Exit prove(const Context& context, Wanted wanted) {
     if (!wanted.read.empty())
         wanted.reading.measured = {wanted.read};
@@ -144,7 +154,8 @@ Exit prove(const Context& context, Wanted wanted) {
         if (!reading)
             return reading.error();
         verdict = reading->verdict;
-        proves = proof.kind == job::ProofKind::Torque ? verdict == "within" : verdict != "outside";
+        proves =
+            proof.kind == job::ProofKind::Torque ? shows(opened->job, proof, *reading) : verdict != "outside";
         drafts.push_back(journal::readingTaken(opened->job.id, *reading));
     }
     // A torque is proved by its reading alone; what was read outside its limits proves nothing.

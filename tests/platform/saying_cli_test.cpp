@@ -64,19 +64,30 @@ TEST_CASE("a torque is proved by its reading, and not by one outside its limits"
     const json torque = shop.proof("2026-030", "open", "torque");
     REQUIRE(torque.is_object());
     const std::string number = std::to_string(torque.at("number").get<int>());
+    // Said by a touch it is not, and within limits that do not hold its torque it is not either.
+    CHECK(shop.say("job prove 2026-030 " + number).exit == 2);
+    const Ran other = shop.say("job prove 2026-030 " + number +
+                               " --reading '60 N.m' --low '55 N.m' --high 65 --uncertainty '2 N.m'");
+    CHECK(other.exit == 1);
+    CHECK(shop.numbered("2026-030", torque.at("number")).at("state") == "open");
+    // Without limits it is held against the step.
+    const Ran plain =
+        shop.say("job prove 2026-030 " + number + " --reading '60 N.m' --instrument torque-wrench-100");
+    CHECK(plain.exit == 1);
+    CHECK_THAT(plain.out, Contains("outside"));
     const Ran outside = shop.say("job prove 2026-030 " + number +
-                                 " --reading '40 N.m' --low '55 N.m' --high 65 --uncertainty '2 N.m'");
+                                 " --reading '40 N.m' --low '75 N.m' --high 85 --uncertainty '2 N.m'");
     INFO(outside.err);
     CHECK(outside.exit == 1);
     CHECK_THAT(outside.out, Contains("open: ") && Contains("outside"));
     CHECK(shop.numbered("2026-030", torque.at("number")).at("state") == "open");
     const Ran within = shop.say("job prove 2026-030 " + number +
-                                " --reading '60 N.m' --low '55 N.m' --high 65 --uncertainty '2 N.m'");
+                                " --reading '80 N.m' --low '75 N.m' --high 85 --uncertainty '2 N.m'");
     CHECK(within.exit == 0);
     CHECK(shop.numbered("2026-030", torque.at("number")).at("state") == "proved");
     const auto readings = shop.say("job show 2026-030 --json").json().at("readings");
     const auto& last = readings.at(readings.size() - 1);
-    CHECK(last.at("value") == "60");
+    CHECK(last.at("value") == "80");
     CHECK(last.at("high").dump().find("N.m") != std::string::npos); // the unit of the reading
     CHECK(last.at("verdict") == "within");
     CHECK(shop.say("job prove 2026-030 " + number + " --reading '60 furlongs'").exit == 2);
