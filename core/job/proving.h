@@ -33,8 +33,8 @@ struct ToProve {
     enum class State : std::uint8_t { Open, Proved, LeftOut } state{};
     std::string note;       // how, or why it was left out
     std::string secondedBy; // empty: nobody
-    // What was seen that contradicts it. While there is any it is not proved, whatever was said; it can only be
-    // left out for a reason.
+    // What was seen that contradicts it. While there is any it is not proved, whatever was said; it can only
+    // be left out for a reason.
     std::vector<Message> against;
     bool needsHow{}; // it can be said proved only with words on how: a torque that was not read
 };

@@ -1,3 +1,4 @@
+// More than 400 lines: how high each block comes out decides where the next page begins.
 #include "platform/linux/paper.h"
 
 #include <QAbstractTextDocumentLayout>

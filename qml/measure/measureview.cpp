@@ -1,3 +1,4 @@
+// More than 400 lines: value, limits and instrument of one reading decide one another.
 #include "qml/measure/measureview.h"
 
 #include "core/job/torque.h"

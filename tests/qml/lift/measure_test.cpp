@@ -1,4 +1,5 @@
 // Measuring over a real store: verdicts, repeated readings, units, proposals, and the shop's instruments.
+// More than 400 lines: the cases share the shop, its wrench and the step whose torque is read.
 #include "liftshop.h"
 
 #include "core/handover/record.h"
