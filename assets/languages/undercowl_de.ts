@@ -10510,7 +10510,7 @@
     </message>
     <message>
         <source>kicks over, front brake holds</source>
-        <translation>springt auf Kick an, Vorderbremse hält</translation>
+        <translation>springt an, Vorderbremse hält</translation>
     </message>
     <message>
         <source>What does not work</source>

@@ -6277,7 +6277,7 @@
     </message>
     <message>
         <source>front brake hose cracked at the banjo</source>
-        <translation>latiguillo delantero agrietado en el racor</translation>
+        <translation>latiguillo delantero agrietado</translation>
     </message>
     <message>
         <source>How serious</source>
@@ -10074,7 +10074,7 @@
     </message>
     <message>
         <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
-        <translation>tensor 7 vueltas hacia fuera, marca a las 2</translation>
+        <translation>7 vueltas fuera, marca a las 2</translation>
     </message>
     <message>
         <source>Fluid let out, and how much</source>
@@ -10510,7 +10510,7 @@
     </message>
     <message>
         <source>kicks over, front brake holds</source>
-        <translation>arranca a pedal, el freno delantero aguanta</translation>
+        <translation>arranca, el freno delantero aguanta</translation>
     </message>
     <message>
         <source>What does not work</source>

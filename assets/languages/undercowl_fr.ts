@@ -10066,7 +10066,7 @@
     </message>
     <message>
         <source>tap, upper nipple; carburettor, right</source>
-        <translation>robinet en haut&#xa0;; carburateur à droite</translation>
+        <translation>robinet haut&#xa0;; carburateur droit</translation>
     </message>
     <message>
         <source>Adjustment as found: turns, marks, shims</source>

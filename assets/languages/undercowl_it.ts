@@ -6277,7 +6277,7 @@
     </message>
     <message>
         <source>front brake hose cracked at the banjo</source>
-        <translation>tubo freno anteriore screpolato al raccordo</translation>
+        <translation>tubo freno anteriore screpolato</translation>
     </message>
     <message>
         <source>How serious</source>
@@ -10074,7 +10074,7 @@
     </message>
     <message>
         <source>adjuster 7 turns out, mark at 2 o&apos;clock</source>
-        <translation>registro svitato di 7 giri, segno a ore 2</translation>
+        <translation>svitato 7 giri, segno a ore 2</translation>
     </message>
     <message>
         <source>Fluid let out, and how much</source>
@@ -10510,7 +10510,7 @@
     </message>
     <message>
         <source>kicks over, front brake holds</source>
-        <translation>parte a pedivella, il freno anteriore tiene</translation>
+        <translation>parte, il freno anteriore tiene</translation>
     </message>
     <message>
         <source>What does not work</source>

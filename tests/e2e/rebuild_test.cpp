@@ -36,14 +36,14 @@ void keepMemo(Hand& hand) {
 void measure(Hand& hand) {
     hand.touch(QStringLiteral("Measure"));
     hand.touch(QStringLiteral("What is measured?"));
-    hand.type(QStringLiteral("What was measured"), QStringLiteral("rear axle nut"));
+    hand.type(QStringLiteral("What was measured"), QStringLiteral("rear axle nut, torque"));
     hand.touch(QStringLiteral("To the value"));
     for (const char* key : {"1", "1", "5"})
         hand.touch(QString::fromLatin1(key));
     hand.picture(QStringLiteral("measure"));
     hand.touch(QStringLiteral("Keep"));
     hand.touch(QStringLiteral("Readings so far"));
-    hand.sees(QStringLiteral("rear axle nut"));
+    hand.sees(QStringLiteral("rear axle nut, torque"));
     hand.touch(QStringLiteral("Back"));
     hand.touch(QStringLiteral("Back"));
 }

@@ -60,6 +60,9 @@ void proveAll(Hand& hand) {
     hand.sees(QStringLiteral("tightened to the torque and read"));
     hand.picture(QStringLiteral("prove"));
     hand.touch(QStringLiteral("Proved"));
+    hand.sees(QStringLiteral("No reading shows the torque"));
+    hand.type(QStringLiteral("How, or why it is left out"), QStringLiteral("wrench set to 9.3, it clicked"));
+    hand.touch(QStringLiteral("Proved"));
     hand.sees(QStringLiteral("Everything that was disturbed is proved, or left out for a reason."));
     hand.picture(QStringLiteral("proved"));
     hand.touch(QStringLiteral("Back"));
