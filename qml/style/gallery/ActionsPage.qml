@@ -158,6 +158,25 @@ Scroller {
         }
     }
 
+    ThumbRow {
+        id: thumb
+
+        width: parent.width
+
+        ActionButton {
+            lift: true
+            text: "Again"
+            width: (thumb.width - thumb.spacing) / 3
+        }
+
+        ActionButton {
+            kind: ActionButton.Main
+            lift: true
+            text: "Keep"
+            width: (thumb.width - thumb.spacing) * 2 / 3
+        }
+    }
+
     SectionHeader {
         aside: "57"
         text: "Icons"
