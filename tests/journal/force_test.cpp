@@ -40,8 +40,8 @@ TEST_CASE("Where two corrections meet, the later one holds") {
     Ledger ledger;
     const auto first = ledger.add(stepStripped("j", stripStep("s", "a"))).id;
     ledger.add(stepStripped("j", stripStep("s", "b"), first), "device-b");
-    const auto third = ledger.add(stepStripped("j", stripStep("s", "c"), first), "device-c").id;
-    CHECK(inForceIds(ledger) == std::vector{third});
+    const auto latest = ledger.add(stepStripped("j", stripStep("s", "c"), first), "device-c").id;
+    CHECK(inForceIds(ledger) == std::vector{latest});
 }
 
 TEST_CASE("A correction of a correction stands where the first one stood") {
