@@ -5949,7 +5949,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; has more than one digit behind the mark, and an odometer has at most one: type %2 if that is meant, or %3</source>
-        <translation>« %1 » a plus d’un chiffre après le signe, et un compteur en a au plus un : tapez %2 si c’est ce qui est voulu, ou %3</translation>
+        <translation>«&#xa0;%1&#xa0;» a plus d’un chiffre après le signe, et un compteur en a au plus un&#xa0;: tapez %2 si c’est ce qui est voulu, ou %3</translation>
     </message>
     <message>
         <source>%1 in the step, ± %2 % as of a wrench by ISO 6789-1</source>
@@ -5957,35 +5957,35 @@
     </message>
     <message>
         <source>one of the readings is outside: %1</source>
-        <translation>une des lectures est hors limite : %1</translation>
+        <translation>une des lectures est hors limite&#xa0;: %1</translation>
     </message>
     <message>
         <source>no instrument was named: 10 % of the reading, k = 2</source>
-        <translation>aucun instrument nommé : 10 % de la lecture, k = 2</translation>
+        <translation>aucun instrument nommé&#xa0;: 10 % de la lecture, k = 2</translation>
     </message>
     <message>
         <source>the instrument is not known: name it, or measure again with a known one</source>
-        <translation>l’instrument n’est pas connu : nommez-le, ou mesurez de nouveau avec un instrument connu</translation>
+        <translation>l’instrument n’est pas connu&#xa0;: nommez-le, ou mesurez de nouveau avec un instrument connu</translation>
     </message>
     <message>
         <source>%1: read %2, to be %3</source>
-        <translation>%1 : lu %2, prescrit %3</translation>
+        <translation>%1&#xa0;: lu %2, prescrit %3</translation>
     </message>
     <message>
         <source>measured outside its limit: %1, %2</source>
-        <translation>mesuré hors limite : %1, %2</translation>
+        <translation>mesuré hors limite&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>not proved: %1. %2</source>
-        <translation>pas prouvé : %1. %2</translation>
+        <translation>pas prouvé&#xa0;: %1. %2</translation>
     </message>
     <message>
         <source>not read back: place %1</source>
-        <translation>non relu : voie %1</translation>
+        <translation>non relu&#xa0;: voie %1</translation>
     </message>
     <message>
         <source>not read back: places %1</source>
-        <translation>non relus : voies %1</translation>
+        <translation>non relus&#xa0;: voies %1</translation>
     </message>
     <message>
         <source>place %1 does not match</source>
@@ -5997,7 +5997,7 @@
     </message>
     <message>
         <source>too close to its limit to call: %1, %2</source>
-        <translation>trop près de la limite pour trancher : %1, %2</translation>
+        <translation>trop près de la limite pour trancher&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>%1; %2</source>
@@ -6658,8 +6658,8 @@
         <source>Not yet: %n to see to above</source>
         <comment>what stops it</comment>
         <translation>
-            <numerusform>Pas encore : %n à régler ci-dessus</numerusform>
-            <numerusform>Pas encore : %n à régler ci-dessus</numerusform>
+            <numerusform>Pas encore&#xa0;: %n à régler ci-dessus</numerusform>
+            <numerusform>Pas encore&#xa0;: %n à régler ci-dessus</numerusform>
         </translation>
     </message>
     <message>
@@ -6668,7 +6668,7 @@
     </message>
     <message>
         <source>More was said since these files were made: make them again.</source>
-        <translation>Depuis ces fichiers, autre chose a été dit : refaites-les.</translation>
+        <translation>Depuis ces fichiers, autre chose a été dit&#xa0;: refaites-les.</translation>
     </message>
     <message>
         <source>not signed yet</source>
@@ -7312,11 +7312,11 @@
     </message>
     <message>
         <source>These do not match. Put them right and read them back again:</source>
-        <translation>Ceux-ci ne correspondent pas. Remettez-les en ordre et relisez-les :</translation>
+        <translation>Ceux-ci ne correspondent pas. Remettez-les en ordre et relisez-les&#xa0;:</translation>
     </message>
     <message>
         <source>These were not read back:</source>
-        <translation>Ceux-ci n’ont pas été relus :</translation>
+        <translation>Ceux-ci n’ont pas été relus&#xa0;:</translation>
     </message>
 </context>
 <context>
@@ -7516,7 +7516,7 @@
     </message>
     <message>
         <source>&quot;At least&quot; %1 is above &quot;At most&quot; %2, so that no value fits: change one of the two.</source>
-        <translation>« Au moins » %1 est au-dessus de « Au plus » %2, aucune valeur ne convient : changez l’un des deux.</translation>
+        <translation>«&#xa0;Au moins&#xa0;» %1 est au-dessus de «&#xa0;Au plus&#xa0;» %2, aucune valeur ne convient&#xa0;: changez l’un des deux.</translation>
     </message>
 </context>
 <context>
@@ -8350,11 +8350,11 @@
     </message>
     <message>
         <source>These do not match. Put them right and read them back again:</source>
-        <translation>Ceux-ci ne correspondent pas. Remettez-les en ordre et relisez-les :</translation>
+        <translation>Ceux-ci ne correspondent pas. Remettez-les en ordre et relisez-les&#xa0;:</translation>
     </message>
     <message>
         <source>These were not read back:</source>
-        <translation>Ceux-ci n’ont pas été relus :</translation>
+        <translation>Ceux-ci n’ont pas été relus&#xa0;:</translation>
     </message>
 </context>
 <context>
@@ -9078,7 +9078,7 @@
     </message>
     <message>
         <source>☒ not proved: %1</source>
-        <translation>☒ pas prouvé : %1</translation>
+        <translation>☒ pas prouvé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -11822,7 +11822,7 @@
     </message>
     <message>
         <source>Wire does not match: %1, place %2</source>
-        <translation>Le fil ne correspond pas : %1, voie %2</translation>
+        <translation>Le fil ne correspond pas&#xa0;: %1, voie %2</translation>
     </message>
 </context>
 <context>
@@ -12158,7 +12158,7 @@
     </message>
     <message>
         <source>The step has several torques: choose below which one is measured.</source>
-        <translation>L’étape a plusieurs couples : choisissez ci-dessous lequel est mesuré.</translation>
+        <translation>L’étape a plusieurs couples&#xa0;: choisissez ci-dessous lequel est mesuré.</translation>
     </message>
     <message>
         <source>to be %1</source>
@@ -12170,11 +12170,11 @@
     </message>
     <message>
         <source>One reading stands for all %1: keep the one that is furthest off, or take each with Again.</source>
-        <translation>Une lecture vaut pour les %1 : gardez la plus éloignée, ou prenez chacune avec « Encore ».</translation>
+        <translation>Une lecture vaut pour les %1&#xa0;: gardez la plus éloignée, ou prenez chacune avec «&#xa0;Encore&#xa0;».</translation>
     </message>
     <message>
         <source>as read; the instrument is not known, taken to be within %1: %2</source>
-        <translation>comme lu ; l’instrument n’est pas connu, supposé à %1 près : %2</translation>
+        <translation>comme lu ; l’instrument n’est pas connu, supposé à %1 près&#xa0;: %2</translation>
     </message>
     <message>
         <source>Choose the unit that this was measured in.</source>
@@ -12493,11 +12493,11 @@
     </message>
     <message>
         <source>Not proved while this stands: %1. Put it right, or type why it is left out.</source>
-        <translation>Pas prouvé tant que cela reste : %1. Remettez en ordre, ou tapez pourquoi c’est omis.</translation>
+        <translation>Pas prouvé tant que cela reste&#xa0;: %1. Remettez en ordre, ou tapez pourquoi c’est omis.</translation>
     </message>
     <message>
         <source>No reading shows the torque: measure it, or type how it was tightened.</source>
-        <translation>Aucune lecture ne montre le couple : mesurez, ou tapez comment c’est serré.</translation>
+        <translation>Aucune lecture ne montre le couple&#xa0;: mesurez, ou tapez comment c’est serré.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "core/job/text.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 
@@ -88,6 +89,13 @@ constexpr std::array usual{
     Told{Dimension::Voltage, "bater\u00eda"}, Told{Dimension::GaugePressure, "tyre"},
 };
 
+// Parts that are under tension or pressed together themselves: "chain tension" is no voltage, the length of a
+// compression spring no pressure. In German words are joined ("Kettenspannung").
+constexpr std::array<std::string_view, 20> tensed{
+    "chain",  "kette",    "catena", "cha\u00eene", "cadena",  "belt",         "riemen",
+    "cinghi", "courroie", "correa", "spoke",       "speiche", "raggi",        "rayon",
+    "spring", "feder",    "molla",  "ressort",     "muelle",  "cable tension"};
+
 template<std::size_t N>
 std::optional<Dimension> told(const std::string& words, const std::array<Told, N>& all) {
     std::optional<Dimension> found;
@@ -110,6 +118,11 @@ std::optional<units::Dimension> dimensionMeant(std::string_view what) {
     for (std::size_t at = without.find("0 rpm"); at != std::string::npos; at = without.find("0 rpm"))
         without.erase(at, 5);
     const auto quantity = told(without, named);
+    const bool electricOrPressed = quantity == Dimension::Voltage || quantity == Dimension::GaugePressure;
+    if (electricOrPressed && std::ranges::any_of(tensed, [&](std::string_view part) {
+            return without.find(part) != std::string::npos;
+        }))
+        return std::nullopt;
     return quantity ? quantity : told(without, usual);
 }
 

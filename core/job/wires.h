@@ -12,7 +12,7 @@ struct WiresLeft {
     std::vector<wiring::PlaceKey> off;    // read back last as not matching, in either half
     std::vector<wiring::PlaceKey> unread; // known, and never read back: of the loom's half, or of the unit's
                                           // where nothing is known of the loom's
-    std::size_t known{}; // of that half; none of it proves nothing
+    std::size_t known{};                  // of that half; none of it proves nothing
 
     [[nodiscard]] bool none() const { return off.empty() && unread.empty(); }
 };

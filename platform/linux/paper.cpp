@@ -1,10 +1,7 @@
-// More than 400 lines: how high each block comes out decides where the next page begins.
 #include "platform/linux/paper.h"
 
 #include <QAbstractTextDocumentLayout>
-#include <QFontDatabase>
 #include <QImage>
-#include <QImageReader>
 #include <QPainter>
 #include <QTextCursor>
 #include <QTextDocument>
@@ -39,29 +36,6 @@ const QColor accent{0x00, 0x4F, 0x40};
 const QColor line{0xC9, 0xC4, 0xB8};
 const QColor caution{0x65, 0x3C, 0x00};
 const QColor cautionGround{0xFB, 0xF1, 0xDC};
-
-} // namespace
-
-// The app's own typeface, from the program itself; what it lacks (the shapes of severities) comes from the
-// system.
-const QStringList& families() {
-    static const QStringList loaded = [] {
-        QStringList names;
-        for (const char* file :
-             {":/undercowl/print/UndercowlSans-Regular.otf", ":/undercowl/print/UndercowlSans-Bold.otf"}) {
-            const int id = QFontDatabase::addApplicationFont(QString::fromLatin1(file));
-            if (id < 0)
-                return QStringList{};
-            for (const QString& name : QFontDatabase::applicationFontFamilies(id))
-                if (!names.contains(name))
-                    names << name;
-        }
-        return names << QStringLiteral("DejaVu Sans");
-    }();
-    return loaded;
-}
-
-namespace {
 
 class Setter {
 public:
@@ -363,19 +337,6 @@ void keepHeadingsWithText(QTextDocument& pages, qreal roomNeeded) {
 }
 
 } // namespace
-
-QImage photo(const std::filesystem::path& file, int most) {
-    QImageReader reader{QString::fromStdString(file.string())};
-    reader.setAutoTransform(true); // upright, as it was shown
-    // Twice as large as needed, then smoothly down: quick for a photo of many megapixels, and without jagged
-    // edges.
-    if (const QSize size = reader.size(); size.isValid() && std::max(size.width(), size.height()) > 2 * most)
-        reader.setScaledSize(size.scaled(2 * most, 2 * most, Qt::KeepAspectRatio));
-    QImage image = reader.read();
-    if (std::max(image.width(), image.height()) > most)
-        image = image.scaled(most, most, Qt::KeepAspectRatio, Qt::SmoothTransformation);
-    return image.isNull() ? image : image.convertToFormat(QImage::Format_RGB32);
-}
 
 tl::expected<void, std::string> print(QPagedPaintDevice& device, const handover::Document& document,
                                       const handover::Words& words, const MediaFile& mediaFile) {

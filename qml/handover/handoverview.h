@@ -13,10 +13,11 @@
 namespace undercowl::ui {
 
 // warnings: title what is open, mark "unsafe" for what stops the hand-over, more the page to see to it, id
-// the gathering or step for pages that need one. stops: how many of them stop it;  signedBy: who signed, with
-// the day; empty: nobody yet outdated: something was said since the files were made; handing over makes them
-// anew by itself record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or
-// "caution").
+// the gathering or step for pages that need one.
+// stops: how many of the warnings stop it.
+// signedBy: who signed, with the day; empty: nobody yet.
+// outdated: something was said since the files were made; handing over makes them anew by itself.
+// record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or "caution").
 class HandOverView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

@@ -16,8 +16,9 @@ namespace undercowl::ui {
 // guarded   brakes, wheels, steering, and what keeps the machine from riding or starting
 // others    the rest that is open
 // proved    what has its answer: by a reading, by wires read back, or said before; detail how
+// apart     how many cannot be proved yet, since their part is not on again
 // Lines: id, title what, detail what stands against it, mark "torque" or "wires" where a reading or reading
-// back proves it, on: ticked. apart     how many cannot be proved yet, since their part is not on again
+// back proves it, on: ticked.
 class ProofsView : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

@@ -8,15 +8,16 @@
 
 namespace undercowl::ui {
 
-// seconds: what another pair of eyes can sign: title what, detail who signed, on: signed.
-// apart: how many cannot be proved yet, since their part is not on again.
-// against: what stands against the one that is asked; while there is any it is not proved
-// way: "torque" or "wires" where measuring or reading back proves the one that is asked;  subject: its step
-// or gathering Its 'against' in words of the language, in one line.
+// The proof's 'against' in words of the language, in one line.
 [[nodiscard]] QString againstWords(const job::ToProve& proof);
 // "torque" or "wires" where its own reading or reading wires back proves it.
 [[nodiscard]] QString ownCheck(const job::ToProve& proof);
 
+// seconds: what another pair of eyes can sign: title what, detail who signed, on: signed.
+// apart: how many cannot be proved yet, since their part is not on again.
+// against: what stands against the one that is asked; while there is any it is not proved
+// way: "torque" or "wires" where measuring or reading back proves the one that is asked
+// subject: its step or gathering
 class ProveView : public undercowl::ui::CheckWalk {
     Q_OBJECT
     QML_ELEMENT

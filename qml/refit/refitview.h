@@ -18,9 +18,8 @@ namespace undercowl::ui {
 // waitsFor     what its task waits for; waiting says that it does
 // finished     all is refitted;  stalled: what is left waits
 // isLine       it is a hose, vent or cable, which can be read back; lines: how many such there are in all
-// wiresLeft    "tail plug: place 5 does not match; not read back: place 2", one for each gathering of the
-// step that has
-//              any: refitting it asks first
+// wiresLeft    "tail plug: place 5 does not match; not read back: place 2", for each gathering of the step
+//              that has any left: refitting it asks first
 // wires        gatherings of this step: id, title, detail how far it was read back
 // sentence     the step as it is read aloud, in English, by core/talk
 // spokenTorques   its torques alone

@@ -177,7 +177,8 @@ AppWindow {
     }
 
     UndoLine {
-        readonly property rect room: (stack.currentItem as ShopPage)?.titleRoom ?? Qt.rect(0, 0, 0, 0)
+        // Nothing is placed at the start, when there is nothing to say yet.
+        readonly property rect room: used ? (stack.currentItem as ShopPage)?.titleRoom ?? Qt.rect(0, 0, 0, 0) : Qt.rect(0, 0, 0, 0)
 
         height: Math.max(room.height, implicitHeight)
         session: root.session

@@ -11,6 +11,8 @@ Item {
 
     required property ShopSession session
 
+    readonly property alias used: loader.active // something was said since the start
+
     implicitHeight: loader.item?.implicitHeight ?? 0
 
     Loader {

@@ -26,7 +26,6 @@ constexpr std::array forms{
     Form{QLatin1String("eyes"), QLatin1String("SecondEyesPage")},
     Form{QLatin1String("finding"), QLatin1String("FindingPage"), 2, QLatin1String("finding")},
     Form{QLatin1String("fluid"), QLatin1String("ConsumablesPage")},
-    Form{QLatin1String("functions"), QLatin1String("FunctionsPage")},
     Form{QLatin1String("gathering"), QLatin1String("GatheringPage"), 2, QLatin1String("gathering")},
     Form{QLatin1String("handover"), QLatin1String("HandOverPage")},
     Form{QLatin1String("hold"), QLatin1String("TaskPage"), 2, QLatin1String("task")},
@@ -45,7 +44,6 @@ constexpr std::array forms{
     Form{QLatin1String("strip"), QLatin1String("StripPage"), 2, QLatin1String("step")},
     Form{QLatin1String("stroke"), QLatin1String("StrokePage"), 1, QLatin1String("gathering"),
          QLatin1String("half")},
-    Form{QLatin1String("takein"), QLatin1String("TakeInPage")},
 };
 
 QVariantMap opened(QLatin1String page, const QVariantMap& properties = {}) {

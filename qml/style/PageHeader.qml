@@ -27,7 +27,7 @@ Item {
     readonly property bool below: Theme.largeText && large.advanceWidth > room && room < 0.6 * width
     readonly property real middle: (below ? row : height) / 2
     readonly property rect titleRoom: below ? Qt.rect(Theme.margin, row + Theme.grid, width - 2 * Theme.margin, height - row)
-                                            : Qt.rect(from, 0, room, height)
+                                            : Qt.rect(from, Theme.grid, room, height - 2 * Theme.grid)
     // What the arrow and the tools stand in where the title is below.
     readonly property real row: Math.max(arrow.height, toolRow.height, lock.height) + Theme.grid * 2
     readonly property bool stacked: aside !== "" && !below && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room

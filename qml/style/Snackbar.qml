@@ -1,5 +1,5 @@
-// Says what was done and offers to undo it, on the little room that there is. The latest is in front; undoing it brings the one before back. It stays at
-// least 8 seconds, or until nextAction().
+// Says what was done and offers to undo it, on the little room that there is. The latest is in front; undoing it brings
+// the one before back. It stays at least 8 seconds, or until nextAction().
 //
 //   show(message, token)    token names what undo would take back; empty: nothing to undo
 //   undoRequested(token)

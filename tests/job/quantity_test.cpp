@@ -20,5 +20,10 @@ TEST_CASE("What is measured tells in which quantity") {
     CHECK(dimensionMeant("idle speed") == Dimension::RotationalSpeed);
     CHECK(dimensionMeant("Ruhestrom") == Dimension::Current);
     CHECK_FALSE(dimensionMeant("lean angle"));
+    for (const char* tension : {"chain tension", "Kettenspannung", "tension de la cha\u00EEne",
+                                "spoke tension", "Druckfeder", "compression spring"})
+        CHECK_FALSE(dimensionMeant(tension));
+    CHECK(dimensionMeant("compression spring, length") == std::nullopt);
+    CHECK(dimensionMeant("drive chain, free play") == Dimension::Length);
     CHECK_FALSE(dimensionMeant(""));
 }

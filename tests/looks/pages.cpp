@@ -34,7 +34,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"functions", "FunctionsPage", {}, {}},
         {"functions-list", "FunctionsPage", {}, {"All of them"}},
         {"rounds", "RoundsPage", {}, {}},
-        {"round", "RoundsPage", {}, {"Begin the round"}},
+        {"round", "RoundPage", {{"round", begunRound}}, {}},
         {"round-lists", "RoundListsPage", {}, {}},
         {"round-list", "RoundListPage", {{"list", "front-disc"}}, {"front disc brake: pads, both sides"}},
         {"refusal", "RefusalPage", {{"finding", text(shop.finding)}}, {}},

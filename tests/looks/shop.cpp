@@ -1,6 +1,8 @@
 #include "shop.h"
 
+#include "core/journal/rounds.h"
 #include "core/journal/say.h"
+#include "core/journal/saywork.h"
 
 #include <QTest>
 
@@ -75,6 +77,9 @@ MadeShop makeShop(const std::filesystem::path& folder) {
                                                  {wiring::Half::Unit, static_cast<int>(i) + 1, 1},
                                                  wiring::Answer::AsItShouldBe, answer));
     }
+    job::Round round = journal::composed(journal::builtInRounds(), {});
+    round.id = begunRound;
+    more.push_back(journal::roundBegun(shop->job, round));
     if (const auto said = store->append(more); !said)
         qFatal("%s", said.error().message.c_str());
     // As it is now, with two wires exchanged: to be compared.

@@ -25,6 +25,9 @@ inline constexpr const char* unreadGathering = "00000000-0000-7000-8000-00000000
 // The id of a new switch that comes in place of the shop's connector, with what its places serve.
 inline constexpr const char* freshGathering = "00000000-0000-7000-8000-00000000100d";
 
+// The id of a round on that job's machine that was begun, every check of it open.
+inline constexpr const char* begunRound = "00000000-0000-7000-8000-00000000100e";
+
 // A session on the shop in that folder, ready; with the job open unless 'job' is empty.
 [[nodiscard]] std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder,
                                                          const job::Id& job);

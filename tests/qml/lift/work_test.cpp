@@ -28,7 +28,8 @@ void refitAll(const LiftShop& shop) {
     shop.say(journal::stepRefitted(shop.job, shop.step));
     for (const job::ToProve& proof : job::openProofs(shop.stored()))
         if (proof.kind != job::ProofKind::Afterwards)
-            shop.say(journal::proofGiven(shop.job, {proof.subject, proof.what, false, "wrench set, it clicked", {}}));
+            shop.say(journal::proofGiven(shop.job,
+                                         {proof.subject, proof.what, false, "wrench set, it clicked", {}}));
 }
 
 } // namespace
