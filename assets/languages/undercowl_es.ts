@@ -12414,10 +12414,6 @@
         <source>%1: nothing there</source>
         <translation>%1: ahí no hay nada</translation>
     </message>
-    <message>
-        <source>%1, heard: %2</source>
-        <translation>%1, oído: %2</translation>
-    </message>
 </context>
 <context>
     <name>undercowl::ui::ProofsView</name>

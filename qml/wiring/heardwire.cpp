@@ -32,7 +32,7 @@ void PlaceView::hear(const QString& base, const QString& tracer, const QString& 
                  {{asFound ? "talk.contradiction.should" : "talk.contradiction.found", {other->wire.colour}}},
                  {},
                  {}}));
-    say(std::move(answer), tr("%1, heard: %2").arg(words(which_), words(*wire)));
+    say(std::move(answer), tr("%1: %2").arg(words(which_), words(*wire)));
 }
 
 } // namespace undercowl::ui
