@@ -91,6 +91,7 @@ constexpr std::array all{
     Phrase{"record.wiring.range", "%1 to %2"},
     Phrase{"record.wiring.range-unit", "%1 to %2, unit side"},
     Phrase{"record.wiring.not-read", "not read: look at the machine"},
+    Phrase{"record.wiring.empty", "empty, no wire"},
     Phrase{"record.wiring.matches", "\u2713 matches"},
     Phrase{"record.wiring.matches-not", "\u2612 does not match"},
     Phrase{"record.wiring.not-checked", "not checked"},

@@ -66,6 +66,17 @@ Row placeRow(const job::Job& job, const wiring::Gathering& gathering, const wiri
                 wiring::text(wire.terminal), function(wire), checked(job, gathering, place.key)}};
 }
 
+// Looked at, and no wire is there.
+bool empty(const wiring::Place& place) {
+    return known(place) == nullptr &&
+           std::any_of(place.empty.begin(), place.empty.end(), [](bool said) { return said; });
+}
+
+Row emptyRow(const job::Job& job, const wiring::Gathering& gathering, wiring::PlaceKey key) {
+    const std::string none;
+    return Row{{placeName(key), none, say("record.wiring.empty"), none, none, checked(job, gathering, key)}};
+}
+
 // Places that nobody could read are told as such: a gap in the table would pass for empty cavities.
 Row unreadRow(Half half, int first, int last) {
     const std::string none;
@@ -84,10 +95,11 @@ void addHalf(const job::Job& job, const wiring::Gathering& gathering, Half half,
     };
     for (const wiring::Place& place : gathering.held) {
         const wiring::PlaceAnswer* answer = known(place);
-        if (place.key.half != half || answer == nullptr)
+        if (place.key.half != half || (answer == nullptr && !empty(place)))
             continue;
         gapUpTo(place.key.number);
-        table.rows.push_back(placeRow(job, gathering, place, *answer));
+        table.rows.push_back(answer == nullptr ? emptyRow(job, gathering, place.key)
+                                               : placeRow(job, gathering, place, *answer));
         next = place.key.number + 1;
     }
     gapUpTo(gathering.places + 1);
@@ -99,7 +111,7 @@ Table tableOf(const job::Job& job, const wiring::Gathering& gathering) {
                 {}};
     const auto knows = [&](Half half) {
         return std::any_of(gathering.held.begin(), gathering.held.end(), [&](const wiring::Place& place) {
-            return place.key.half == half && known(place) != nullptr;
+            return place.key.half == half && (known(place) != nullptr || empty(place));
         });
     };
     // The loom's half is the one that stays on the machine; the other is told only where it was looked at.

@@ -8,7 +8,8 @@ namespace {
 
 bool known(const wiring::Place& place) {
     return std::any_of(place.answers.begin(), place.answers.end(),
-                       [](const auto& answer) { return answer.has_value(); });
+                       [](const auto& answer) { return answer.has_value(); }) ||
+           place.saidEmpty(wiring::Answer::AsFound) || place.saidEmpty(wiring::Answer::AsItShouldBe);
 }
 
 std::string numberOf(wiring::PlaceKey key) {

@@ -194,16 +194,23 @@ void answerWire(Job& job, const Fields& body, const InForce& entry) {
     if (body.has("mark"))
         answer.mark = photoMark(body.child("mark"));
     answer.entry = entry.last->id;
-    if (auto* gathering = byId(job.gatherings, entry.first->subject))
-        gathering->at(place).answer(which) = std::move(answer);
+    if (auto* gathering = byId(job.gatherings, entry.first->subject)) {
+        auto& at = gathering->at(place);
+        at.answer(which) = std::move(answer);
+        at.empty.at(static_cast<std::size_t>(which)) = false;
+    }
 }
 
 void emptyPlace(Job& job, const Fields& body, const InForce& entry) {
     const auto place = placeKey(body.child("place"));
     const auto which = body.word("answer", wiring::answerFromCode);
     auto* gathering = byId(job.gatherings, entry.first->subject);
-    if (gathering != nullptr && gathering->find(place) != nullptr)
-        gathering->at(place).answer(which).reset();
+    const bool seen = body.has("seen");
+    if (gathering == nullptr || (!seen && gathering->find(place) == nullptr))
+        return;
+    auto& at = gathering->at(place);
+    at.answer(which).reset();
+    at.empty.at(static_cast<std::size_t>(which)) = seen;
 }
 
 void tagWire(Job& job, const Fields& body, const InForce& entry) {

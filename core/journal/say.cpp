@@ -166,9 +166,12 @@ Draft wireAnswered(const Id& job, const Id& gathering, wiring::PlaceKey place, w
     return draft("wire.answered", job, gathering, body);
 }
 
-Draft placeEmpty(const Id& job, const Id& gathering, wiring::PlaceKey place, wiring::Answer which) {
+Draft placeEmpty(const Id& job, const Id& gathering, wiring::PlaceKey place, wiring::Answer which,
+                 bool seen) {
     Json body = placed(place);
     body["answer"] = wiring::code(which);
+    if (seen)
+        body["seen"] = true;
     return draft("place.empty", job, gathering, body);
 }
 

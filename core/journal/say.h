@@ -47,8 +47,9 @@ struct JobPatch {
 [[nodiscard]] Draft wireAnswered(const Id& job, const Id& gathering, wiring::PlaceKey place,
                                  wiring::Answer which, const wiring::PlaceAnswer& answer);
 // Nothing is in the place, under that answer: takes back what earlier answers said.
+// SEEN: somebody looked and no wire is there; otherwise what was answered is only taken back.
 [[nodiscard]] Draft placeEmpty(const Id& job, const Id& gathering, wiring::PlaceKey place,
-                               wiring::Answer which);
+                               wiring::Answer which, bool seen = false);
 [[nodiscard]] Draft wireTagged(const Id& job, const Id& gathering, wiring::PlaceKey place,
                                const std::string& tag);
 [[nodiscard]] Draft wireChecked(const Id& job, const job::WireCheck& check);

@@ -69,6 +69,10 @@ Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering
     Sentence sentence{Sentence::Kind::Wire, {}, gathering, item.key};
     const wiring::Wire& wire = item.answer.wire;
     add(sentence, item.key.slot > 1 ? "talk.place.second" : "talk.place", {item.key.number});
+    if (item.empty) {
+        add(sentence, "talk.empty");
+        return sentence;
+    }
     add(sentence, "talk.colour", {wire.colour});
     if (wire.terminal.kind != wiring::TerminalKind::Unknown)
         add(sentence, "talk.terminal", {wire.terminal});

@@ -18,6 +18,7 @@ constexpr std::array all{
     Pattern{"talk.place", "place %1"},
     Pattern{"talk.place.second", "place %1, second wire"},
     Pattern{"talk.colour", "%1"},
+    Pattern{"talk.empty", "empty, no wire"},
     Pattern{"talk.terminal", "%1"},
     Pattern{"talk.function", "%1"},
     Pattern{"talk.tag", "tag %1"},

@@ -76,6 +76,8 @@ struct Place {
     PlaceKey key;
     std::array<std::optional<PlaceAnswer>, 3> answers; // index: Answer
     std::string tag;                                   // tied to the wire so that twins can be told apart
+    std::array<bool, 3> empty{}; // index: Answer; somebody looked and said that no wire is there: not the
+                                 // same as nothing known. Never beside an answer of the same kind.
 
     [[nodiscard]] const std::optional<PlaceAnswer>& answer(Answer which) const {
         return answers.at(static_cast<std::size_t>(which));
@@ -83,6 +85,7 @@ struct Place {
     [[nodiscard]] std::optional<PlaceAnswer>& answer(Answer which) {
         return answers.at(static_cast<std::size_t>(which));
     }
+    [[nodiscard]] bool saidEmpty(Answer which) const { return empty.at(static_cast<std::size_t>(which)); }
     friend bool operator==(const Place&, const Place&) = default;
 };
 

@@ -41,17 +41,23 @@ std::vector<ReadBackItem> readBack(const Gathering& gathering, Half half, Answer
             continue;
         const auto& first = place.answer(prefer);
         const auto& second = place.answer(other);
-        if (!first && !second)
-            continue;
         ReadBackItem item;
         item.key = place.key;
+        item.refitted = place.answer(Answer::AsRefitted).has_value() || place.saidEmpty(Answer::AsRefitted);
+        if (!first && !second) {
+            if (!place.saidEmpty(prefer) && !place.saidEmpty(other))
+                continue;
+            item.reads = place.saidEmpty(prefer) ? prefer : other;
+            item.empty = true;
+            items.push_back(std::move(item));
+            continue;
+        }
         item.reads = first ? prefer : other;
         item.answer = first ? *first : *second;
         if (first && second && contradict(first->wire, second->wire))
             item.contradicts = second->wire;
         item.tag = place.tag;
         item.twinOf = twinNumbers(groups, place.key);
-        item.refitted = place.answer(Answer::AsRefitted).has_value();
         items.push_back(std::move(item));
     }
     return items;
@@ -61,6 +67,8 @@ std::string englishSentence(const ReadBackItem& item) {
     std::string sentence = "place " + std::to_string(item.key.number);
     if (item.key.slot > 1)
         sentence += ", second wire";
+    if (item.empty)
+        return sentence + ": empty, no wire";
     sentence += ": " + englishWords(item.answer.wire.colour);
     if (const std::string terminal = text(item.answer.wire.terminal); !terminal.empty())
         sentence += ", " + terminal;

@@ -18,6 +18,7 @@ struct ReadBackItem {
     std::string tag;
     std::vector<int> twinOf; // numbers of the places that look alike; empty when there is none
     bool refitted{};         // an 'as refitted' answer is there already
+    bool empty{};            // the place was said to hold no wire; 'answer' says nothing then
 
     friend bool operator==(const ReadBackItem&, const ReadBackItem&) = default;
 };

@@ -13,7 +13,7 @@ Column {
     required property ReadBackView wire
     property real room: 0
 
-    readonly property real words: drawn.height + name.height + place.height + answer.height + 5 * spacing + 2 * Theme.margin
+    readonly property real words: (drawn.visible ? drawn.height : 0) + name.height + place.height + answer.height + 5 * spacing + 2 * Theme.margin
 
     spacing: Theme.grid * 2
 
@@ -34,6 +34,7 @@ Column {
 
         base: root.wire.base
         tracer: root.wire.tracer
+        visible: base !== ""
         width: parent.width
     }
 

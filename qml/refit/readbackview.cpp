@@ -5,11 +5,17 @@
 #include "qml/wiring/gatherings.h"
 #include "qml/wiring/words.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 
 namespace undercowl::ui {
 
 namespace {
+
+QString emptyWords() {
+    return QCoreApplication::translate("Wiring", "empty, no wire");
+}
 
 wiring::Answer otherOf(wiring::Answer answer) {
     return answer == wiring::Answer::AsFound ? wiring::Answer::AsItShouldBe : wiring::Answer::AsFound;
@@ -70,19 +76,21 @@ QString ReadBackView::title() const {
 }
 
 QString ReadBackView::base() const {
-    return item() == nullptr ? QString() : baseCode(item()->answer.wire.colour);
+    return item() == nullptr || item()->empty ? QString() : baseCode(item()->answer.wire.colour);
 }
 
 QString ReadBackView::tracer() const {
-    return item() == nullptr ? QString() : tracerCode(item()->answer.wire.colour);
+    return item() == nullptr || item()->empty ? QString() : tracerCode(item()->answer.wire.colour);
 }
 
 QString ReadBackView::wireWords() const {
-    return item() == nullptr ? QString() : ui::words(item()->answer.wire.colour);
+    return item() == nullptr ? QString()
+           : item()->empty   ? emptyWords()
+                             : ui::words(item()->answer.wire.colour);
 }
 
 QString ReadBackView::wireDetails() const {
-    return item() == nullptr ? QString() : ui::details(item()->answer.wire);
+    return item() == nullptr || item()->empty ? QString() : ui::details(item()->answer.wire);
 }
 
 QString ReadBackView::reads() const {
@@ -183,7 +191,10 @@ QString ReadBackView::named(int index) const {
 }
 
 QString ReadBackView::offered(int index) const {
-    const wiring::Wire& wire = items_[static_cast<std::size_t>(index)].answer.wire;
+    const auto& one = items_[static_cast<std::size_t>(index)];
+    const wiring::Wire& wire = one.answer.wire;
+    if (one.empty)
+        return QStringLiteral("%1: %2").arg(named(index), emptyWords());
     return QStringLiteral("%1: %2").arg(named(index), ui::words(wire.colour));
 }
 
@@ -201,6 +212,9 @@ std::vector<journal::Draft> ReadBackView::saysMatch() const {
     answer.source.clear(); // seen at the machine, whatever it was checked against
     answer.mark.reset();
     const job::WireCheck check = checkOf(*item(), job::MatchOutcome::Matches);
+    if (item()->empty)
+        return {journal::wireChecked(jobId(), check),
+                journal::placeEmpty(jobId(), check.gathering, check.place, wiring::Answer::AsRefitted, true)};
     return {journal::wireChecked(jobId(), check),
             journal::wireAnswered(jobId(), check.gathering, check.place, wiring::Answer::AsRefitted, answer)};
 }

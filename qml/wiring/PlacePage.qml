@@ -63,7 +63,7 @@ ShopPage {
                 height: colour.height
                 lift: true
                 text: qsTr("Nothing there")
-                visible: view.known
+                visible: !view.empty
                 width: (actions.width - actions.spacing) * 0.4
 
                 onTriggered: view.setEmpty()
@@ -150,7 +150,7 @@ ShopPage {
 
     Label {
         kind: Label.Name
-        text: view.known ? root.shown.words : qsTr("Not known yet")
+        text: view.known || view.empty ? root.shown.words : qsTr("Not known yet")
         visible: !root.picking
         width: parent.width
     }

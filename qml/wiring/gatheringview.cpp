@@ -25,6 +25,12 @@ Line lineOf(const wiring::Gathering& gathering, wiring::PlaceKey key) {
     const auto* found = place == nullptr ? nullptr : &place->answer(wiring::Answer::AsFound);
     const auto* should = place == nullptr ? nullptr : &place->answer(wiring::Answer::AsItShouldBe);
     const auto* shown = found != nullptr && *found ? found : should;
+    if (place != nullptr && (shown == nullptr || !*shown) &&
+        (place->saidEmpty(wiring::Answer::AsFound) || place->saidEmpty(wiring::Answer::AsItShouldBe))) {
+        line.title = QCoreApplication::translate("Wiring", "empty, no wire");
+        line.on = place->saidEmpty(wiring::Answer::AsRefitted);
+        return line;
+    }
     if (shown == nullptr || !*shown) {
         line.title = QCoreApplication::translate("Wiring", "not known yet");
         return line;

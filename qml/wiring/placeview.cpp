@@ -83,6 +83,11 @@ const wiring::PlaceAnswer* PlaceView::current() const {
     return place != nullptr && place->answer(which_) ? &*place->answer(which_) : nullptr;
 }
 
+bool PlaceView::empty() const {
+    const auto* place = held();
+    return place != nullptr && place->saidEmpty(which_);
+}
+
 QString PlaceView::title() const {
     const auto place = key();
     return place ? tr("%1, %2").arg(words(*place), words(place->half)) : QString();
@@ -90,6 +95,8 @@ QString PlaceView::title() const {
 
 QVariantMap PlaceView::answer(wiring::Answer which) const {
     const auto* place = held();
+    if (place != nullptr && place->saidEmpty(which))
+        return {{QStringLiteral("words"), QCoreApplication::translate("Wiring", "empty, no wire")}};
     if (place == nullptr || !place->answer(which))
         return {};
     const wiring::PlaceAnswer& known = *place->answer(which);
@@ -269,9 +276,9 @@ void PlaceView::setTag(const QString& tag) {
 
 void PlaceView::setEmpty() {
     const auto place = key();
-    if (!place || current() == nullptr)
+    if (!place || empty())
         return;
-    session()->say({journal::placeEmpty(jobId(), gatheringId_.toStdString(), *place, which_)},
+    session()->say({journal::placeEmpty(jobId(), gatheringId_.toStdString(), *place, which_, true)},
                    {.undoText = tr("%1: nothing there").arg(words(which_)), .form = {}});
 }
 

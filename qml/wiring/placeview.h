@@ -27,6 +27,7 @@ class PlaceView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QVariantMap refitted READ refitted NOTIFY changed)
     Q_PROPERTY(bool differs READ differs NOTIFY changed)
     Q_PROPERTY(bool known READ known NOTIFY changed)
+    Q_PROPERTY(bool empty READ empty NOTIFY changed)
     Q_PROPERTY(int terminal READ terminal NOTIFY changed)
     Q_PROPERTY(QString size READ size NOTIFY changed)
     Q_PROPERTY(QString wireSize READ wireSize NOTIFY changed)
@@ -48,6 +49,7 @@ public:
     [[nodiscard]] QVariantMap should() const { return answer(wiring::Answer::AsItShouldBe); }
     [[nodiscard]] QVariantMap refitted() const { return answer(wiring::Answer::AsRefitted); }
     [[nodiscard]] bool differs() const; // 'as found' and 'as it should be' are of different colours
+    [[nodiscard]] bool empty() const;   // the edited answer was said to be: no wire there
     [[nodiscard]] bool known() const { return current() != nullptr; } // the edited answer has a wire
     [[nodiscard]] int terminal() const;                               // index in terminals
     [[nodiscard]] QString size() const;                               // of the terminal, mm

@@ -32,30 +32,29 @@ void StrokeView::sayChanges(const QString& undoText) {
     auto rows = rows_.rows();
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const auto key = rows_.keys()[i];
-        const auto said = rows[i].confirmed ? std::optional(key) : std::nullopt;
+        const auto said = rows[i].settled() ? std::optional(key) : std::nullopt;
         if (said)
-            now[key] = *rows[i].confirmed;
+            now[key] = rows[i].empty ? std::nullopt : rows[i].confirmed;
         if (rows[i].said != said) {
             rows[i].said = said;
             rows_.replace(static_cast<int>(i), rows[i]);
         }
     }
-    const auto empty = [&](const wiring::PlaceKey& key) {
-        drafts.push_back(journal::placeEmpty(jobId(), known->id, key, wiring::Answer::AsFound));
+    const auto empty = [&](const wiring::PlaceKey& key, bool seen) {
+        drafts.push_back(journal::placeEmpty(jobId(), known->id, key, wiring::Answer::AsFound, seen));
     };
     for (const auto& [key, answer] : said_)
         if (!now.contains(key))
-            empty(key);
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        const auto* place = known->find(rows_.keys()[i]);
-        if (rows[i].empty && !said_.contains(rows_.keys()[i]) && place != nullptr &&
-            place->answer(wiring::Answer::AsFound))
-            empty(rows_.keys()[i]);
-    }
+            empty(key, false);
     for (const auto& [key, answer] : now) {
         const auto old = said_.find(key);
-        if (old == said_.end() || old->second != answer)
-            drafts.push_back(journal::wireAnswered(jobId(), known->id, key, wiring::Answer::AsFound, answer));
+        if (old != said_.end() && old->second == answer)
+            continue;
+        if (answer)
+            drafts.push_back(
+                journal::wireAnswered(jobId(), known->id, key, wiring::Answer::AsFound, *answer));
+        else
+            empty(key, true);
     }
     if (drafts.empty())
         return;
@@ -90,6 +89,10 @@ StrokeView::Answers StrokeView::answersInJournal() const {
     if (const auto* known = gathering())
         for (const wiring::Place* place : wiring::placesOf(*known, half_, wiring::Answer::AsFound))
             answers[place->key] = withoutEntry(*place->answer(wiring::Answer::AsFound));
+    if (const auto* known = gathering())
+        for (const wiring::Place& place : known->held)
+            if (place.key.half == half_ && place.saidEmpty(wiring::Answer::AsFound))
+                answers[place.key] = std::nullopt;
     return answers;
 }
 
@@ -115,9 +118,11 @@ void StrokeView::reconcile() {
         if (found == journal.end()) {
             row.said.reset();
             row.confirmed.reset();
-        } else if (row.confirmed != found->second) {
+            row.empty = false;
+        } else if (row.confirmed != found->second || row.empty == found->second.has_value()) {
             row.confirmed = found->second;
-            if (row.confirmed->mark && row.confirmed->mark->photo == photoId())
+            row.empty = !found->second.has_value();
+            if (row.confirmed && row.confirmed->mark && row.confirmed->mark->photo == photoId())
                 row.at = QPointF(row.confirmed->mark->x, row.confirmed->mark->y);
         } else {
             continue;
@@ -126,8 +131,8 @@ void StrokeView::reconcile() {
     }
     said_.clear();
     for (const WireRow& row : rows_.rows())
-        if (row.said && row.confirmed)
-            said_[*row.said] = *row.confirmed;
+        if (row.said && row.settled())
+            said_[*row.said] = row.confirmed;
     changedRows();
 }
 

@@ -112,8 +112,8 @@ void StrokeView::restore(const QByteArray& draft) {
     if (rows.empty())
         rows = rowsFromJournal();
     for (const WireRow& row : rows)
-        if (row.said && row.confirmed)
-            said_[*row.said] = *row.confirmed;
+        if (row.said && row.settled())
+            said_[*row.said] = row.empty ? std::nullopt : row.confirmed;
     rows_.setStart(std::max(1, object[u"start"].toInt(1)));
     rows_.reset(std::move(rows));
     reconcile();
@@ -130,15 +130,21 @@ std::vector<WireRow> StrokeView::rowsFromJournal() const {
     if (known == nullptr)
         return rows;
     int number = 1;
-    for (const wiring::Place* place : wiring::placesOf(*known, half_, wiring::Answer::AsFound)) {
+    for (const wiring::Place& held : known->held) {
+        const wiring::Place* place = &held;
+        const bool empty = place->saidEmpty(wiring::Answer::AsFound);
+        if (place->key.half != half_ || (!empty && !place->answer(wiring::Answer::AsFound)))
+            continue;
         for (; number < place->key.number; ++number)
             rows.emplace_back(); // nothing is known of it yet
         WireRow row;
         row.confirmed = place->answer(wiring::Answer::AsFound);
-        row.confirmed->entry.clear(); // see strokerows.cpp
+        row.empty = empty;
+        if (row.confirmed)
+            row.confirmed->entry.clear(); // see strokerows.cpp
         row.said = place->key;
         row.sharesPlace = place->key.slot > 1;
-        if (row.confirmed->mark && row.confirmed->mark->photo == photoId())
+        if (row.confirmed && row.confirmed->mark && row.confirmed->mark->photo == photoId())
             row.at = QPointF(row.confirmed->mark->x, row.confirmed->mark->y);
         rows.push_back(std::move(row));
         number = place->key.number + 1;

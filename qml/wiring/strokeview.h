@@ -118,7 +118,8 @@ protected:
     void show(const Snapshot& snapshot) override;
 
 private:
-    using Answers = std::map<wiring::PlaceKey, wiring::PlaceAnswer>;
+    // None: the place was said to be empty.
+    using Answers = std::map<wiring::PlaceKey, std::optional<wiring::PlaceAnswer>>;
 
     [[nodiscard]] const wiring::Gathering* gathering() const; // of the snapshot; null if unknown
     [[nodiscard]] QString form() const;

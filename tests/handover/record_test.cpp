@@ -70,6 +70,19 @@ TEST_CASE("the wiring table tells read places from those that nobody read") {
     CHECK(holds(wiring, "4 to 6 |  | not read: look at the machine |  |  | "));
 }
 
+TEST_CASE("a place that was looked at and holds no wire is told apart from one that nobody read") {
+    job::Job job = sample::job();
+    auto& place = job.gatherings.at(0).at({wiring::Half::Loom, 5, 1});
+    place.empty.at(static_cast<std::size_t>(wiring::Answer::AsFound)) = true;
+    auto wiring = section(lines(job), "Wiring that was read");
+    CHECK(holds(wiring, "4 |  | not read: look at the machine |  |  | "));
+    CHECK(holds(wiring, "5 |  | empty, no wire |  |  | not checked"));
+    CHECK(holds(wiring, "6 |  | not read: look at the machine |  |  | "));
+    job.wireChecks.push_back({job.gatherings.at(0).id, place.key, job::MatchOutcome::Matches, {}, "", {}});
+    wiring = section(lines(job), "Wiring that was read");
+    CHECK(holds(wiring, "5 |  | empty, no wire |  |  | \u2713 matches"));
+}
+
 TEST_CASE("a wire that does not match, or is not as it should be, is a caution") {
     job::Job job = sample::job();
     auto& place = job.gatherings.at(0).at({wiring::Half::Loom, 1, 1});

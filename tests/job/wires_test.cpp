@@ -84,6 +84,16 @@ TEST_CASE("The loom's half is read back; the unit's counts where it alone is kno
     CHECK(againstText(wiresProofOf(job)) == "place 2, unit half, does not match");
 }
 
+TEST_CASE("A place that was said to be empty is read back too") {
+    Job job = jobWith(1);
+    auto& empty = job.gatherings[0].at({wiring::Half::Loom, 4, 1});
+    empty.empty.at(static_cast<std::size_t>(wiring::Answer::AsFound)) = true;
+    check(job, 1, MatchOutcome::Matches);
+    CHECK(againstText(proofOf(job)) == "not read back: place 4");
+    check(job, 4, MatchOutcome::Matches);
+    CHECK(proofOf(job).state == ToProve::State::Proved);
+}
+
 TEST_CASE("A map without wires can be said proved, and proves nothing by itself") {
     Job job = jobWith(0);
     CHECK(wiresProofOf(job).state == ToProve::State::Open);

@@ -203,3 +203,26 @@ TEST_CASE("A redacted owner has no name, and the rest still stands") {
     redact(ledger.entries[0]);
     CHECK(foldOwner("o", ledger.entries) == job::Owner{"o", "", "", "", ""});
 }
+
+TEST_CASE("A place that was said to be empty is kept, until a wire is answered or it is taken back") {
+    Ledger ledger;
+    ledger.add(jobOpened("j", {}));
+    ledger.add(gatheringDescribed("j", connector()));
+    ledger.add(placeEmpty("j", "conn", third, wiring::Answer::AsFound)); // nothing to take back
+    const auto place = [&] {
+        const auto job = foldJob("j", ledger.entries);
+        const auto* found = job.gatherings.at(0).find(third);
+        return found == nullptr ? wiring::Place{} : *found;
+    };
+    CHECK_FALSE(place().saidEmpty(wiring::Answer::AsFound));
+    ledger.add(placeEmpty("j", "conn", third, wiring::Answer::AsFound, true));
+    CHECK(place().saidEmpty(wiring::Answer::AsFound));
+    CHECK_FALSE(place().saidEmpty(wiring::Answer::AsRefitted));
+    ledger.add(wireAnswered("j", "conn", third, wiring::Answer::AsFound, answered("GN")));
+    CHECK_FALSE(place().saidEmpty(wiring::Answer::AsFound));
+    ledger.add(placeEmpty("j", "conn", third, wiring::Answer::AsFound, true));
+    CHECK(place().saidEmpty(wiring::Answer::AsFound));
+    CHECK_FALSE(place().answer(wiring::Answer::AsFound));
+    ledger.add(placeEmpty("j", "conn", third, wiring::Answer::AsFound));
+    CHECK_FALSE(place().saidEmpty(wiring::Answer::AsFound));
+}
