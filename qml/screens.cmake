@@ -40,4 +40,6 @@ target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVAT
 target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::language undercowl::job undercowl::journal undercowl::store undercowl::handover
     undercowl::camera undercowl::eye undercowl::level undercowl::listener undercowl::memo undercowl::reading undercowl::records undercowl::scanner undercowl::screen undercowl::signals undercowl::sharing undercowl::speaker undercowl::talk undercowl::units
     undercowl::verdict undercowl::trade)
+target_precompile_headers(undercowl_screens PRIVATE ${UNDERCOWL_OFTEN} <QCoreApplication> <QDateTime> <QObject> <QPointer>
+    <QQmlParserStatus> <QString> <QStringList> <QUrl> <QVariantList> <QVariantMap> <QtQml/qqml.h> <QtQml/qqmlregistration.h>)
 cmake_language(DEFER CALL undercowl_join_screens undercowl_screens)
