@@ -69,7 +69,8 @@ Sentence onlyPhrase(const Sentence& sentence, std::string_view key) {
 } // namespace
 
 Sentence wireOnly(const Sentence& sentence) {
-    return onlyPhrase(sentence, "talk.colour");
+    const Sentence colour = onlyPhrase(sentence, "talk.colour");
+    return colour.phrases.empty() ? onlyPhrase(sentence, "talk.empty") : colour;
 }
 
 Sentence endsOnly(const Sentence& sentence) {

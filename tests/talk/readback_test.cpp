@@ -81,6 +81,15 @@ TEST_CASE("the wire alone can be repeated") {
     CHECK(wireOnly(sentences[0]).phrases.empty());
 }
 
+TEST_CASE("a place without a wire is said to be empty, and so when it is asked for again") {
+    wiring::ReadBackItem item;
+    item.key = {wiring::Half::Loom, 3, 1};
+    item.empty = true;
+    const Sentence sentence = wireSentence(item, "conn");
+    CHECK(english(sentence) == "place three, empty, no wire");
+    CHECK(english(wireOnly(sentence)) == "empty, no wire");
+}
+
 TEST_CASE("a job without anything to read back says so") {
     const auto sentences = readBackSentences({}, Answer::AsFound);
     REQUIRE(sentences.size() == 1);

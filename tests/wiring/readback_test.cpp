@@ -45,3 +45,20 @@ TEST_CASE("A wire that is known only as it should be is read back too") {
     REQUIRE(items.size() == 1);
     CHECK(items[0].reads == Answer::AsItShouldBe);
 }
+
+TEST_CASE("A place that was said to be empty is read back as such, a wire before it") {
+    Gathering gathering;
+    gathering.at({Half::Loom, 2, 1}).empty = {true, false, false};
+    gathering.at({Half::Loom, 4, 1}).empty = {true, false, false};
+    gathering.at({Half::Loom, 4, 1}).answer(Answer::AsItShouldBe) = answered("RD");
+    const auto items = readBack(gathering, Half::Loom, Answer::AsFound);
+    REQUIRE(items.size() == 2);
+    CHECK(items[0].empty);
+    CHECK(items[0].reads == Answer::AsFound);
+    CHECK_FALSE(items[0].refitted);
+    CHECK(englishSentence(items[0]) == "place 2: empty, no wire");
+    CHECK_FALSE(items[1].empty);
+    CHECK(englishSentence(items[1]) == "place 4: red");
+    gathering.at({Half::Loom, 2, 1}).empty[2] = true;
+    CHECK(readBack(gathering, Half::Loom, Answer::AsFound)[0].refitted);
+}

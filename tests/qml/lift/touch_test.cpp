@@ -12,6 +12,8 @@
 #include <QJsonObject>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include <algorithm>
+
 Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
 Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
 
@@ -28,6 +30,14 @@ QVariantMap of(const LiftShop& shop) {
 
 std::size_t found(const LiftShop& shop) {
     return wiring::placesOf(shop.stored().gatherings[0], wiring::Half::Loom, wiring::Answer::AsFound).size();
+}
+
+// Places that somebody looked at and found no wire in.
+std::size_t empty(const LiftShop& shop) {
+    const auto& held = shop.stored().gatherings[0].held;
+    return static_cast<std::size_t>(std::count_if(held.begin(), held.end(), [](const wiring::Place& place) {
+        return place.saidEmpty(wiring::Answer::AsFound);
+    }));
 }
 
 // The demo's stroke in pixels of its photo.
@@ -98,6 +108,11 @@ private slots:
         QVERIFY(app.touch(QStringLiteral("More")));
         QVERIFY(app.touch(QStringLiteral("This place is empty")));
         QTRY_COMPARE(view->rows()->openCount(), view->rows()->count() - 2);
+        QTRY_COMPARE(empty(shop), std::size_t{1});
+        QVERIFY(app.touch(QStringLiteral("Undo")));
+        QTRY_COMPARE(empty(shop), std::size_t{0});
+        QTRY_COMPARE(view->rows()->openCount(), view->rows()->count() - 1);
+        QCOMPARE(found(shop), std::size_t{1});
     }
 
     void aStepIsStrippedByThumbAndKeys() {
