@@ -82,6 +82,7 @@ struct Finding {
     Said said;
     std::optional<int> minutes{};     // estimated
     std::optional<Refusal> refused{}; // the owner does not want it put right
+    Id settledBy{};                   // entry that settled it
 
     friend bool operator==(const Finding&, const Finding&) = default;
 };

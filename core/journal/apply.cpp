@@ -82,6 +82,7 @@ void settleFinding(Job& job, const Fields& body, const InForce& entry) {
     if (auto* finding = byId(job.findings, entry.first->subject)) {
         finding->settled = true;
         finding->settledHow = how;
+        finding->settledBy = entry.last->id;
     }
 }
 

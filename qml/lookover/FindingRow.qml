@@ -20,6 +20,7 @@ Panel {
     signal memo(id: string)
     signal photo(id: string)
     signal refused(id: string)
+    signal reopened(id: string)
     signal settled(id: string)
     signal taskMade(id: string)
 
@@ -67,6 +68,14 @@ Panel {
             width: actions.cell
 
             onTriggered: root.chosen(root.lineId)
+        }
+
+        ActionButton {
+            text: qsTr("Not settled yet")
+            visible: root.settledAlready
+            width: parent.width - actions.cell - parent.spacing
+
+            onTriggered: root.reopened(root.lineId)
         }
 
         ActionButton {

@@ -97,6 +97,7 @@ ShopPage {
             onChosen: id => root.opens("FindingPage", {
                 "finding": id
             })
+            onReopened: id => findings.reopen(id)
         }
     }
 }

@@ -122,6 +122,14 @@ void Findings::settle(const QString& finding, const QString& how) {
                    {.undoText = tr("Settled"), .form = {}});
 }
 
+void Findings::reopen(const QString& finding) {
+    const auto now = snapshot();
+    const auto* known = now == nullptr ? nullptr : byId(now->job, finding.toStdString());
+    if (known == nullptr || !known->settled)
+        return;
+    session()->say({journal::withdrawn(jobId(), known->settledBy)}, {.undoText = tr("Open again"), .form = {}});
+}
+
 QVariantMap Findings::known(const QString& finding) const {
     const auto now = snapshot();
     const auto* known = now == nullptr ? nullptr : byId(now->job, finding.toStdString());

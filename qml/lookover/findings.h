@@ -33,6 +33,7 @@ public:
     // A task with the finding's remedy as its title, to be planned and timed.
     Q_INVOKABLE void makeTask(const QString& finding);
     Q_INVOKABLE void settle(const QString& finding, const QString& how);
+    Q_INVOKABLE void reopen(const QString& finding); // it was not settled after all
     // text, severity and toDo of a finding, for a form that corrects it.
     Q_INVOKABLE QVariantMap known(const QString& finding) const;
 

@@ -1,7 +1,8 @@
-// One reading that was kept; a tap shows it among others of the same thing, as a curve.
+// One reading that was kept; a tap shows it among others of the same thing, as a curve, and lets it be taken out.
 //
 //   lineId, title, aside, detail, mark   as MeasureView's readings have them
 //   course   the curve that is shown while open
+//   withdrawn()   it was a mistake
 // Qt 6.4 cannot bind a delegate to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -18,6 +19,8 @@ Pressable {
     required property string mark
     required property Curve course
     property bool open: false
+
+    signal withdrawn
 
     readonly property string verdictWord: mark === "" ? qsTr("no verdict") : mark
 
@@ -82,6 +85,8 @@ Pressable {
             width: parent.width
 
             sourceComponent: Column {
+                spacing: Theme.targetGap
+
                 CurvePlot {
                     curve: root.course
                     width: parent.width
@@ -92,6 +97,14 @@ Pressable {
                     text: qsTr("Measured once so far: a second reading makes a curve.")
                     visible: root.course.across.length < 2
                     width: parent.width
+                }
+
+                ActionButton {
+                    description: qsTr("It does not count any more, and can be brought back")
+                    text: qsTr("This reading was a mistake")
+                    width: parent.width
+
+                    onTriggered: root.withdrawn()
                 }
             }
         }

@@ -46,6 +46,7 @@ ShopPage {
                 root.followed = row.open ? "" : row.lineId;
                 measure.follow(row.title);
             }
+            onWithdrawn: measure.withdraw(row.lineId)
         }
     }
 }

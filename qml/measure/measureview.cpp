@@ -363,6 +363,17 @@ void MeasureView::keep() {
                    });
 }
 
+void MeasureView::withdraw(const QString& reading) {
+    const auto now = snapshot();
+    if (now == nullptr)
+        return;
+    const auto& readings = now->job.readings;
+    const auto known = std::ranges::find(readings, utf8(reading), &job::Reading::id);
+    if (known != readings.end())
+        session()->say({journal::withdrawn(jobId(), known->said.entry)},
+                       {.undoText = tr("Taken out: %1").arg(text(known->what)), .form = {}});
+}
+
 void MeasureView::show(const Snapshot& snapshot) {
     std::vector<Line> lines;
     for (auto reading = snapshot.job.readings.rbegin(); reading != snapshot.job.readings.rend(); ++reading) {

@@ -108,6 +108,7 @@ public:
     Q_INVOKABLE bool unhear(); // the draft as it was before it; false where nothing was heard
     // English, for the voice: "outside"; empty without a verdict.
     [[nodiscard]] Q_INVOKABLE QString spokenVerdict() const;
+    Q_INVOKABLE void withdraw(const QString& reading); // one of readings, by its id: it was a mistake
     Q_INVOKABLE void keep(); // says the reading; errors by field: what, value, unit, low, high, trust
 
 signals:
