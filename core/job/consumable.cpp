@@ -18,7 +18,7 @@ std::string bare(std::string_view grade) {
 std::vector<std::string> grades(std::string_view limit) {
     std::string text{limit};
     for (std::size_t at = text.find(" or "); at != std::string::npos; at = text.find(" or ", at))
-        text.replace(at, 4, ",");
+        text.replace(at, 4, 1, ',');
     std::vector<std::string> found;
     for (std::size_t from = 0; from <= text.size();) {
         const std::size_t to = std::min(text.find_first_of(",;/", from), text.size());

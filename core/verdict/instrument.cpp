@@ -63,9 +63,11 @@ tl::expected<Instrument, std::string> torqueWrench(std::string name, WrenchType 
         return tl::unexpected("a torque wrench reads torque, not " + unit.symbol());
     const bool indicating = type == WrenchType::Indicating;
     const auto deviation = wrenchDeviation(type, letter, Quantity{high, unit}.base());
-    if (!deviation)
-        return tl::unexpected(std::string("class ") + letter +
-                              " does not exist: type I has A to E, type II A to G");
+    if (!deviation) {
+        std::string reason = "class _ does not exist: type I has A to E, type II A to G";
+        reason.replace(reason.find('_'), 1, 1, letter);
+        return tl::unexpected(std::move(reason));
+    }
     Instrument wrench;
     wrench.name = std::move(name);
     wrench.kind = InstrumentKind::TorqueWrench;
