@@ -42,4 +42,6 @@ target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style underc
     undercowl::verdict undercowl::trade)
 target_precompile_headers(undercowl_screens PRIVATE ${UNDERCOWL_OFTEN} <QCoreApplication> <QDateTime> <QObject> <QPointer>
     <QQmlParserStatus> <QString> <QStringList> <QUrl> <QVariantList> <QVariantMap> <QtQml/qqml.h> <QtQml/qqmlregistration.h>)
+# What is precompiled is told by GCC from what is compiled with or without this.
+target_compile_options(undercowl_screens PRIVATE -Wpedantic)
 cmake_language(DEFER CALL undercowl_join_screens undercowl_screens)

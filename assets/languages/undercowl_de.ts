@@ -6338,6 +6338,10 @@
         <source>Memo</source>
         <translation>Notiz</translation>
     </message>
+    <message>
+        <source>Not settled yet</source>
+        <translation>Noch nicht erledigt</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -8382,6 +8386,14 @@
         <source>Measured once so far: a second reading makes a curve.</source>
         <translation>Bisher einmal gemessen: ein zweiter Messwert ergibt einen Verlauf.</translation>
     </message>
+    <message>
+        <source>It does not count any more, and can be brought back</source>
+        <translation>Er zählt nicht mehr und kann zurückgeholt werden</translation>
+    </message>
+    <message>
+        <source>This reading was a mistake</source>
+        <translation>Dieser Messwert war ein Irrtum</translation>
+    </message>
 </context>
 <context>
     <name>ReadingsPage</name>
@@ -9079,6 +9091,10 @@
     <message>
         <source>☒ not proved: %1</source>
         <translation>☒ nicht nachgewiesen: %1</translation>
+    </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>leer, kein Kabel</translation>
     </message>
 </context>
 <context>
@@ -11038,6 +11054,10 @@
         <source>leave empty</source>
         <translation>leer lassen</translation>
     </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>leer, kein Kabel</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -11704,6 +11724,10 @@
         <source>Settled</source>
         <translation>Erledigt</translation>
     </message>
+    <message>
+        <source>Open again</source>
+        <translation>Wieder offen</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::FunctionsView</name>
@@ -12179,6 +12203,10 @@
     <message>
         <source>Choose the unit that this was measured in.</source>
         <translation>Die Einheit wählen, in der gemessen wurde.</translation>
+    </message>
+    <message>
+        <source>Taken out: %1</source>
+        <translation>Herausgenommen: %1</translation>
     </message>
 </context>
 <context>

@@ -6338,6 +6338,10 @@
         <source>Memo</source>
         <translation>Nota</translation>
     </message>
+    <message>
+        <source>Not settled yet</source>
+        <translation>Aún sin resolver</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -8382,6 +8386,14 @@
         <source>Measured once so far: a second reading makes a curve.</source>
         <translation>Medido una vez: con una segunda lectura hay curva.</translation>
     </message>
+    <message>
+        <source>It does not count any more, and can be brought back</source>
+        <translation>Ya no cuenta, y se puede recuperar</translation>
+    </message>
+    <message>
+        <source>This reading was a mistake</source>
+        <translation>Esta lectura fue un error</translation>
+    </message>
 </context>
 <context>
     <name>ReadingsPage</name>
@@ -9079,6 +9091,10 @@
     <message>
         <source>☒ not proved: %1</source>
         <translation>☒ no probado: %1</translation>
+    </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>vacía, sin cable</translation>
     </message>
 </context>
 <context>
@@ -11038,6 +11054,10 @@
         <source>leave empty</source>
         <translation>dejar vacía</translation>
     </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>vacía, sin cable</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -11704,6 +11724,10 @@
         <source>Settled</source>
         <translation>Resuelto</translation>
     </message>
+    <message>
+        <source>Open again</source>
+        <translation>Abierto de nuevo</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::FunctionsView</name>
@@ -12179,6 +12203,10 @@
     <message>
         <source>Choose the unit that this was measured in.</source>
         <translation>Elige la unidad en que se midió.</translation>
+    </message>
+    <message>
+        <source>Taken out: %1</source>
+        <translation>Quitada: %1</translation>
     </message>
 </context>
 <context>

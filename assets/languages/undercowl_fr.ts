@@ -6338,6 +6338,10 @@
         <source>Memo</source>
         <translation>Note</translation>
     </message>
+    <message>
+        <source>Not settled yet</source>
+        <translation>Pas encore réglé</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -8382,6 +8386,14 @@
         <source>Measured once so far: a second reading makes a curve.</source>
         <translation>Mesuré une fois jusqu&apos;ici&#xa0;: une deuxième mesure fait une courbe.</translation>
     </message>
+    <message>
+        <source>It does not count any more, and can be brought back</source>
+        <translation>Elle ne compte plus, et peut être rétablie</translation>
+    </message>
+    <message>
+        <source>This reading was a mistake</source>
+        <translation>Cette mesure était une erreur</translation>
+    </message>
 </context>
 <context>
     <name>ReadingsPage</name>
@@ -9079,6 +9091,10 @@
     <message>
         <source>☒ not proved: %1</source>
         <translation>☒ pas prouvé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>vide, aucun fil</translation>
     </message>
 </context>
 <context>
@@ -11038,6 +11054,10 @@
         <source>leave empty</source>
         <translation>laisser vide</translation>
     </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>vide, aucun fil</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -11704,6 +11724,10 @@
         <source>Settled</source>
         <translation>Réglé</translation>
     </message>
+    <message>
+        <source>Open again</source>
+        <translation>De nouveau ouvert</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::FunctionsView</name>
@@ -12179,6 +12203,10 @@
     <message>
         <source>Choose the unit that this was measured in.</source>
         <translation>Choisissez l’unité de la mesure.</translation>
+    </message>
+    <message>
+        <source>Taken out: %1</source>
+        <translation>Retirée&#xa0;: %1</translation>
     </message>
 </context>
 <context>

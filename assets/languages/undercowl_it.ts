@@ -6338,6 +6338,10 @@
         <source>Memo</source>
         <translation>Nota</translation>
     </message>
+    <message>
+        <source>Not settled yet</source>
+        <translation>Non ancora risolto</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -8382,6 +8386,14 @@
         <source>Measured once so far: a second reading makes a curve.</source>
         <translation>Misurato una volta sola: con una seconda lettura nasce una curva.</translation>
     </message>
+    <message>
+        <source>It does not count any more, and can be brought back</source>
+        <translation>Non conta più, e si può riportare</translation>
+    </message>
+    <message>
+        <source>This reading was a mistake</source>
+        <translation>Questa lettura era un errore</translation>
+    </message>
 </context>
 <context>
     <name>ReadingsPage</name>
@@ -9079,6 +9091,10 @@
     <message>
         <source>☒ not proved: %1</source>
         <translation>☒ non verificato: %1</translation>
+    </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>vuota, nessun filo</translation>
     </message>
 </context>
 <context>
@@ -11038,6 +11054,10 @@
         <source>leave empty</source>
         <translation>lasciare vuota</translation>
     </message>
+    <message>
+        <source>empty, no wire</source>
+        <translation>vuota, nessun filo</translation>
+    </message>
 </context>
 <context>
     <name>WiringPage</name>
@@ -11704,6 +11724,10 @@
         <source>Settled</source>
         <translation>Risolto</translation>
     </message>
+    <message>
+        <source>Open again</source>
+        <translation>Di nuovo aperto</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::FunctionsView</name>
@@ -12179,6 +12203,10 @@
     <message>
         <source>Choose the unit that this was measured in.</source>
         <translation>Scegli l&apos;unità in cui si è misurato.</translation>
+    </message>
+    <message>
+        <source>Taken out: %1</source>
+        <translation>Tolta: %1</translation>
     </message>
 </context>
 <context>

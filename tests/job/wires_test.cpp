@@ -89,9 +89,9 @@ TEST_CASE("A place that was said to be empty is read back too") {
     auto& empty = job.gatherings[0].at({wiring::Half::Loom, 4, 1});
     empty.empty.at(static_cast<std::size_t>(wiring::Answer::AsFound)) = true;
     check(job, 1, MatchOutcome::Matches);
-    CHECK(againstText(proofOf(job)) == "not read back: place 4");
+    CHECK(againstText(wiresProofOf(job)) == "not read back: place 4");
     check(job, 4, MatchOutcome::Matches);
-    CHECK(proofOf(job).state == ToProve::State::Proved);
+    CHECK(wiresProofOf(job).state == ToProve::State::Proved);
 }
 
 TEST_CASE("A map without wires can be said proved, and proves nothing by itself") {
