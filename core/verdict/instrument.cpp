@@ -64,8 +64,9 @@ tl::expected<Instrument, std::string> torqueWrench(std::string name, WrenchType 
     const bool indicating = type == WrenchType::Indicating;
     const auto deviation = wrenchDeviation(type, letter, Quantity{high, unit}.base());
     if (!deviation) {
-        std::string reason = "class _ does not exist: type I has A to E, type II A to G";
-        reason.replace(reason.find('_'), 1, 1, letter);
+        std::string reason = "class ";
+        reason += letter;
+        reason += " does not exist: type I has A to E, type II A to G";
         return tl::unexpected(std::move(reason));
     }
     Instrument wrench;

@@ -67,9 +67,10 @@ std::string englishSentence(const ReadBackItem& item) {
     std::string sentence = "place " + std::to_string(item.key.number);
     if (item.key.slot > 1)
         sentence += ", second wire";
+    sentence += ": ";
     if (item.empty)
-        return sentence + ": empty, no wire";
-    sentence += ": " + englishWords(item.answer.wire.colour);
+        return sentence + "empty, no wire";
+    sentence += englishWords(item.answer.wire.colour);
     if (const std::string terminal = text(item.answer.wire.terminal); !terminal.empty())
         sentence += ", " + terminal;
     if (!item.answer.wire.function.empty())

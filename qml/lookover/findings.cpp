@@ -127,7 +127,8 @@ void Findings::reopen(const QString& finding) {
     const auto* known = now == nullptr ? nullptr : byId(now->job, finding.toStdString());
     if (known == nullptr || !known->settled)
         return;
-    session()->say({journal::withdrawn(jobId(), known->settledBy)}, {.undoText = tr("Open again"), .form = {}});
+    session()->say({journal::withdrawn(jobId(), known->settledBy)},
+                   {.undoText = tr("Open again"), .form = {}});
 }
 
 QVariantMap Findings::known(const QString& finding) const {
