@@ -67,7 +67,7 @@ tl::expected<Instrument, std::string> torqueWrench(std::string name, WrenchType 
         std::string reason = "class ";
         reason += letter;
         reason += " does not exist: type I has A to E, type II A to G";
-        return tl::unexpected(std::move(reason));
+        return tl::unexpected(reason);
     }
     Instrument wrench;
     wrench.name = std::move(name);
