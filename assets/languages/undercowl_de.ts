@@ -12009,6 +12009,10 @@
         <source>Task kept</source>
         <translation>Arbeit gespeichert</translation>
     </message>
+    <message>
+        <source>not fitted: %1</source>
+        <translation>nicht verbaut: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::KnowledgeView</name>

@@ -12009,6 +12009,10 @@
         <source>Task kept</source>
         <translation>Tarea guardada</translation>
     </message>
+    <message>
+        <source>not fitted: %1</source>
+        <translation>sin montar: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::KnowledgeView</name>

@@ -12009,6 +12009,10 @@
         <source>Task kept</source>
         <translation>Tâche gardée</translation>
     </message>
+    <message>
+        <source>not fitted: %1</source>
+        <translation>pas montée&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::KnowledgeView</name>

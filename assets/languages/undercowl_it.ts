@@ -12009,6 +12009,10 @@
         <source>Task kept</source>
         <translation>Lavoro salvato</translation>
     </message>
+    <message>
+        <source>not fitted: %1</source>
+        <translation>non montato: %1</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::KnowledgeView</name>

@@ -96,6 +96,18 @@ std::vector<const StripStep*> ordered(const Job& job) {
 
 } // namespace
 
+std::vector<const Part*> partsToFit(const Job& job, const Task& task) {
+    std::vector<const Part*> open;
+    for (const Part& part : job.parts) {
+        const StripStep* step = findStep(job, part.about);
+        const bool ofTask =
+            step != nullptr ? step->task == task.id : !part.about.empty() && part.about == task.finding;
+        if (ofTask && part.state != PartState::Fitted)
+            open.push_back(&part);
+    }
+    return open;
+}
+
 bool finished(const Job& job, const Task& task) {
     if (task.waiting)
         return false;
@@ -104,7 +116,8 @@ bool finished(const Job& job, const Task& task) {
     const auto ofTask = [&](const StripStep& step) { return step.task == task.id; };
     return std::any_of(job.steps.begin(), job.steps.end(), ofTask) &&
            std::all_of(job.steps.begin(), job.steps.end(),
-                       [&](const StripStep& step) { return !ofTask(step) || step.refitted.has_value(); });
+                       [&](const StripStep& step) { return !ofTask(step) || step.refitted.has_value(); }) &&
+           partsToFit(job, task).empty();
 }
 
 bool closesCircle(const Job& job, std::string_view task, std::string_view other) {

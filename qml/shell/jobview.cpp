@@ -66,6 +66,12 @@ Line taskLine(const job::Job& job, const job::Task& task, job::TimeMs now) {
             first += text(other->title);
     if (!first.isEmpty())
         detail += JobView::tr("first %1").arg(first.join(QStringLiteral(", ")));
+    QStringList parts;
+    if (!task.done)
+        for (const job::Part* part : job::partsToFit(job, task))
+            parts += text(part->name);
+    if (!parts.isEmpty())
+        detail += JobView::tr("not fitted: %1").arg(parts.join(QStringLiteral(", ")));
     line.detail = detail.join(QStringLiteral(" · "));
     return line;
 }

@@ -176,6 +176,35 @@ TEST_CASE("A task without steps is finished by saying so, and one that waits is 
     CHECK_FALSE(finished(job, job.tasks.back()));
 }
 
+TEST_CASE("A task that is on again without a part that belongs to it is not finished, unless it is said to be") {
+    Job job = twoTasks();
+    job.tasks[0].finding = "lever bent";
+    for (StripStep& step : job.steps)
+        step.refitted.emplace();
+    REQUIRE(finished(job, job.tasks[0]));
+    Part part;
+    part.name = "lever";
+    part.about = "lever bent";
+    part.state = PartState::Ordered;
+    job.parts.push_back(part);
+    CHECK_FALSE(finished(job, job.tasks[0]));
+    CHECK(finished(job, job.tasks[1])); // not its part
+    REQUIRE(partsToFit(job, job.tasks[0]).size() == 1);
+    CHECK(partsToFit(job, job.tasks[0])[0]->name == "lever");
+    job.parts[0].about = "cluster"; // a step of the same task
+    CHECK_FALSE(finished(job, job.tasks[0]));
+    job.parts[0].state = PartState::Here; // in the shop, not on the machine
+    CHECK_FALSE(finished(job, job.tasks[0]));
+    job.tasks[0].done = true;
+    CHECK(finished(job, job.tasks[0]));
+    job.tasks[0].done = false;
+    job.parts[0].state = PartState::Fitted;
+    CHECK(finished(job, job.tasks[0]));
+    job.parts[0].state = PartState::Ordered;
+    job.parts[0].about.clear(); // belongs to nothing
+    CHECK(finished(job, job.tasks[0]));
+}
+
 TEST_CASE("A circle of needs is told beforehand, and does not lose a step") {
     Job job = rearWheel();
     CHECK(closesCircle(job, "bearing", "brake"));

@@ -125,6 +125,25 @@ TEST_CASE("when all is on again it waits for proof, then to be handed over") {
     CHECK(waitingFor(job).what == Waits::Nothing);
 }
 
+TEST_CASE("when all is on again without a part that is on order, it waits for that") {
+    Job job;
+    job.tasks.push_back(Task{});
+    job.tasks.back().id = "wheel";
+    job.steps.push_back(taken("rear wheel", "wheel"));
+    job.steps.back().refitted.emplace();
+    Part part;
+    part.name = "sealing ring";
+    part.about = "rear wheel";
+    part.state = PartState::Ordered;
+    job.parts.push_back(part);
+    CHECK(waitingFor(job) == Waiting{Waits::Parts, {"waits.held", {"sealing ring"}}});
+    job.parts[0].state = PartState::Here; // can be fitted now
+    CHECK(waitingFor(job).what == Waits::Bench);
+    job.parts[0].state = PartState::Ordered;
+    job.tasks[0].done = true; // said to be finished all the same
+    CHECK(waitingFor(job).what != Waits::Parts);
+}
+
 TEST_CASE("each code is read back") {
     for (int i = 0; i <= static_cast<int>(Waits::Nothing); ++i)
         CHECK(waitsFromCode(code(static_cast<Waits>(i))) == static_cast<Waits>(i));
