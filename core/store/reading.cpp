@@ -143,7 +143,10 @@ private:
             "stream DESC LIMIT 1) "
             "WHEN 'owner' THEN (SELECT stream FROM job_line WHERE owner = l.stream ORDER BY last_at DESC, "
             "stream DESC LIMIT 1) ELSE l.stream END, search.rowid, CASE l.kind WHEN 'finding' THEN "
-            "(SELECT severity FROM finding WHERE stream = l.stream AND id = l.subject) END "
+            "(SELECT severity FROM finding WHERE stream = l.stream AND id = l.subject) END, "
+            "CASE WHEN l.kind = 'wire' AND l.detail <> 'connector' THEN (SELECT c.title FROM search_line c "
+            "WHERE c.stream = l.stream AND c.kind = 'wire' AND c.subject = l.subject AND c.detail = "
+            "'connector') END "
             "FROM search JOIN search_line l ON l.rowid = search.rowid "
             "WHERE search MATCH ?1 AND search.rowid BETWEEN ?2 AND ?3 AND +search.rowid IN (SELECT value "
             "FROM "
@@ -166,7 +169,8 @@ private:
                                                      text(3),
                                                      text(4),
                                                      text(5),
-                                                     job::severityFromCode(text(8))};
+                                                     job::severityFromCode(text(8)),
+                                                     text(9)};
         }
         return hits;
     }

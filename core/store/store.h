@@ -62,6 +62,7 @@ struct Hit {
     std::string snippet;                     // words around the hit; [ and ] stand round what matched
     std::string machine;                     // the machine that it belongs to
     std::optional<job::Severity> severity{}; // of a finding
+    std::string connector{};                 // title of what a wire is gathered in
 
     friend bool operator==(const Hit&, const Hit&) = default;
 };

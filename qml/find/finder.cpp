@@ -116,8 +116,9 @@ void Finder::show() {
             machines_ += machine;
         if (lines.size() == mostLines || !passes(found))
             continue;
-        QString around = text(hit.snippet);
-        around.remove(u'[').remove(u']');
+        QString around = text(hit.connector); // its wires are called alike in every connector
+        if (around.isEmpty())
+            around = text(hit.snippet).remove(u'[').remove(u']');
         lines.push_back({.id = QString::number(lines.size()),
                          .title = text(hit.title),
                          .detail = around == text(hit.title) ? QString() : around,

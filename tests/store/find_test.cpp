@@ -93,10 +93,13 @@ TEST_CASE("a wire is found by its colours and its end") {
         REQUIRE(hits.size() == 1); // not the one on a fork
         CHECK(hits[0].kind == HitKind::Wire);
         CHECK(hits[0].subject == connector.id);
+        CHECK(hits[0].connector == "loom behind the lamp");
         CHECK(hits[0].job == job);
     }
     CHECK(kinds(shop.store, "where is the one with it").empty()); // "one" is asked for, and nowhere
-    CHECK(must(shop.store.find("verdigris")).front().title == "loom behind the lamp");
+    const auto itself = must(shop.store.find("verdigris"));
+    CHECK(itself.front().title == "loom behind the lamp");
+    CHECK(itself.front().connector.empty());
 }
 
 TEST_CASE("what was said on the way is found too: routing, other numbers, fluids, rounds, the owner's word") {

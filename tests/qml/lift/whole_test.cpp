@@ -108,6 +108,18 @@ private slots:
         QCOMPARE(finder->hits()->count(), 0);
     }
 
+    void aWireThatIsFoundNamesItsConnector() {
+        const LiftShop shop;
+        shop.answer();
+        const auto session = shop.session();
+        const auto finder = inShop<Finder>(*session);
+        finder->setWords(QStringLiteral("green white"));
+        QTRY_COMPARE(finder->hits()->count(), 1);
+        QCOMPARE(finder->hits()->lines()[0].detail,
+                 QString::fromStdString(shop.stored().gatherings[0].title));
+        QVERIFY(finder->hits()->lines()[0].title != finder->hits()->lines()[0].detail);
+    }
+
     void hardwareIsPlacedOnThePhotoAndShownAgainOnRefit() {
         const LiftShop shop;
         const auto session = shop.session();
