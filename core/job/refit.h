@@ -40,8 +40,8 @@ struct RefitStep {
 // Parts for the task's steps, or for the finding that it answers, that are not fitted yet.
 [[nodiscard]] std::vector<const Part*> partsToFit(const Job& job, const Task& task);
 
-// A task is finished when the mechanic said so, or when all that was stripped for it is on again and no part of
-// partsToFit() is left; one without steps only by saying so. One that waits is not.
+// A task is finished when the mechanic said so, or when all that was stripped for it is on again and no part
+// of partsToFit() is left; one without steps only by saying so. One that waits is not.
 [[nodiscard]] bool finished(const Job& job, const Task& task);
 
 // Whether tasks would need each other in a circle if 'task' came after 'other'. A task that is its own

@@ -163,14 +163,9 @@ private:
             };
             const auto place =
                 std::find(rows.begin(), rows.end(), row->getColumn(7).getInt64()) - rows.begin();
-            hits[static_cast<std::size_t>(place)] = {hitKind(text(0)),
-                                                     text(6),
-                                                     text(1),
-                                                     text(3),
-                                                     text(4),
-                                                     text(5),
-                                                     job::severityFromCode(text(8)),
-                                                     text(9)};
+            hits[static_cast<std::size_t>(place)] = {
+                hitKind(text(0)), text(6), text(1), text(3), text(4), text(5), job::severityFromCode(text(8)),
+                text(9)};
         }
         return hits;
     }

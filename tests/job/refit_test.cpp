@@ -176,7 +176,8 @@ TEST_CASE("A task without steps is finished by saying so, and one that waits is 
     CHECK_FALSE(finished(job, job.tasks.back()));
 }
 
-TEST_CASE("A task that is on again without a part that belongs to it is not finished, unless it is said to be") {
+TEST_CASE(
+    "A task that is on again without a part that belongs to it is not finished, unless it is said to be") {
     Job job = twoTasks();
     job.tasks[0].finding = "lever bent";
     for (StripStep& step : job.steps)
