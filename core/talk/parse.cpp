@@ -61,7 +61,10 @@ tl::expected<Intent, Refusal> reading(Measured what, Words words) {
         const auto digits = digitsFromWords(rest.first(rest.size() - wordsOf(unit.words).size()));
         if (!digits)
             return unknown();
-        const double value = units::parseNumber(*digits).value().value;
+        const auto number = units::parseNumber(*digits);
+        if (!number) // hundreds of digits in a row
+            return unknown();
+        const double value = number->value;
         if (value < unit.low || value > unit.high) {
             const std::string symbol{unit.symbol};
             std::string message{name(what)};

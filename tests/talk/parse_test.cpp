@@ -109,6 +109,13 @@ TEST_CASE("a number that nobody measures is taken for a misheard one") {
           "front tyre 9 bar is not believed (0.3 to 6 bar): say it again");
 }
 
+TEST_CASE("a number of hundreds of digits is not understood") {
+    std::string words = "front tyre";
+    for (int digit = 0; digit < 400; ++digit)
+        words += " two";
+    CHECK(refusal(words + " bar") == Refusal::Kind::Unknown);
+}
+
 TEST_CASE("commands and bags come back from what is said of them") {
     for (const Command command : allCommands)
         comesBack(command);
