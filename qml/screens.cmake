@@ -40,8 +40,11 @@ target_include_directories(undercowl_screens PUBLIC ${PROJECT_SOURCE_DIR} PRIVAT
 target_link_libraries(undercowl_screens PUBLIC Qt6::Quick undercowl_style undercowl::language undercowl::job undercowl::journal undercowl::store undercowl::handover
     undercowl::camera undercowl::eye undercowl::level undercowl::listener undercowl::memo undercowl::reading undercowl::records undercowl::scanner undercowl::screen undercowl::signals undercowl::sharing undercowl::speaker undercowl::talk undercowl::units
     undercowl::verdict undercowl::trade)
-target_precompile_headers(undercowl_screens PRIVATE ${UNDERCOWL_OFTEN} <QCoreApplication> <QDateTime> <QObject> <QPointer>
-    <QQmlParserStatus> <QString> <QStringList> <QUrl> <QVariantList> <QVariantMap> <QtQml/qqml.h> <QtQml/qqmlregistration.h>)
-# What is precompiled is told by GCC from what is compiled with or without this.
-target_compile_options(undercowl_screens PRIVATE -Wpedantic)
+# Half of the time would go into reading the same headers again. Each file includes what it uses all the same. GCC takes no precompiled header for a file that is compiled with -Wpedantic when it was not, and at -O3 it
+# then sees overflows in std::string where there are none.
+target_precompile_headers(undercowl_screens PRIVATE <algorithm> <array> <cmath> <functional> <map> <memory> <optional> <set>
+    <span> <string> <string_view> <tl/expected.hpp> <variant> <vector>
+    <QCoreApplication> <QDateTime> <QObject> <QPointer> <QQmlParserStatus> <QString> <QStringList> <QUrl> <QVariantList>
+    <QVariantMap> <QtQml/qqml.h> <QtQml/qqmlregistration.h>)
+target_compile_options(undercowl_screens PRIVATE -Wpedantic $<$<CONFIG:Release>:-O2>)
 cmake_language(DEFER CALL undercowl_join_screens undercowl_screens)
