@@ -79,18 +79,20 @@ Waiting beforeStripping(const Job& job) {
 Waiting allOn(const Job& job) {
     const auto isHeld = [](const Task& task) { return task.waiting; };
     std::vector<std::string> parts; // on again without them
-    for (const Task& task : job.tasks)
-        if (!task.waiting && !task.done)
-            for (const Part* part : partsToFit(job, task))
-                if (toCome(*part))
-                    parts.push_back(part->name);
-    if (!parts.empty())
-        return {Waits::Parts, {"waits.held", {listed(parts)}}};
-    const auto toDo = [&](const Task& task) { return !task.waiting && !finished(job, task); };
-    if (std::any_of(job.tasks.begin(), job.tasks.end(), toDo))
-        return {};
+    for (const Task& task : job.tasks) {
+        if (task.waiting || finished(job, task))
+            continue;
+        const std::size_t before = parts.size();
+        for (const Part* part : partsToFit(job, task))
+            if (toCome(*part))
+                parts.push_back(part->name);
+        if (parts.size() == before)
+            return {}; // something can be done for it now
+    }
     if (std::any_of(job.tasks.begin(), job.tasks.end(), isHeld))
         return heldTasks(job);
+    if (!parts.empty())
+        return {Waits::Parts, {"waits.held", {listed(parts)}}};
     if (auto asked = owners(job))
         return *std::move(asked);
     const auto unsafe = [](const Finding& finding) {

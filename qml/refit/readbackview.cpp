@@ -5,17 +5,11 @@
 #include "qml/wiring/gatherings.h"
 #include "qml/wiring/words.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace undercowl::ui {
 
 namespace {
-
-QString emptyWords() {
-    return QCoreApplication::translate("Wiring", "empty, no wire");
-}
 
 wiring::Answer otherOf(wiring::Answer answer) {
     return answer == wiring::Answer::AsFound ? wiring::Answer::AsItShouldBe : wiring::Answer::AsFound;

@@ -27,7 +27,7 @@ Line lineOf(const wiring::Gathering& gathering, wiring::PlaceKey key) {
     const auto* shown = found != nullptr && *found ? found : should;
     if (place != nullptr && (shown == nullptr || !*shown) &&
         (place->saidEmpty(wiring::Answer::AsFound) || place->saidEmpty(wiring::Answer::AsItShouldBe))) {
-        line.title = QCoreApplication::translate("Wiring", "empty, no wire");
+        line.title = emptyWords();
         line.on = place->saidEmpty(wiring::Answer::AsRefitted);
         return line;
     }

@@ -96,7 +96,7 @@ QString PlaceView::title() const {
 QVariantMap PlaceView::answer(wiring::Answer which) const {
     const auto* place = held();
     if (place != nullptr && place->saidEmpty(which))
-        return {{QStringLiteral("words"), QCoreApplication::translate("Wiring", "empty, no wire")}};
+        return {{QStringLiteral("words"), emptyWords()}};
     if (place == nullptr || !place->answer(which))
         return {};
     const wiring::PlaceAnswer& known = *place->answer(which);

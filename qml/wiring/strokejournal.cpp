@@ -86,13 +86,14 @@ void StrokeView::remember() {
 
 StrokeView::Answers StrokeView::answersInJournal() const {
     Answers answers;
-    if (const auto* known = gathering())
-        for (const wiring::Place* place : wiring::placesOf(*known, half_, wiring::Answer::AsFound))
-            answers[place->key] = withoutEntry(*place->answer(wiring::Answer::AsFound));
-    if (const auto* known = gathering())
-        for (const wiring::Place& place : known->held)
-            if (place.key.half == half_ && place.saidEmpty(wiring::Answer::AsFound))
-                answers[place.key] = std::nullopt;
+    const auto* known = gathering();
+    if (known == nullptr)
+        return answers;
+    for (const wiring::Place* place : wiring::placesOf(*known, half_, wiring::Answer::AsFound))
+        answers[place->key] = withoutEntry(*place->answer(wiring::Answer::AsFound));
+    for (const wiring::Place& place : known->held)
+        if (place.key.half == half_ && place.saidEmpty(wiring::Answer::AsFound))
+            answers[place.key] = std::nullopt;
     return answers;
 }
 

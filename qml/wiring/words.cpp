@@ -77,6 +77,10 @@ QString words(wiring::GatheringKind kind) {
     return {};
 }
 
+QString emptyWords() {
+    return Wiring::tr("empty, no wire");
+}
+
 QString words(wiring::Side side) {
     return side == wiring::Side::WireSide ? Wiring::tr("wire side") : Wiring::tr("mating face");
 }

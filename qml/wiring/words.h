@@ -27,6 +27,7 @@ namespace undercowl::ui {
 [[nodiscard]] QString sureness(std::span<const sight::Candidate> candidates, bool sure);
 
 [[nodiscard]] QString words(wiring::GatheringKind kind);
+[[nodiscard]] QString emptyWords(); // of a place that holds no wire
 [[nodiscard]] QString words(wiring::Side side);
 [[nodiscard]] QString words(wiring::Half half);
 [[nodiscard]] QString words(wiring::Answer answer);

@@ -137,6 +137,14 @@ TEST_CASE("when all is on again without a part that is on order, it waits for th
     part.state = PartState::Ordered;
     job.parts.push_back(part);
     CHECK(waitingFor(job) == Waiting{Waits::Parts, {"waits.held", {"sealing ring"}}});
+    job.tasks.push_back(Task{}); // another one can go on
+    job.tasks.back().id = "wash";
+    CHECK(waitingFor(job).what == Waits::Bench);
+    job.tasks.back().done = true;
+    CHECK(waitingFor(job).what == Waits::Parts);
+    job.tasks.push_back(held("seat", "the owner's word", Holds::Owner)); // before the part
+    CHECK(waitingFor(job).what == Waits::Owner);
+    job.tasks.pop_back();
     job.parts[0].state = PartState::Here; // can be fitted now
     CHECK(waitingFor(job).what == Waits::Bench);
     job.parts[0].state = PartState::Ordered;
