@@ -22,12 +22,14 @@ void addText(Sentence& sentence, std::string_view key, const std::string& text) 
 }
 
 void addContradiction(Sentence& sentence, const wiring::ReadBackItem& item) {
-    if (item.contradicts->colour == item.answer.wire.colour) {
+    const bool asFound = item.reads == Answer::AsFound;
+    if (item.otherEmpty)
+        add(sentence, asFound ? "talk.contradiction.should.empty" : "talk.contradiction.found.empty");
+    else if (!item.empty && item.contradicts->colour == item.answer.wire.colour)
         add(sentence, "talk.contradiction.other");
-        return;
-    }
-    add(sentence, item.reads == Answer::AsFound ? "talk.contradiction.should" : "talk.contradiction.found",
-        {item.contradicts->colour});
+    else
+        add(sentence, asFound ? "talk.contradiction.should" : "talk.contradiction.found",
+            {item.contradicts->colour});
 }
 
 Sentence heading(const wiring::Gathering& gathering, Half half, int known) {
@@ -69,16 +71,15 @@ Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering
     Sentence sentence{Sentence::Kind::Wire, {}, gathering, item.key};
     const wiring::Wire& wire = item.answer.wire;
     add(sentence, item.key.slot > 1 ? "talk.place.second" : "talk.place", {item.key.number});
-    if (item.empty) {
+    if (item.empty)
         add(sentence, "talk.empty");
-        return sentence;
-    }
-    add(sentence, "talk.colour", {wire.colour});
+    else
+        add(sentence, "talk.colour", {wire.colour});
     if (wire.terminal.kind != wiring::TerminalKind::Unknown)
         add(sentence, "talk.terminal", {wire.terminal});
     addText(sentence, "talk.function", wire.function);
     addText(sentence, "talk.tag", item.tag);
-    if (item.contradicts)
+    if (item.stops())
         addContradiction(sentence, item);
     if (item.tag.empty())
         for (const int twin : item.twinOf)

@@ -25,6 +25,8 @@ constexpr std::array all{
     Pattern{"talk.twin", "careful, it looks like place %1"},
     Pattern{"talk.contradiction.found", "stop, it was found with %1"},
     Pattern{"talk.contradiction.should", "stop, it should be %1"},
+    Pattern{"talk.contradiction.found.empty", "stop, it was found empty, without a wire"},
+    Pattern{"talk.contradiction.should.empty", "stop, it should be empty, without a wire"},
     Pattern{"talk.contradiction.other", "stop, as found and as it should be differ in more than the colour"},
     Pattern{"talk.unread.one", "one place was not read, look at the machine"},
     Pattern{"talk.unread", "%1 places were not read, look at the machine"},

@@ -44,20 +44,20 @@ std::vector<ReadBackItem> readBack(const Gathering& gathering, Half half, Answer
         ReadBackItem item;
         item.key = place.key;
         item.refitted = place.answer(Answer::AsRefitted).has_value() || place.saidEmpty(Answer::AsRefitted);
-        if (!first && !second) {
-            if (!place.saidEmpty(prefer) && !place.saidEmpty(other))
-                continue;
-            item.reads = place.saidEmpty(prefer) ? prefer : other;
-            item.empty = true;
-            items.push_back(std::move(item));
+        const bool firstEmpty = place.saidEmpty(prefer);
+        const bool secondEmpty = place.saidEmpty(other);
+        if (!first && !second && !firstEmpty && !secondEmpty)
             continue;
-        }
-        item.reads = first ? prefer : other;
-        item.answer = first ? *first : *second;
-        if (first && second && contradict(first->wire, second->wire))
+        item.reads = first || firstEmpty ? prefer : other;
+        item.empty = firstEmpty || (!first && secondEmpty);
+        item.otherEmpty = first && secondEmpty;
+        if (second && (firstEmpty || (first && contradict(first->wire, second->wire))))
             item.contradicts = second->wire;
-        item.tag = place.tag;
-        item.twinOf = twinNumbers(groups, place.key);
+        if (!item.empty) {
+            item.answer = first ? *first : *second;
+            item.tag = place.tag;
+            item.twinOf = twinNumbers(groups, place.key);
+        }
         items.push_back(std::move(item));
     }
     return items;
@@ -67,19 +67,16 @@ std::string englishSentence(const ReadBackItem& item) {
     std::string sentence = "place " + std::to_string(item.key.number);
     if (item.key.slot > 1)
         sentence += ", second wire";
-    sentence += ": ";
-    if (item.empty)
-        return sentence + "empty, no wire";
-    sentence += englishWords(item.answer.wire.colour);
+    sentence += ": " + (item.empty ? "empty, no wire" : englishWords(item.answer.wire.colour));
     if (const std::string terminal = text(item.answer.wire.terminal); !terminal.empty())
         sentence += ", " + terminal;
     if (!item.answer.wire.function.empty())
         sentence += ", " + item.answer.wire.function;
     if (!item.tag.empty())
         sentence += ", tag " + item.tag;
-    if (item.contradicts)
+    if (item.stops())
         sentence += "; stop: " + std::string{code(item.reads)} + ", and the other answer says " +
-                    englishWords(item.contradicts->colour);
+                    (item.contradicts ? englishWords(item.contradicts->colour) : "empty, no wire");
     return sentence;
 }
 

@@ -132,6 +132,8 @@ OrderedJson toJson(const wiring::Gathering& gathering) {
              {wiring::Answer::AsFound, wiring::Answer::AsItShouldBe, wiring::Answer::AsRefitted})
             if (const auto& answer = place.answer(which))
                 each[std::string{wiring::code(which)}] = toJson(*answer);
+            else if (place.saidEmpty(which))
+                each[std::string{wiring::code(which)}] = {{"empty", true}};
         return each;
     });
     return json;

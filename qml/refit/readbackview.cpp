@@ -51,6 +51,7 @@ void ReadBackView::show(const Snapshot& /*snapshot*/) {
             if (items_[i].reads != choice->second)
                 items_[i] = found[i];
             items_[i].contradicts.reset();
+            items_[i].otherEmpty = false;
         }
     if (!std::exchange(begun_, true)) { // after a break it goes on where it stopped
         const auto open = std::ranges::find(items_, false, &wiring::ReadBackItem::refitted);
@@ -96,20 +97,22 @@ QString ReadBackView::source() const {
 }
 
 bool ReadBackView::mustChoose() const {
-    return item() != nullptr && item()->contradicts.has_value();
+    return item() != nullptr && item()->stops();
 }
 
 QString ReadBackView::otherBase() const {
-    return mustChoose() ? baseCode(item()->contradicts->colour) : QString();
+    return mustChoose() && !item()->otherEmpty ? baseCode(item()->contradicts->colour) : QString();
 }
 
 QString ReadBackView::otherTracer() const {
-    return mustChoose() ? tracerCode(item()->contradicts->colour) : QString();
+    return mustChoose() && !item()->otherEmpty ? tracerCode(item()->contradicts->colour) : QString();
 }
 
 QString ReadBackView::otherWords() const {
     if (!mustChoose())
         return {};
+    if (item()->otherEmpty)
+        return emptyWords();
     const QString more = ui::details(*item()->contradicts);
     return more.isEmpty() ? ui::words(item()->contradicts->colour)
                           : ui::words(item()->contradicts->colour) + QStringLiteral(", ") + more;

@@ -93,6 +93,9 @@ Pressable {
             anchors.rightMargin: Theme.grid * 2
             anchors.verticalCenter: parent.verticalCenter
             height: implicitHeight
+            // Without a graphics chip drawing letters takes most of a frame while a list is scrolled: there they are drawn
+            // once. Not the photo with them, which such a layer would show late.
+            layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
             implicitHeight: heading.height + (below.visible ? gap + below.height : 0) + (mark.active ? gap + mark.height : 0)
 
             Label {

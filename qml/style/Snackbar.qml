@@ -95,6 +95,7 @@ Item {
         text: root.message
         tone: Theme.ink
         verticalAlignment: Text.AlignVCenter
+        visible: width >= Theme.touch // fewer letters to a line are no words: then the button alone says it
         width: undoer.x - Theme.grid - x
         x: Theme.grid * 2
     }

@@ -147,6 +147,14 @@ FocusScope {
                 verticalAlignment: Text.AlignVCenter
                 visible: field.text === "" && field.preeditText === ""
                 wrapMode: Text.NoWrap
+
+                // An example is one line of smaller letters, or two where it is too long for that.
+                onTruncatedChanged: {
+                    if (!truncated || wrapMode !== Text.NoWrap)
+                        return;
+                    fontSizeMode = Text.Fit;
+                    wrapMode = Text.WordWrap;
+                }
             }
 
             IconButton {

@@ -23,15 +23,18 @@ void PlaceView::hear(const QString& base, const QString& tracer, const QString& 
     if (which_ == wiring::Answer::AsItShouldBe)
         answer.source = utf8(source);
     const bool asFound = which_ == wiring::Answer::AsFound;
-    if (place != nullptr)
-        if (const auto& other =
-                place->answer(asFound ? wiring::Answer::AsItShouldBe : wiring::Answer::AsFound);
-            other && other->wire.colour != *wire)
-            remark_ = text(talk::english(
-                {talk::Sentence::Kind::Wire,
-                 {{asFound ? "talk.contradiction.should" : "talk.contradiction.found", {other->wire.colour}}},
-                 {},
-                 {}}));
+    const auto other = asFound ? wiring::Answer::AsItShouldBe : wiring::Answer::AsFound;
+    if (place != nullptr) {
+        talk::Sentence stop{talk::Sentence::Kind::Wire, {}, {}, {}};
+        if (place->saidEmpty(other))
+            stop.phrases = {
+                {asFound ? "talk.contradiction.should.empty" : "talk.contradiction.found.empty", {}}};
+        else if (const auto& said = place->answer(other); said && said->wire.colour != *wire)
+            stop.phrases = {
+                {asFound ? "talk.contradiction.should" : "talk.contradiction.found", {said->wire.colour}}};
+        if (!stop.phrases.empty())
+            remark_ = text(talk::english(stop));
+    }
     say(std::move(answer), tr("%1: %2").arg(words(which_), words(*wire)));
 }
 

@@ -88,6 +88,22 @@ TEST_CASE("a place without a wire is said to be empty, and so when it is asked f
     const Sentence sentence = wireSentence(item, "conn");
     CHECK(english(sentence) == "place three, empty, no wire");
     CHECK(english(wireOnly(sentence)) == "empty, no wire");
+    item.reads = Answer::AsItShouldBe;
+    item.contradicts = wire(Insulation::BK, {});
+    CHECK(english(wireSentence(item, "conn")) ==
+          "place three, empty, no wire, stop, it was found with black");
+    item.reads = Answer::AsFound;
+    CHECK(english(wireSentence(item, "conn")) == "place three, empty, no wire, stop, it should be black");
+    wiring::ReadBackItem other;
+    other.key = item.key;
+    other.answer.wire = wire(Insulation::BK, {});
+    other.otherEmpty = true;
+    other.reads = Answer::AsFound;
+    CHECK(english(wireSentence(other, "conn")) ==
+          "place three, black, stop, it should be empty, without a wire");
+    other.reads = Answer::AsItShouldBe;
+    CHECK(english(wireSentence(other, "conn")) ==
+          "place three, black, stop, it was found empty, without a wire");
 }
 
 TEST_CASE("a job without anything to read back says so") {

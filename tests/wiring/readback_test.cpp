@@ -46,7 +46,7 @@ TEST_CASE("A wire that is known only as it should be is read back too") {
     CHECK(items[0].reads == Answer::AsItShouldBe);
 }
 
-TEST_CASE("A place that was said to be empty is read back as such, a wire before it") {
+TEST_CASE("A place that was said to be empty is read back as such, and a wire in the other answer stops it") {
     Gathering gathering;
     gathering.at({Half::Loom, 2, 1}).empty = {true, false, false};
     gathering.at({Half::Loom, 4, 1}).empty = {true, false, false};
@@ -57,8 +57,22 @@ TEST_CASE("A place that was said to be empty is read back as such, a wire before
     CHECK(items[0].reads == Answer::AsFound);
     CHECK_FALSE(items[0].refitted);
     CHECK(englishSentence(items[0]) == "place 2: empty, no wire");
-    CHECK_FALSE(items[1].empty);
-    CHECK(englishSentence(items[1]) == "place 4: red");
+    CHECK_FALSE(items[0].stops());
+    CHECK(items[1].empty);
+    CHECK(items[1].reads == Answer::AsFound);
+    CHECK(items[1].stops());
+    CHECK(englishSentence(items[1]) ==
+          "place 4: empty, no wire; stop: as found, and the other answer says red");
+    const auto should = readBack(gathering, Half::Loom, Answer::AsItShouldBe);
+    REQUIRE(should.size() == 2);
+    CHECK(should[0].reads == Answer::AsFound); // nothing better is known there
+    CHECK_FALSE(should[0].stops());
+    CHECK_FALSE(should[1].empty);
+    CHECK(should[1].stops());
+    CHECK(englishSentence(should[1]) ==
+          "place 4: red; stop: as it should be, and the other answer says empty, no wire");
+    gathering.at({Half::Loom, 2, 1}).empty[1] = true;
+    CHECK_FALSE(readBack(gathering, Half::Loom, Answer::AsItShouldBe)[0].stops());
     gathering.at({Half::Loom, 2, 1}).empty[2] = true;
     CHECK(readBack(gathering, Half::Loom, Answer::AsFound)[0].refitted);
 }

@@ -302,6 +302,28 @@ private slots:
         QCOMPARE(job.wireChecks[0].against, wiring::Answer::AsFound);
         QCOMPARE((*refitted(job, first))->wire.colour.base, colour::Insulation::GN);
     }
+
+    void itStopsWhereAPlaceWasFoundEmptyThatShouldHoldAWire() {
+        const LiftShop shop;
+        shop.say(journal::placeEmpty(shop.job, shop.gathering, first, wiring::Answer::AsFound, true));
+        shop.say(journal::wireAnswered(shop.job, shop.gathering, first, wiring::Answer::AsItShouldBe,
+                                       answerOf(colour::Insulation::BN)));
+        const auto session = shop.session();
+        const auto view = readBackOn(shop, *session);
+        QVERIFY(view->mustChoose());
+        QCOMPARE(view->reads(), QStringLiteral("as it should be"));
+        QCOMPARE(view->otherWords(), QStringLiteral("empty, no wire"));
+        QVERIFY(view->otherBase().isEmpty());
+        QVERIFY(view->sentence().endsWith(QStringLiteral("stop, it was found empty, without a wire")));
+        view->choose(true);
+        QVERIFY(!view->mustChoose());
+        QCOMPARE(view->wireWords(), QStringLiteral("empty, no wire"));
+        view->done();
+        QTRY_COMPARE(shop.stored().wireChecks.size(), std::size_t{1});
+        const auto job = shop.stored();
+        QCOMPARE(job.wireChecks[0].against, wiring::Answer::AsFound);
+        QVERIFY(job.gatherings[0].find(first)->saidEmpty(wiring::Answer::AsRefitted));
+    }
 };
 
 QTEST_MAIN(RefitTest)
