@@ -219,13 +219,15 @@ void judge(const Views& views, double widthPx, double strength, const LightCodes
     reading.candidates = candidatesOf(posterior);
     reading.doubts = hindrances(exposureOf(first), widthPx);
     // Chosen on photos kept back: as many as can be called sure with none wrong among them. A thin grey
-    // tracer on black passes for a highlight or for white, so of black more is asked.
+    // tracer on black passes for a highlight or for white, and grey in a coloured shadow for turquoise, so of
+    // black and turquoise more is asked.
     const colour::WireColour& answer = reading.candidates.front().wire;
     const bool black =
         answer.base == colour::Insulation::BK && (!answer.tracer || answer.tracer == colour::Insulation::GY ||
                                                   answer.tracer == colour::Insulation::WH);
-    const double enough = black ? 0.98 : 0.91;
-    const double enoughForEach = black ? 0.90 : 0.55;
+    const bool mistakable = black || answer.base == colour::Insulation::TQ;
+    const double enough = mistakable ? 0.98 : 0.91;
+    const double enoughForEach = mistakable ? 0.90 : 0.55;
     reading.sure = reading.doubts.empty() && bench.agreed() && strength > 0.7 &&
                    bench.least() > enoughForEach && reading.candidates.front().probability > enough;
     if (reading.sure)

@@ -218,7 +218,9 @@ def camera(rng, radiance, mean, scene):
     n, h, w, dev = scene["n"], scene["h"], scene["w"], scene["device"]
     each = lambda f: torch.tensor(np.array([f() for _ in range(n)], np.float32), device=dev)[:, None, None, None]
     care = scene["care"]
-    adapt = np.where(~care & (rng.random((n, 1)) < .5), rng.uniform(0.35, 1.1, (n, 1)), rng.uniform(.75, 1.05, (n, 1)))
+    # Phones leave some of a warm lamp in the picture on purpose.
+    least, often = (.55, .15) if care else (.35, .5)
+    adapt = np.where(rng.random((n, 1)) < often, rng.uniform(least, 1.1, (n, 1)), rng.uniform(.75, 1.05, (n, 1)))
     spread = rng.choice([.03, .03, .03, .06] if care else [.06, .06, .06, .13], (n, 1))
     # What it takes for the colour of the light is now and then led astray by the colours of what is in view.
     grey, fooled = radiance.mean((2, 3)).cpu().numpy(), np.where(~care & (rng.random((n, 1)) < .25), rng.uniform(0, .6, (n, 1)), 0)
@@ -238,7 +240,7 @@ def camera(rng, radiance, mean, scene):
         v = fringed(rng, v)
     noisy = 1.0 if care else rng.choice([1.0, 1.0, 4.0, 12.0], p=[.4, .2, .3, .1])
     v = v + torch.randn_like(v) * (v.clamp_min(0) * rng.uniform(0, .0005) * noisy + rng.uniform(0, 1.5e-5) * noisy).sqrt()
-    mix = each(lambda: rng.uniform(0.95, 1.3) if care else rng.uniform(0.9, 1.4) if rng.random() < .8 else rng.uniform(.6, 1.6))
+    mix = each(lambda: rng.uniform(0.95, 1.3 if rng.random() < .75 else 1.6) if care else rng.uniform(0.9, 1.4) if rng.random() < .8 else rng.uniform(.6, 1.6))
     luma = v.mean(1, keepdim=True)
     v = luma + (v - luma) * mix
     if rng.random() < .6:  # highlights roll off

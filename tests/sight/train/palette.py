@@ -5,12 +5,13 @@ from materials import BASES, CODES, TRACERS
 
 # What is taken for each other in some light or other, and how often it is drawn: turquoise is rare.
 PAIRS = {"BK GY": 3, "GY WH": 2, "RD PK": 3, "RD OG": 2, "BN OG": 2.5, "BN RD": 2, "BN GY": 1, "BN BK": 1, "BN PK": .7, "PK OG": 1, "PK VT": 1,
-         "PK WH": 1, "BU LBU": 2, "BU VT": 2, "BU BK": 1, "BU GY": .7, "LBU WH": 1, "LBU GY": 1, "LBU TQ": .4, "GN TQ": .8, "GN LGN": 1, "GN BK": .7,
-         "GN GY": .5, "YE LGN": 1, "YE OG": 2, "YE WH": 1.5, "YE BN": .5}
+         "PK WH": 1, "BU LBU": 2, "BU VT": 2, "BU BK": 1, "BU GY": .7, "LBU WH": .5, "LBU GY": .6, "LBU TQ": .4, "GN TQ": .5, "GN LGN": 1, "GN BK": .7,
+         "GN GY": .5, "YE LGN": 1, "YE OG": 2, "YE WH": 2, "YE BN": .5}
 WEIGHTS = np.array(list(PAIRS.values())) / sum(PAIRS.values())
 # Tracers of about their base's lightness are easily overlooked.
-NEAR = {"BK": ["GY", "GY", "GY", "WH", "BN", "GN", "VT"], "WH": ["GY", "YE", "PK", "LBU"], "GY": ["BK", "BK", "WH", "LBU"], "BU": ["BK", "VT", "GN"],
-        "VT": ["BK", "BK", "BU", "RD"], "BN": ["BK", "RD"], "GN": ["BK", "BU", "TQ"], "PK": ["YE", "WH", "LBU", "OG"], "OG": ["RD", "BN", "YE"]}
+NEAR = {"BK": ["GY", "GY", "GY", "WH", "BN", "GN", "VT"], "WH": ["GY", "YE", "PK", "LBU", "BU", "GN"], "GY": ["BK", "BK", "WH", "LBU"],
+        "BU": ["BK", "VT", "GN"], "VT": ["BK", "BK", "BU", "RD"], "BN": ["BK", "RD"], "GN": ["BK", "BU", "TQ"],
+        "PK": ["YE", "WH", "BU", "BU", "GN", "GN", "OG", "GY"], "OG": ["RD", "BN", "YE"]}
 
 
 def bases(rng, n):

@@ -214,7 +214,7 @@ def draw_wires(rng, scene, shapes, colours):
     # Grey on black is often a dark grey.
     dim = lambda b, k: rng.uniform(.5, 1) if (CODES[b], CODES[k]) == ("BK", "GY") else 1.0
     second = row([insulation(rng, max(0, k)) * dim(b, max(0, k)) for b, k in colours])
-    half = of([rng.choice([rng.uniform(0.05, 0.14), rng.uniform(0.1, 0.26)]) * math.pi if k >= 0 else -1 for _, k in colours])  # of the circumference
+    half = of([rng.choice([rng.uniform(0.03, 0.14), rng.uniform(0.05, 0.14), rng.uniform(0.1, 0.26)]) * math.pi if k >= 0 else -1 for _, k in colours])  # of the circumference
     phase = of([rng.uniform(-math.pi, math.pi) if rng.random() < .35 else rng.uniform(-1.9, 1.9) for _ in colours])
     twist = of([rng.choice([0.0, 1.0, 1.0]) * rng.normal(0, 0.16) / q for q in radii])
     angle = torch.asin((side / radius).clamp(-1, 1))
