@@ -6,7 +6,7 @@
 # Stages stop at the first failure. A second run builds only what changed. Every test runs without a network: whoever
 # opens a socket to another machine is ended. Each target is fuzzed for UNDERCOWL_FUZZ_SECONDS (20 unless set). With
 # --long, what takes more than a few minutes follows: all kills and faults, the sanitizers over the app too, the thread
-# sanitizer, and how the shop grows.
+# sanitizer, how the shop grows, and the packages.
 set -eu
 cd "$(dirname "$0")/.."
 . platform/packages.sh
@@ -103,3 +103,6 @@ build/release/tests/platform/no_network ctest --preset threads -j 2
 stage "how the shop grows"
 build bench
 build/bench/tests/bench/bench_scale build docs/performance.md
+stage "packages for amd64 and 64-bit ARM"
+sh platform/linux/package/build.sh
+sh platform/linux/arm64/build.sh

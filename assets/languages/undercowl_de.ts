@@ -9096,6 +9096,10 @@
         <source>empty, no wire</source>
         <translation>leer, kein Kabel</translation>
     </message>
+    <message>
+        <source>not needed</source>
+        <translation>nicht nötig</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -11235,6 +11239,10 @@
     <message>
         <source>Handed over</source>
         <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>nicht nötig</translation>
     </message>
 </context>
 <context>

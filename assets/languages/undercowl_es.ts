@@ -9096,6 +9096,10 @@
         <source>empty, no wire</source>
         <translation>vacía, sin cable</translation>
     </message>
+    <message>
+        <source>not needed</source>
+        <translation>no hace falta</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -11235,6 +11239,10 @@
     <message>
         <source>Handed over</source>
         <translation>Entregado</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>no hace falta</translation>
     </message>
 </context>
 <context>

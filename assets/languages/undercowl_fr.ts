@@ -9096,6 +9096,10 @@
         <source>empty, no wire</source>
         <translation>vide, aucun fil</translation>
     </message>
+    <message>
+        <source>not needed</source>
+        <translation>pas nécessaire</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -11235,6 +11239,10 @@
     <message>
         <source>Handed over</source>
         <translation>Remis</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>pas nécessaire</translation>
     </message>
 </context>
 <context>

@@ -9096,6 +9096,10 @@
         <source>empty, no wire</source>
         <translation>vuota, nessun filo</translation>
     </message>
+    <message>
+        <source>not needed</source>
+        <translation>non serve</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -11235,6 +11239,10 @@
     <message>
         <source>Handed over</source>
         <translation>Consegnato</translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <translation>non serve</translation>
     </message>
 </context>
 <context>

@@ -81,6 +81,7 @@ Message partState(job::PartState state) {
     case job::PartState::Ordered: return say("record.part.ordered");
     case job::PartState::Here: return say("record.part.here");
     case job::PartState::Wrong: return say("record.part.wrong");
+    case job::PartState::NotNeeded: return say("record.part.not-needed");
     case job::PartState::Fitted: break;
     }
     return say("record.part.fitted");

@@ -131,6 +131,7 @@ constexpr std::array all{
     Phrase{"record.part.here", "here, not fitted"},
     Phrase{"record.part.wrong", "wrong part"},
     Phrase{"record.part.fitted", "fitted"},
+    Phrase{"record.part.not-needed", "not needed"},
     Phrase{"record.part.note", "%1: %2"},
 
     Phrase{"record.due.title", "What is due"},

@@ -10,7 +10,8 @@ namespace {
 constexpr std::array<std::string_view, 6> purposes{"as found", "finding", "strip",
                                                    "wiring",   "refit",   "other"};
 constexpr std::array<std::string_view, 3> severities{"unsafe", "soon", "note"};
-constexpr std::array<std::string_view, 6> partStates{"wanted", "asked", "ordered", "here", "wrong", "fitted"};
+constexpr std::array<std::string_view, 7> partStates{"wanted", "asked",  "ordered",   "here",
+                                                     "wrong",  "fitted", "not needed"};
 constexpr std::array<std::string_view, 2> outcomes{"matches", "does not match"};
 
 constexpr std::array<std::string_view, 4> holds{"not said", "owner", "parts", "outside"};
@@ -101,6 +102,10 @@ const Photo* findPhoto(const Job& job, std::string_view id) {
 }
 const wiring::Gathering* findGathering(const Job& job, std::string_view id) {
     return byId(job.gatherings, id);
+}
+
+bool outstanding(const Part& part) {
+    return part.state != PartState::Fitted && part.state != PartState::NotNeeded;
 }
 
 std::vector<const Photo*> photosAbout(const Job& job, std::string_view about) {

@@ -178,7 +178,7 @@ struct StripStep {
     friend bool operator==(const StripStep&, const StripStep&) = default;
 };
 
-enum class PartState : std::uint8_t { Wanted, Asked, Ordered, Here, Wrong, Fitted };
+enum class PartState : std::uint8_t { Wanted, Asked, Ordered, Here, Wrong, Fitted, NotNeeded };
 
 enum class PartFit : std::uint8_t { NotSaid, Fits, FitsAfterChange, DoesNotFit };
 
@@ -398,7 +398,7 @@ struct Job {
 code(PhotoPurpose purpose); // "as found", "finding", "strip", "wiring", "refit", "other"
 [[nodiscard]] std::string_view code(Severity severity);     // "unsafe", "soon", "note"
 [[nodiscard]] std::string_view code(Holds by);              // "not said", "owner", "parts", "outside"
-[[nodiscard]] std::string_view code(PartState state);       // "wanted" ... "fitted"
+[[nodiscard]] std::string_view code(PartState state);       // "wanted" ... "not needed"
 [[nodiscard]] std::string_view code(MatchOutcome outcome);  // "matches", "does not match"
 [[nodiscard]] std::string_view code(PartFit fit);           // "not said", "fits", "fits after a change", ...
 [[nodiscard]] std::string_view code(CheckAnswer answer);    // "fine", "found", "not done"
@@ -419,6 +419,9 @@ code(PhotoPurpose purpose); // "as found", "finding", "strip", "wiring", "refit"
 [[nodiscard]] const Task* findTask(const Job& job, std::string_view id);
 [[nodiscard]] const Photo* findPhoto(const Job& job, std::string_view id);
 [[nodiscard]] const wiring::Gathering* findGathering(const Job& job, std::string_view id);
+
+// Neither fitted nor given up: somebody waits for it or has to fit it.
+[[nodiscard]] bool outstanding(const Part& part);
 
 // Photos about one finding, step or gathering, in order.
 [[nodiscard]] std::vector<const Photo*> photosAbout(const Job& job, std::string_view about);

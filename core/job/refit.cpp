@@ -102,7 +102,7 @@ std::vector<const Part*> partsToFit(const Job& job, const Task& task) {
         const StripStep* step = findStep(job, part.about);
         const bool ofTask =
             step != nullptr ? step->task == task.id : !part.about.empty() && part.about == task.finding;
-        if (ofTask && part.state != PartState::Fitted)
+        if (ofTask && outstanding(part))
             open.push_back(&part);
     }
     return open;

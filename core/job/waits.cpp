@@ -22,7 +22,7 @@ bool answered(const Job& job, const Finding& finding) {
 }
 
 bool toCome(const Part& part) {
-    return part.state != PartState::Here && part.state != PartState::Fitted;
+    return outstanding(part) && part.state != PartState::Here;
 }
 
 std::string listed(const std::vector<std::string>& words) {

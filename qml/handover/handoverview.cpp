@@ -132,7 +132,7 @@ void HandOverView::showWarnings(const job::Job& job) {
                              .mark = QStringLiteral("soon")});
     }
     for (const auto& part : job.parts)
-        if (part.state != job::PartState::Fitted)
+        if (job::outstanding(part))
             warn(tr("Part not fitted: %1").arg(text(part.name)), words(part.state), QStringLiteral("note"));
     warnings_.setLines(std::move(lines));
 }

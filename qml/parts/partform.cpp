@@ -13,7 +13,7 @@ namespace undercowl::ui {
 
 namespace {
 
-constexpr int stateCount = static_cast<int>(job::PartState::Fitted) + 1;
+constexpr int stateCount = static_cast<int>(job::PartState::NotNeeded) + 1;
 constexpr int fitCount = static_cast<int>(job::PartFit::DoesNotFit) + 1;
 
 const job::Part* partOf(const SnapshotPtr& snapshot, const QString& id) {

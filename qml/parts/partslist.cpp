@@ -12,8 +12,9 @@ namespace undercowl::ui {
 
 namespace {
 
-constexpr std::array states{job::PartState::Wanted, job::PartState::Asked, job::PartState::Ordered,
-                            job::PartState::Here,   job::PartState::Wrong, job::PartState::Fitted};
+constexpr std::array states{job::PartState::Wanted,   job::PartState::Asked, job::PartState::Ordered,
+                            job::PartState::Here,     job::PartState::Wrong, job::PartState::Fitted,
+                            job::PartState::NotNeeded};
 
 const job::Part* byId(const job::Job& job, const std::string& id) {
     const auto found = std::ranges::find(job.parts, id, &job::Part::id);
@@ -24,8 +25,7 @@ const job::Part* byId(const job::Job& job, const std::string& id) {
 
 void PartsList::show(const Snapshot& snapshot) {
     auto parts = snapshot.job.parts;
-    std::ranges::stable_sort(parts, {},
-                             [](const job::Part& part) { return part.state == job::PartState::Fitted; });
+    std::ranges::stable_sort(parts, {}, [](const job::Part& part) { return !job::outstanding(part); });
     std::vector<Line> lines;
     for (const auto& part : parts) {
         QStringList detail{text(part.number), text(part.supplier), text(part.note)};

@@ -137,7 +137,7 @@ void JobView::show(const Snapshot& snapshot) {
     for (const auto& part : job.parts) {
         if (part.state == job::PartState::Here)
             came += text(part.name);
-        else if (part.state != job::PartState::Fitted)
+        else if (job::outstanding(part))
             parts.push_back({.id = text(part.id), .title = text(part.name), .aside = words(part.state)});
     }
     came_ = came.join(QStringLiteral(", "));

@@ -81,6 +81,7 @@ QString words(job::PartState state) {
     case job::PartState::Here: return Words::tr("here");
     case job::PartState::Wrong: return Words::tr("wrong one");
     case job::PartState::Fitted: return Words::tr("fitted");
+    case job::PartState::NotNeeded: return Words::tr("not needed");
     }
     return {};
 }

@@ -75,7 +75,7 @@ TEST_CASE("The list as spreadsheet is read back cell by cell") {
                                     ""});
 }
 
-TEST_CASE("The list as document has a table for each supplier; an empty list has none") {
+TEST_CASE("The list as document has a table for each supplier, an empty list has none") {
     const auto document = orderDocument(bySupplier(wanted()), "2026-11-26");
     CHECK(englishWords()(document.title) == "Parts to order, 2026-11-26");
     REQUIRE(document.sections.size() == 3);

@@ -134,7 +134,7 @@ TEST_CASE("How often a fact held is counted by jobs, and what contradicts stands
     CHECK(groups[0][1]->says == "55 N.m");
 }
 
-TEST_CASE("A part that fitted once and did not fit once contradicts itself; two numbers do not") {
+TEST_CASE("A part that fitted once and did not fit once contradicts itself, two numbers do not") {
     Job job = oneJob("j1", "1.8", "69");
     const auto once = learn(job, tern, {}, 0);
     job.id = "j2";

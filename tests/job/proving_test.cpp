@@ -84,7 +84,7 @@ TEST_CASE("Nothing is disturbed without its proof, whatever it is called") {
     }
 }
 
-TEST_CASE("A torque that was read proves its fasteners; one outside its limit does not") {
+TEST_CASE("A torque that was read proves its fasteners, one outside its limit does not") {
     Job job;
     job.steps = {refitted("s", "exhaust", {{2, "nut", "M7", "", TypedValue{"12", "N.m"}}})};
     REQUIRE(due(openProofs(job), ProofKind::Torque) != nullptr);
@@ -116,7 +116,7 @@ TEST_CASE("Every wire of a map read back proves it, one that does not match keep
     CHECK(due(openProofs(job), ProofKind::Wires) != nullptr);
 }
 
-TEST_CASE("Hoses, cables and fluids have checks of their own; brakes can have a second pair of eyes") {
+TEST_CASE("Hoses, cables and fluids have checks of their own, brakes can have a second pair of eyes") {
     Job job;
     job.steps = {refitted("h", "Front brake hose"), refitted("c", "clutch cable"),
                  refitted("o", "drain plug")};

@@ -201,6 +201,8 @@ TEST_CASE(
     job.tasks[0].done = false;
     job.parts[0].state = PartState::Fitted;
     CHECK(finished(job, job.tasks[0]));
+    job.parts[0].state = PartState::NotNeeded; // the old one was straightened
+    CHECK(finished(job, job.tasks[0]));
     job.parts[0].state = PartState::Ordered;
     job.parts[0].about.clear(); // belongs to nothing
     CHECK(finished(job, job.tasks[0]));

@@ -99,7 +99,7 @@ TEST_CASE("Only a reading judged inside the step's torque proves it") {
     CHECK(proofOf(job).state == State::Proved);
 }
 
-TEST_CASE("A torque read outside cannot be said proved; it is left out for a reason, or read again") {
+TEST_CASE("A torque read outside cannot be said proved, it is left out for a reason, or read again") {
     Job job = jobWith({{2, "bolt", "M8", "", TypedValue{"27", "N.m"}}});
     job.readings = {reading("bolt M8, torque", "40", "outside", "25.92", "28.08")};
     job.proofs = {{"s", "torque", false, "pulled at it", {}}};
@@ -121,7 +121,7 @@ TEST_CASE("A touch alone shows no torque") {
     CHECK(proofOf(job).state == State::Proved);
 }
 
-TEST_CASE("Each line of hardware needs its own reading; one reading stands for all of its pieces") {
+TEST_CASE("Each line of hardware needs its own reading, one reading stands for all of its pieces") {
     Job job = jobWith({{4, "bolt", "M8", "", TypedValue{"27", "N.m"}},
                        {2, "bolt", "M6", "20 mm", TypedValue{"10", "N.m"}},
                        {2, "bolt", "M6", "35 mm", TypedValue{"12", "N.m"}}});

@@ -147,6 +147,8 @@ TEST_CASE("when all is on again without a part that is on order, it waits for th
     job.tasks.pop_back();
     job.parts[0].state = PartState::Here; // can be fitted now
     CHECK(waitingFor(job).what == Waits::Bench);
+    job.parts[0].state = PartState::NotNeeded; // nobody waits for it
+    CHECK(waitingFor(job).what != Waits::Parts);
     job.parts[0].state = PartState::Ordered;
     job.tasks[0].done = true; // said to be finished all the same
     CHECK(waitingFor(job).what != Waits::Parts);

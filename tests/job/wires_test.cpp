@@ -73,7 +73,7 @@ TEST_CASE("Wires that do not match and wires that were skipped outweigh the word
     CHECK(unreadGatherings(job, job.steps[0]).empty());
 }
 
-TEST_CASE("The loom's half is read back; the unit's counts where it alone is known, or does not match") {
+TEST_CASE("The loom's half is read back, the unit's counts where it alone is known, or does not match") {
     Job job = jobWith(2, wiring::Half::Unit);
     CHECK(againstText(wiresProofOf(job)) == "not read back: places 1, 2");
     CHECK(unreadGatherings(job, job.steps[0]).size() == 1);

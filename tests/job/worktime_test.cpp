@@ -30,7 +30,7 @@ TEST_CASE("Minutes are summed by task, and a begun one counts") {
     CHECK(running(job).empty());
 }
 
-TEST_CASE("A watch that runs counts up to now; one that ran all night does not count until it is corrected") {
+TEST_CASE("A watch that runs counts up to now, one that ran all night does not count until it is corrected") {
     Job job;
     job.spans = {span("a", 0, {})};
     CHECK(running(job).size() == 1);

@@ -77,7 +77,7 @@ TEST_CASE("the same record gives the same bytes") {
     CHECK(printed(handover::sample::job()) == printed(handover::sample::job()));
 }
 
-TEST_CASE("photos are printed with their captions; one that is lost or is no photo leaves no gap") {
+TEST_CASE("photos are printed with their captions, one that is lost or is no photo leaves no gap") {
     const platform::PrintingWithoutScreen session; // not static: Qt's globals go before statics do
     job::Job job = handover::sample::job();
     job::Photo photo;

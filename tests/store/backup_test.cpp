@@ -73,7 +73,7 @@ TEST_CASE("a whole shop goes into one file and comes back in a new place") {
     CHECK(everything(other).size() > 0);
 }
 
-TEST_CASE("a second backup copies only new media; the restored shop needs both") {
+TEST_CASE("a second backup copies only new media, the restored shop needs both") {
     Shop shop;
     shop.wholeJob("2026-001");
     const auto folder = shop.folder.path();
@@ -147,7 +147,7 @@ TEST_CASE("a backup that is changed anywhere, cut anywhere or sealed otherwise i
     }
 }
 
-TEST_CASE("a cancelled backup or restore leaves nothing behind; progress reaches its end") {
+TEST_CASE("a cancelled backup or restore leaves nothing behind, progress reaches its end") {
     Shop shop;
     shop.wholeJob("2026-001");
     const auto file = shop.folder.path() / "1";

@@ -46,7 +46,7 @@ TEST_CASE("rebuilding from the journal gives what was there, and mends what was 
     CHECK(everything(shop.store) == shown);
 }
 
-TEST_CASE("a rebuild may be cancelled and then changes nothing; progress reaches its end") {
+TEST_CASE("a rebuild may be cancelled and then changes nothing, progress reaches its end") {
     Shop shop;
     shop.wholeJob("2026-001");
     tamper(shop.folder.path() / "shop", "PRAGMA foreign_keys = OFF; UPDATE job_line SET number = 'spoilt'");

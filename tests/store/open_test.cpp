@@ -95,7 +95,7 @@ TEST_CASE("a damaged database is reported, never deleted") {
 }
 
 TEST_CASE(
-    "an older schema is migrated after a copy was put beside it; a migration that fails changes nothing") {
+    "an older schema is migrated after a copy was put beside it, a migration that fails changes nothing") {
     Folder folder;
     const auto file = folder.path() / "shop.db";
     const Migration first{1, "CREATE TABLE a (x); INSERT INTO a VALUES (7)"};

@@ -78,7 +78,7 @@ TEST_CASE("a photo that rotted is named by its job and step, and mended from a b
     CHECK(must(mendMedia(store, {backup})).brought == std::vector{name});
 }
 
-TEST_CASE("an entry whose text flipped is named by its job; everything else can be read and is salvaged") {
+TEST_CASE("an entry whose text flipped is named by its job, everything else can be read and is salvaged") {
     Rotten rotten;
     rotten.shop.say(journal::memoKept(rotten.job, {rotten.shop.store.newId(), {}, "shim 0.35", {}, {}}));
     const std::size_t entries = must(rotten.shop.store.check()).entries;

@@ -60,7 +60,7 @@ TEST_CASE("Errors name the input, what was given and what would be possible") {
     expectProblem("wire-and-fuse", {{"current", "200"}, {"length", "2"}, {"area", "0.5"}}, "length", "2");
 }
 
-TEST_CASE("Values carry any fitting unit; without one the declared unit holds") {
+TEST_CASE("Values carry any fitting unit, without one the declared unit holds") {
     CHECK(number(ran("premix", {{"fuel", "1 US gal"}, {"ratio", "32:1"}}), "oil") ==
           Approx(118.294).epsilon(1e-5));
     CHECK(number(ran("premix", {{"fuel", "5"}, {"ratio", "2 %"}}), "oil") == Approx(100));

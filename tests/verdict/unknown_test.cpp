@@ -24,7 +24,7 @@ Quantity of(Dimension dimension, const char* symbol, double value) {
 
 } // namespace
 
-TEST_CASE("What nobody can doubt is outside though the instrument is not known; nothing is within by it") {
+TEST_CASE("What nobody can doubt is outside though the instrument is not known, nothing is within by it") {
     const auto mm = [](double value) { return of(Dimension::Length, "mm", value); };
     Limits tread;
     tread.low = mm(1.6);

@@ -1,4 +1,4 @@
-# Cross-compiling for 64-bit ARM against the sysroot that sysroot.sh made.
+# Cross-compiling for 64-bit ARM against the sysroot that build.sh makes.
 #   cmake --preset arm64    with UNDERCOWL_SYSROOT in the environment, or build/arm64-sysroot
 set(CMAKE_SYSTEM_NAME Linux)
 set(CMAKE_SYSTEM_PROCESSOR aarch64)

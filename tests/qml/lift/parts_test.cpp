@@ -5,6 +5,7 @@
 #include "qml/parts/consumablesview.h"
 #include "qml/parts/ordersview.h"
 #include "qml/parts/partform.h"
+#include "qml/shell/jobview.h"
 
 #include <QFile>
 #include <QSignalSpy>
@@ -65,6 +66,25 @@ private slots:
         QCOMPARE(part.otherNumbers, std::string("KX-12"));
         QCOMPARE(part.number, std::string("QX-1")); // was not touched
         QCOMPARE(view.known()[QStringLiteral("fit")].toString(), QStringLiteral("pivot too small"));
+    }
+
+    void aPartThatIsNotNeededAfterAllIsWaitedForNoMore() {
+        const LiftShop shop;
+        shop.say(journal::partStated(shop.job, shoes()));
+        const auto session = shop.session();
+        JobView job;
+        job.setSession(session.get());
+        job.componentComplete();
+        QCOMPARE(job.parts()->count(), 1);
+        PartForm view;
+        open(view, *session);
+        const auto draft = form(*session, view.known());
+        draft->set(QStringLiteral("state"),
+                   QString::number(view.states().indexOf(QStringLiteral("not needed"))));
+        view.keep(draft.get());
+        QTRY_COMPARE(shop.stored().parts.at(0).state, job::PartState::NotNeeded);
+        QTRY_COMPARE(job.parts()->count(), 0);
+        QVERIFY(job.came().isEmpty()); // nor is it said to be here
     }
 
     void theOldOneBesideTheNewOneIsSeenWithThePart() {
