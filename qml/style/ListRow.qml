@@ -80,76 +80,83 @@ Pressable {
             }
         }
 
-        // Not a column, which places its children only with the next frame: a list that makes its rows while it is
-        // scrolled has to know at once how high they are.
+        // Without a graphics chip drawing letters takes most of a frame while a list is scrolled: there they are drawn
+        // once, and the arrow with them. Not the photo, which such a layer would show late.
         Item {
-            id: words
-
-            readonly property real gap: Theme.grid / 2
-
             anchors.left: content.first !== null ? content.first.right : parent.left
             anchors.leftMargin: content.first !== null ? Theme.grid * 3 : 0
-            anchors.right: remark.left
-            anchors.rightMargin: Theme.grid * 2
-            anchors.verticalCenter: parent.verticalCenter
-            height: implicitHeight
-            // Without a graphics chip drawing letters takes most of a frame while a list is scrolled: there they are drawn
-            // once. Not the photo with them, which such a layer would show late.
-            layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
-            implicitHeight: heading.height + (below.visible ? gap + below.height : 0) + (mark.active ? gap + mark.height : 0)
-
-            Label {
-                id: heading
-
-                strong: true
-                text: root.title
-                width: parent.width
-            }
-
-            Label {
-                id: below
-
-                kind: Label.Aside
-                text: root.aside
-                visible: text !== ""
-                width: parent.width
-                y: heading.height + words.gap
-            }
-
-            Loader {
-                id: mark
-
-                active: root.severity !== ""
-                visible: active
-                y: words.height - height
-
-                sourceComponent: SeverityMark {
-                    severity: root.severity
-                }
-            }
-        }
-
-        Label {
-            id: remark
-
-            anchors.right: arrow.left
-            anchors.rightMargin: text === "" ? 0 : Theme.grid
-            anchors.verticalCenter: parent.verticalCenter
-            kind: Label.Aside
-            mono: true
-            text: root.remark
-            width: Math.min(implicitWidth, parent.width / 3)
-        }
-
-        Icon {
-            id: arrow
-
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
-            color: Theme.quiet
-            height: Theme.smallIcon
-            name: root.opens ? "chevron" : ""
-            width: root.opens ? Theme.smallIcon : 0
+            height: Math.max(words.height, remark.height, arrow.height)
+            layer.enabled: GraphicsInfo.api === GraphicsInfo.Software
+
+            // Not a column, which places its children only with the next frame: a list that makes its rows while it is
+            // scrolled has to know at once how high they are.
+            Item {
+                id: words
+
+                readonly property real gap: Theme.grid / 2
+
+                anchors.left: parent.left
+                anchors.right: remark.left
+                anchors.rightMargin: Theme.grid * 2
+                anchors.verticalCenter: parent.verticalCenter
+                height: implicitHeight
+                implicitHeight: heading.height + (below.visible ? gap + below.height : 0) + (mark.active ? gap + mark.height : 0)
+
+                Label {
+                    id: heading
+
+                    strong: true
+                    text: root.title
+                    width: parent.width
+                }
+
+                Label {
+                    id: below
+
+                    kind: Label.Aside
+                    text: root.aside
+                    visible: text !== ""
+                    width: parent.width
+                    y: heading.height + words.gap
+                }
+
+                Loader {
+                    id: mark
+
+                    active: root.severity !== ""
+                    visible: active
+                    y: words.height - height
+
+                    sourceComponent: SeverityMark {
+                        severity: root.severity
+                    }
+                }
+            }
+
+            Label {
+                id: remark
+
+                anchors.right: arrow.left
+                anchors.rightMargin: text === "" ? 0 : Theme.grid
+                anchors.verticalCenter: parent.verticalCenter
+                kind: Label.Aside
+                mono: true
+                text: root.remark
+                width: Math.min(implicitWidth, content.width / 3)
+            }
+
+            Icon {
+                id: arrow
+
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                color: Theme.quiet
+                height: Theme.smallIcon
+                name: root.opens ? "chevron" : ""
+                width: root.opens ? Theme.smallIcon : 0
+            }
         }
     }
 }
