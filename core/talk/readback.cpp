@@ -21,17 +21,6 @@ void addText(Sentence& sentence, std::string_view key, const std::string& text) 
         add(sentence, key, {Typed{text}});
 }
 
-void addContradiction(Sentence& sentence, const wiring::ReadBackItem& item) {
-    const bool asFound = item.reads == Answer::AsFound;
-    if (item.otherEmpty)
-        add(sentence, asFound ? "talk.contradiction.should.empty" : "talk.contradiction.found.empty");
-    else if (!item.empty && item.contradicts->colour == item.answer.wire.colour)
-        add(sentence, "talk.contradiction.other");
-    else
-        add(sentence, asFound ? "talk.contradiction.should" : "talk.contradiction.found",
-            {item.contradicts->colour});
-}
-
 Sentence heading(const wiring::Gathering& gathering, Half half, int known) {
     Sentence sentence{Sentence::Kind::Gathering, {}, gathering.id, {half, 1, 1}};
     add(sentence, "talk.connector", {Typed{gathering.title}, gathering.places});
@@ -67,6 +56,13 @@ void addHowItSits(Sentence& sentence, const job::StripStep& step) {
 
 } // namespace
 
+Phrase contradiction(Answer reads, const std::optional<colour::WireColour>& other) {
+    const bool asFound = reads == Answer::AsFound;
+    if (!other)
+        return {asFound ? "talk.contradiction.should.empty" : "talk.contradiction.found.empty", {}};
+    return {asFound ? "talk.contradiction.should" : "talk.contradiction.found", {*other}};
+}
+
 Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering) {
     Sentence sentence{Sentence::Kind::Wire, {}, gathering, item.key};
     const wiring::Wire& wire = item.answer.wire;
@@ -79,8 +75,12 @@ Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering
         add(sentence, "talk.terminal", {wire.terminal});
     addText(sentence, "talk.function", wire.function);
     addText(sentence, "talk.tag", item.tag);
-    if (item.stops())
-        addContradiction(sentence, item);
+    if (item.otherEmpty)
+        sentence.phrases.push_back(contradiction(item.reads, std::nullopt));
+    else if (item.contradicts && !item.empty && item.contradicts->colour == wire.colour)
+        add(sentence, "talk.contradiction.other");
+    else if (item.contradicts)
+        sentence.phrases.push_back(contradiction(item.reads, item.contradicts->colour));
     if (item.tag.empty())
         for (const int twin : item.twinOf)
             add(sentence, "talk.twin", {twin});

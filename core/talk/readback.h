@@ -4,6 +4,7 @@
 #include "core/talk/sentence.h"
 #include "core/wiring/readback.h"
 
+#include <optional>
 #include <vector>
 
 namespace undercowl::talk {
@@ -11,6 +12,10 @@ namespace undercowl::talk {
 // One place. What contradicts or looks alike is said in the same breath: a hand that has heard the colour
 // already moves.
 [[nodiscard]] Sentence wireSentence(const wiring::ReadBackItem& item, const job::Id& gathering);
+
+// "stop, it should be black": what is said beside an answer of kind 'reads', AsFound or AsItShouldBe, when
+// the other of the two names another colour, or, with none, that no wire is there.
+[[nodiscard]] Phrase contradiction(wiring::Answer reads, const std::optional<colour::WireColour>& other);
 
 // The connector's name, then its places in order; places that nobody read are told as such. 'prefer' as for
 // wiring::readBack.

@@ -1,4 +1,5 @@
 // A wire that was said.
+#include "core/talk/readback.h"
 #include "core/talk/sentence.h"
 #include "qml/wiring/placeview.h"
 #include "qml/wiring/words.h"
@@ -22,19 +23,16 @@ void PlaceView::hear(const QString& base, const QString& tracer, const QString& 
     answer.probability = 1;
     if (which_ == wiring::Answer::AsItShouldBe)
         answer.source = utf8(source);
-    const bool asFound = which_ == wiring::Answer::AsFound;
-    const auto other = asFound ? wiring::Answer::AsItShouldBe : wiring::Answer::AsFound;
-    if (place != nullptr) {
-        talk::Sentence stop{talk::Sentence::Kind::Wire, {}, {}, {}};
-        if (place->saidEmpty(other))
-            stop.phrases = {
-                {asFound ? "talk.contradiction.should.empty" : "talk.contradiction.found.empty", {}}};
-        else if (const auto& said = place->answer(other); said && said->wire.colour != *wire)
-            stop.phrases = {
-                {asFound ? "talk.contradiction.should" : "talk.contradiction.found", {said->wire.colour}}};
-        if (!stop.phrases.empty())
-            remark_ = text(talk::english(stop));
-    }
+    const auto other =
+        which_ == wiring::Answer::AsFound ? wiring::Answer::AsItShouldBe : wiring::Answer::AsFound;
+    const auto stop = [&](const std::optional<colour::WireColour>& said) {
+        remark_ =
+            text(talk::english({talk::Sentence::Kind::Wire, {talk::contradiction(which_, said)}, {}, {}}));
+    };
+    if (place != nullptr && place->saidEmpty(other))
+        stop(std::nullopt);
+    else if (place != nullptr && place->answer(other) && place->answer(other)->wire.colour != *wire)
+        stop(place->answer(other)->wire.colour);
     say(std::move(answer), tr("%1: %2").arg(words(which_), words(*wire)));
 }
 
