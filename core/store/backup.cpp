@@ -5,6 +5,7 @@
 #include "core/store/archivenames.h"
 #include "core/store/backupfile.h"
 #include "core/store/database.h"
+#include "core/store/hashbeside.h"
 #include "core/store/media.h"
 
 #include <algorithm>
@@ -85,10 +86,10 @@ private:
             !begun) {
             return begun;
         }
-        journal::Blake2b256 hash;
+        HashBeside hash;
         Result<void> done;
         const auto read = store_.files()->read(database, [&](std::span<const std::byte> piece) {
-            hash.add(text(piece));
+            hash.add(piece);
             if (done) {
                 done = tar_.data(piece);
             }
@@ -201,18 +202,17 @@ Result<BackupMade> writeBackup(const Store& store, const path& file, const Backu
         const auto sealed = wish.passphrase.empty() ? nullptr : sealing(out, wish.passphrase, wish.cost);
         Writing writing(store, sealed ? *sealed : static_cast<ByteSink&>(out), bytes);
         const auto written = writing.run(content, database.file(), names, faults);
-        const auto checked = sound.get();
-        if (!written || !checked) {
-            if (written) {
-                (void)files->remove(file);
-            }
-            return tl::unexpected(written ? checked.error() : written.error());
+        if (!written) {
+            return tl::unexpected(written.error());
         }
     }
-    // What is on the disk now, against what was meant.
+    // What is on the disk now, against what was meant; the check may still be going on beside it.
     auto read = readBackup(file, wish.passphrase, {{}, {}, std::ref(bytes)});
     if (read && (read->id != content.id || read->media != content.media)) {
         read = failed(Fault::Damaged, "backup: what was written is not what can be read again");
+    }
+    if (const auto checked = sound.get(); read && !checked) {
+        read = tl::unexpected(checked.error());
     }
     if (!read) {
         (void)files->remove(file);

@@ -2,6 +2,7 @@
 
 #include "core/journal/digest.h"
 #include "core/store/archivenames.h"
+#include "core/store/hashbeside.h"
 #include "core/store/limits.h"
 #include "core/store/media.h"
 
@@ -154,7 +155,7 @@ private:
     }
 
     Result<void> database(std::span<const std::byte> piece) {
-        database_.add(text(piece));
+        database_.add(piece);
         auto done = step(piece.size());
         return done && visitor_.database ? visitor_.database(piece) : done;
     }
@@ -222,7 +223,7 @@ private:
     const BackupVisitor& visitor_;
     BackupContent content_;
     std::map<std::string, std::string> hashes_; // of members
-    journal::Blake2b256 database_;
+    HashBeside database_;
     int stage_{};
 };
 

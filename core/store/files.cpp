@@ -166,14 +166,16 @@ public:
             return systemProblem(errno, "cannot open", file);
         }
         PosixFile closer(descriptor, file);
-        std::vector<std::byte> piece(std::size_t{1} << 18U);
+        // Not filled with zeros first: for a small photo that would cost more than reading it.
+        constexpr std::size_t most = std::size_t{1} << 18U;
+        const auto piece = std::make_unique_for_overwrite<std::byte[]>(most);
         for (;;) {
-            const ssize_t got = ::read(descriptor, piece.data(), piece.size());
+            const ssize_t got = ::read(descriptor, piece.get(), most);
             if (got == 0) {
                 return {};
             }
             if (got > 0) {
-                take(std::span(piece).first(static_cast<std::size_t>(got)));
+                take({piece.get(), static_cast<std::size_t>(got)});
             } else if (errno != EINTR) {
                 return systemProblem(errno, "cannot read", file);
             }

@@ -129,10 +129,10 @@ Result<void> TarMember::read(std::uint64_t most,
         return failed(Fault::Refused, "backup: " + name_.substr(0, 120) + " has " + std::to_string(size_) +
                                           " bytes, at most " + std::to_string(most) + " are taken");
     }
-    std::vector<std::byte> piece(pieceSize);
+    const auto piece = std::make_unique_for_overwrite<std::byte[]>(pieceSize); // not filled with zeros first
     std::uint64_t got = 0;
     for (;;) {
-        const la_ssize_t count = archive_read_data(archive_, piece.data(), piece.size());
+        const la_ssize_t count = archive_read_data(archive_, piece.get(), pieceSize);
         if (count < 0) {
             return failed(Fault::Refused, said(archive_));
         }
@@ -143,7 +143,7 @@ Result<void> TarMember::read(std::uint64_t most,
         if (got > size_) {
             return failed(Fault::Refused, "backup: " + name_.substr(0, 120) + " is longer than it says");
         }
-        if (auto taken = take(std::span(piece).first(static_cast<std::size_t>(count))); !taken) {
+        if (auto taken = take({piece.get(), static_cast<std::size_t>(count)}); !taken) {
             return taken;
         }
     }

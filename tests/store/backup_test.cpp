@@ -1,6 +1,7 @@
 #include "tests/store/shop.h"
 
 #include "core/store/backup.h"
+#include "core/store/hashbeside.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -145,6 +146,22 @@ TEST_CASE("a backup that is changed anywhere, cut anywhere or sealed otherwise i
         CHECK(writeBackup(shop.store, shop.folder.path() / "3", weak).error().fault == Fault::Refused);
         CHECK_FALSE(std::filesystem::exists(shop.folder.path() / "3"));
     }
+}
+
+TEST_CASE("a long stream has the same hash when another thread takes it") {
+    std::vector<std::byte> all(9'000'001);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        all[i] = static_cast<std::byte>((i * i) >> 7U);
+    }
+    HashBeside hash;
+    HashBeside dropped;
+    for (std::span<const std::byte> rest(all); !rest.empty();) {
+        const auto piece = rest.first(std::min<std::size_t>(rest.size(), 70'003));
+        hash.add(piece);
+        dropped.add(piece);
+        rest = rest.subspan(piece.size());
+    }
+    CHECK(hash.finish() == journal::blake2b256({reinterpret_cast<const char*>(all.data()), all.size()}));
 }
 
 TEST_CASE("a cancelled backup or restore leaves nothing behind, progress reaches its end") {
