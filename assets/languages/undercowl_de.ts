@@ -12072,6 +12072,14 @@
         <source>%1 cannot be written. Make room, and try again.</source>
         <translation>%1 lässt sich nicht schreiben. Platz schaffen und noch einmal versuchen.</translation>
     </message>
+    <message>
+        <source>typical of this model, look whether it is so here</source>
+        <translation>typisch für dieses Modell, nachsehen, ob es hier so ist</translation>
+    </message>
+    <message>
+        <source>this shop&apos;s record</source>
+        <translation>Aufzeichnung dieser Werkstatt</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::LabelsView</name>

@@ -12072,6 +12072,14 @@
         <source>%1 cannot be written. Make room, and try again.</source>
         <translation>No se puede escribir %1. Hacer sitio y probar otra vez.</translation>
     </message>
+    <message>
+        <source>typical of this model, look whether it is so here</source>
+        <translation>típico de este modelo, mirar si aquí es así</translation>
+    </message>
+    <message>
+        <source>this shop&apos;s record</source>
+        <translation>registro de este taller</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::LabelsView</name>

@@ -12072,6 +12072,14 @@
         <source>%1 cannot be written. Make room, and try again.</source>
         <translation>%1 ne peut pas être écrit. Faire de la place, et réessayer.</translation>
     </message>
+    <message>
+        <source>typical of this model, look whether it is so here</source>
+        <translation>typique de ce modèle, à vérifier ici</translation>
+    </message>
+    <message>
+        <source>this shop&apos;s record</source>
+        <translation>dossiers de cet atelier</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::LabelsView</name>

@@ -12072,6 +12072,14 @@
         <source>%1 cannot be written. Make room, and try again.</source>
         <translation>%1 non si può scrivere. Fare spazio e riprovare.</translation>
     </message>
+    <message>
+        <source>typical of this model, look whether it is so here</source>
+        <translation>tipico di questo modello, guardare se è così anche qui</translation>
+    </message>
+    <message>
+        <source>this shop&apos;s record</source>
+        <translation>archivio di questa officina</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::LabelsView</name>

@@ -206,7 +206,7 @@ void emptyPlace(Job& job, const Fields& body, const InForce& entry) {
     const auto place = placeKey(body.child("place"));
     const auto which = body.word("answer", wiring::answerFromCode);
     auto* gathering = byId(job.gatherings, entry.first->subject);
-    const bool seen = body.has("seen");
+    const bool seen = flag(body, "seen");
     if (gathering == nullptr || (!seen && gathering->find(place) == nullptr))
         return;
     auto& at = gathering->at(place);

@@ -33,8 +33,14 @@ namespace undercowl::journal {
 
 // The job takes the fact over, after a touch: a part to be wanted, a finding to be looked for, a task with
 // its minutes, the map of a connector as it should be; anything else as a memo. Each says where it came from
-// and how often it held.
+// and how often it held, in words that the job keeps: the mechanic's, so the caller gives them.
+struct TakenWords {
+    std::string kind;     // of the fact: "torque"
+    std::string held;     // "held in jobs: 2"
+    std::string lookHere; // for a finding: "typical of this model, look whether it is so here"
+    std::string record;   // for a map's source: "this shop's record"
+};
 [[nodiscard]] std::vector<Draft> takenOver(const job::Job& job, const job::Fact& fact,
-                                           const std::function<Id()>& newId);
+                                           const TakenWords& words, const std::function<Id()>& newId);
 
 } // namespace undercowl::journal

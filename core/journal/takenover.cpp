@@ -10,33 +10,31 @@
 namespace undercowl::journal {
 namespace {
 
-std::string heldIn(const job::Fact& fact) {
-    std::string words =
-        "held in " + std::to_string(fact.seen.size()) + (fact.seen.size() == 1 ? " job" : " jobs");
-    return fact.source.empty() ? words : fact.source + ", " + words;
+std::string heldIn(const job::Fact& fact, const TakenWords& words) {
+    return fact.source.empty() ? words.held : fact.source + ", " + words.held;
 }
 
-Draft memo(const job::Job& job, const job::Fact& fact, const Id& id) {
+Draft memo(const job::Job& job, const job::Fact& fact, const TakenWords& words, const Id& id) {
     job::Memo memo;
     memo.id = id;
-    memo.text = std::string(job::code(fact.kind)) + ": " + fact.what +
-                (fact.says.empty() ? "" : ": " + fact.says) + " (" + heldIn(fact) + ")";
+    memo.text = words.kind + ": " + fact.what + (fact.says.empty() ? "" : ": " + fact.says) + " (" +
+                heldIn(fact, words) + ")";
     return memoKept(job.id, memo);
 }
 
-Draft part(const job::Job& job, const job::Fact& fact, const Id& id) {
+Draft part(const job::Job& job, const job::Fact& fact, const TakenWords& words, const Id& id) {
     job::Part part;
     part.id = id;
     part.name = fact.what;
     part.number = fact.says.substr(0, fact.says.find(": "));
-    part.note = fact.says + " (" + heldIn(fact) + ")";
+    part.note = fact.says + " (" + heldIn(fact, words) + ")";
     return partStated(job.id, part);
 }
 
-Draft finding(const job::Job& job, const job::Fact& fact, const Id& id) {
+Draft finding(const job::Job& job, const job::Fact& fact, const TakenWords& words, const Id& id) {
     job::Finding finding;
     finding.id = id;
-    finding.text = fact.what + " (typical of this model, " + heldIn(fact) + ": look whether it is so here)";
+    finding.text = fact.what + " (" + words.lookHere + "; " + heldIn(fact, words) + ")";
     finding.toDo = fact.says;
     finding.severity = job::Severity::Note;
     return findingNoted(job.id, finding);
@@ -97,10 +95,11 @@ std::optional<std::vector<KnownWire>> knownMap(std::string_view says) {
 }
 
 // As it should be, beside whatever was found: the two are compared, none replaces the other.
-std::vector<Draft> map(const job::Job& job, const job::Fact& fact, const std::function<Id()>& newId) {
+std::vector<Draft> map(const job::Job& job, const job::Fact& fact, const TakenWords& words,
+                       const std::function<Id()>& newId) {
     const auto wires = knownMap(fact.says);
     if (!wires || wires->empty())
-        return {memo(job, fact, newId())};
+        return {memo(job, fact, words, newId())};
     std::vector<Draft> drafts;
     const std::string title = job::folded(fact.what);
     const auto known =
@@ -120,7 +119,7 @@ std::vector<Draft> map(const job::Job& job, const job::Fact& fact, const std::fu
         wiring::PlaceAnswer answer;
         answer.wire = wire.wire;
         answer.how = wiring::HowKnown::Typed;
-        answer.source = "this shop's record, " + heldIn(fact);
+        answer.source = words.record + ", " + heldIn(fact, words);
         drafts.push_back(wireAnswered(job.id, id, wire.place, wiring::Answer::AsItShouldBe, answer));
     }
     return drafts;
@@ -128,17 +127,18 @@ std::vector<Draft> map(const job::Job& job, const job::Fact& fact, const std::fu
 
 } // namespace
 
-std::vector<Draft> takenOver(const job::Job& job, const job::Fact& fact, const std::function<Id()>& newId) {
+std::vector<Draft> takenOver(const job::Job& job, const job::Fact& fact, const TakenWords& words,
+                             const std::function<Id()>& newId) {
     switch (fact.kind) {
-    case job::FactKind::Part: return {part(job, fact, newId())};
-    case job::FactKind::Finding: return {finding(job, fact, newId())};
+    case job::FactKind::Part: return {part(job, fact, words, newId())};
+    case job::FactKind::Finding: return {finding(job, fact, words, newId())};
     case job::FactKind::Minutes: return {task(job, fact, newId())};
-    case job::FactKind::Map: return map(job, fact, newId);
+    case job::FactKind::Map: return map(job, fact, words, newId);
     case job::FactKind::Limit:
     case job::FactKind::Torque:
     case job::FactKind::Adjustment: break;
     }
-    return {memo(job, fact, newId())};
+    return {memo(job, fact, words, newId())};
 }
 
 } // namespace undercowl::journal

@@ -22,11 +22,23 @@ QString kindWords(job::FactKind kind) {
     return words.at(static_cast<std::size_t>(kind));
 }
 
+QString heldIn(const job::Fact& fact) {
+    return KnowledgeView::tr("held in jobs: %1").arg(fact.seen.size());
+}
+
+// What goes into the job stays in the language that it was taken over in, as if it had been typed.
+auto takenWords(const job::Fact& fact) {
+    const QString lookHere = KnowledgeView::tr("typical of this model, look whether it is so here");
+    const QString record = KnowledgeView::tr("this shop's record");
+    return journal::TakenWords{kindWords(fact.kind).toStdString(), heldIn(fact).toStdString(),
+                               lookHere.toStdString(), record.toStdString()};
+}
+
 Line lineOf(const job::Fact& fact, std::size_t place) {
     QStringList more{kindWords(fact.kind)};
     if (!fact.source.empty())
         more += text(fact.source);
-    more += KnowledgeView::tr("held in jobs: %1").arg(fact.seen.size());
+    more += heldIn(fact);
     return {.id = QString::number(place),
             .title = text(fact.what),
             .detail = coreWords(fact.says),
@@ -109,7 +121,7 @@ void KnowledgeView::takeOver(const QString& fact) {
     if (!whole || place < 0 || place >= static_cast<int>(known_.facts.size()) || job == nullptr || !offered_)
         return;
     const auto& taken = known_.facts[static_cast<std::size_t>(place)];
-    session_->say(journal::takenOver(*job, taken, [this] { return session_->newId(); }),
+    session_->say(journal::takenOver(*job, taken, takenWords(taken), [this] { return session_->newId(); }),
                   {.undoText = tr("Taken over: %1").arg(text(taken.what)), .form = {}});
 }
 

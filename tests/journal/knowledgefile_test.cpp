@@ -38,10 +38,15 @@ job::Job jobOf(const std::vector<Draft>& drafts) {
     return foldJob("j", ledger.entries);
 }
 
+TakenWords english(const job::Fact& fact) {
+    return {std::string(job::code(fact.kind)), "held in jobs: " + std::to_string(fact.seen.size()),
+            "typical of this model, look whether it is so here", "this shop's record"};
+}
+
 job::Job taken(const job::Fact& fact) {
     job::Job job;
     job.id = "j";
-    return jobOf(takenOver(job, fact, counter()));
+    return jobOf(takenOver(job, fact, english(fact), counter()));
 }
 
 } // namespace
@@ -101,11 +106,13 @@ TEST_CASE("What a job takes over says where it came from and how often it held")
     const auto facts = ofTern().facts;
     const auto limit = taken(facts[0]);
     REQUIRE(limit.memos.size() == 1);
-    CHECK(limit.memos[0].text == "limit: front tyre, cold: 1.8 bar to 2.1 bar (tyre plate, held in 2 jobs)");
+    CHECK(limit.memos[0].text == "limit: front tyre, cold: 1.8 bar to 2.1 bar (tyre plate, held in jobs: 2)");
     const auto part = taken(facts[1]);
     CHECK(part.parts.at(0).number == "QX-4410");
-    CHECK(part.parts.at(0).note.find("does not fit (pivot) (held in 1 job)") != std::string::npos);
+    CHECK(part.parts.at(0).note.find("does not fit (pivot) (held in jobs: 1)") != std::string::npos);
     CHECK(taken(facts[3]).findings.at(0).toDo == "new sheath");
+    CHECK(taken(facts[3]).findings.at(0).text.find("look whether it is so here; held in jobs: ") !=
+          std::string::npos);
     CHECK(taken(facts[4]).tasks.at(0).minutes == 70);
 }
 
@@ -120,11 +127,11 @@ TEST_CASE("A wiring map is taken over as it should be, beside what was found") {
     REQUIRE(should);
     CHECK(should->wire.function == "stop lamp");
     CHECK(colour::code(should->wire.colour) == "GN/WH");
-    CHECK(should->source.find("held in 1 job") != std::string::npos);
+    CHECK(should->source.find("held in jobs: 1") != std::string::npos);
     CHECK_FALSE(place->answer(wiring::Answer::AsFound));
     CHECK(job.gatherings[0].find({wiring::Half::Loom, 2, 2}) != nullptr);
     // The connector that is there already gets the answers; no second one is made.
-    const auto again = takenOver(job, fact, counter());
+    const auto again = takenOver(job, fact, english(fact), counter());
     CHECK(std::none_of(again.begin(), again.end(),
                        [](const Draft& draft) { return draft.kind == "gathering.described"; }));
     // A map in words that cannot be read is no map: it is told and not guessed at.
