@@ -9100,6 +9100,26 @@
         <source>not needed</source>
         <translation>nicht nötig</translation>
     </message>
+    <message>
+        <source>A hose or cable does not run as it was found: %1.</source>
+        <translation>Ein Schlauch oder Zug verläuft nicht so, wie er vorgefunden wurde: %1.</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Enden</translation>
+    </message>
+    <message>
+        <source>Hose or cable</source>
+        <translation>Schlauch oder Zug</translation>
+    </message>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Schläuche und Züge</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Verlauf</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>

@@ -9100,6 +9100,26 @@
         <source>not needed</source>
         <translation>no hace falta</translation>
     </message>
+    <message>
+        <source>A hose or cable does not run as it was found: %1.</source>
+        <translation>Un tubo o cable no pasa como se encontró: %1.</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Extremos</translation>
+    </message>
+    <message>
+        <source>Hose or cable</source>
+        <translation>Tubo o cable</translation>
+    </message>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Tubos y cables</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Recorrido</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>

@@ -9100,6 +9100,26 @@
         <source>not needed</source>
         <translation>pas nécessaire</translation>
     </message>
+    <message>
+        <source>A hose or cable does not run as it was found: %1.</source>
+        <translation>Une durite ou un câble ne passe pas comme il a été trouvé&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Extrémités</translation>
+    </message>
+    <message>
+        <source>Hose or cable</source>
+        <translation>Durite ou câble</translation>
+    </message>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Durites et câbles</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Passage</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>

@@ -9100,6 +9100,26 @@
         <source>not needed</source>
         <translation>non serve</translation>
     </message>
+    <message>
+        <source>A hose or cable does not run as it was found: %1.</source>
+        <translation>Un tubo o un cavo non passa come è stato trovato: %1.</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Estremità</translation>
+    </message>
+    <message>
+        <source>Hose or cable</source>
+        <translation>Tubo o cavo</translation>
+    </message>
+    <message>
+        <source>Hoses and cables</source>
+        <translation>Tubi e cavi</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Passaggio</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>

@@ -42,6 +42,7 @@ constexpr std::array all{
     Phrase{"record.heed.outside", "Measured outside its limit: %1, %2."},
     Phrase{"record.heed.close", "Too close to its limit to call: %1, %2."},
     Phrase{"record.heed.wire", "A wire was found that does not match the map: %1, place %2."},
+    Phrase{"record.heed.line", "A hose or cable does not run as it was found: %1."},
     Phrase{"record.heed.none", "No unsafe finding is open."},
     Phrase{"record.heed.brake",
            "The brakes were worked on: try them at walking pace before you ride among others."},
@@ -100,6 +101,11 @@ constexpr std::array all{
     Phrase{"record.wiring.now", "Place %1: found with %2, refitted with %3."},
     Phrase{"record.wiring.note", "Colours are those seen on this machine, by IEC 60757 letters (LBU, LGN: "
                                  "light blue and light green)."},
+
+    Phrase{"record.lines.title", "Hoses and cables"},
+    Phrase{"record.lines.line", "Hose or cable"},
+    Phrase{"record.lines.runs", "Runs"},
+    Phrase{"record.lines.ends", "Ends"},
 
     Phrase{"record.measured.title", "What was measured"},
     Phrase{"record.measured.what", "Measured"},

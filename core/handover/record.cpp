@@ -196,6 +196,7 @@ Document ownersRecord(const job::Job& job, const job::Machine& machine, const jo
     add(foundSection(subject));
     add(doneSection(subject));
     add(wiringSection(subject));
+    add(linesSection(subject));
     add(measuredSection(subject));
     add(provedSection(subject));
     add(partsSection(subject));

@@ -28,6 +28,7 @@ using MaybeSection = std::optional<Section>;
 [[nodiscard]] MaybeSection foundSection(const Subject& subject);
 [[nodiscard]] MaybeSection doneSection(const Subject& subject);
 [[nodiscard]] MaybeSection wiringSection(const Subject& subject);
+[[nodiscard]] MaybeSection linesSection(const Subject& subject); // hoses, vents, cables
 [[nodiscard]] MaybeSection measuredSection(const Subject& subject);
 [[nodiscard]] MaybeSection partsSection(const Subject& subject);
 [[nodiscard]] MaybeSection dueSection(const Subject& subject);

@@ -144,6 +144,12 @@ Section heedSection(const Subject& subject) {
                 say("record.heed.wire", {titleOf(job, check.gathering), std::to_string(check.place.number)}));
         }
     }
+    for (const job::StripStep& step : job.steps) {
+        if (step.lineCheck && step.lineCheck->outcome == job::MatchOutcome::DoesNotMatch) {
+            heed(say("record.heed.line",
+                     {step.lineCheck->note.empty() ? step.title : step.title + ", " + step.lineCheck->note}));
+        }
+    }
     // Common practice, no source.
     if (anyCaution(job, "brake-proof")) {
         heed(say("record.heed.brake"));

@@ -101,6 +101,34 @@ TEST_CASE("a wire that does not match, or is not as it should be, is a caution")
                 "! A wire was found that does not match the map: right switch cluster, place 1."));
 }
 
+TEST_CASE("a hose or cable says where it runs and how reading it back went, and is a caution when it does "
+          "not match") {
+    job::Job job = sample::job();
+    CHECK(section(lines(job), "Hoses and cables").empty());
+    job::StripStep cable;
+    cable.id = "throttle";
+    cable.title = "throttle cable off";
+    job.steps.push_back(cable);
+    CHECK(section(lines(job), "Hoses and cables").empty());
+    job.steps.back().routing = "left of the headstock, under the wide tie";
+    CHECK(section(lines(job), "Hoses and cables") ==
+          std::vector<std::string>{
+              "Hose or cable | Runs | Ends | On refit",
+              "throttle cable off | left of the headstock, under the wide tie |  | not checked"});
+    job.steps.back().lineCheck = job::LineCheck{job::MatchOutcome::Matches, "", {}};
+    CHECK(holds(section(lines(job), "Hoses and cables"),
+                "throttle cable off | left of the headstock, under the wide tie |  | \u2713 matches"));
+    CHECK_FALSE(holds(section(lines(job), "Before you ride"),
+                      "! A hose or cable does not run as it was found: throttle cable off."));
+    job.steps.back().lineCheck =
+        job::LineCheck{job::MatchOutcome::DoesNotMatch, "crossed over the brake hose", {}};
+    CHECK(holds(section(lines(job), "Hoses and cables"),
+                "throttle cable off | left of the headstock, under the wide tie |  | \u2612 does not match"));
+    CHECK(holds(
+        section(lines(job), "Before you ride"),
+        "! A hose or cable does not run as it was found: throttle cable off, crossed over the brake hose."));
+}
+
 TEST_CASE("readings carry instrument, limit, its source and the verdict") {
     const auto measured = section(lines(sample::job()), "What was measured");
     CHECK(holds(measured, "battery at rest | 12.61\u00A0V | multimeter, within 0.05 V (k = 2) | at least "
