@@ -1,5 +1,7 @@
 #include "core/store/asked.h"
 
+#include "core/wiring/words.h"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -56,9 +58,30 @@ bool isFiller(std::string_view word) {
     return std::find(fillers.begin(), fillers.end(), plain) != fillers.end();
 }
 
+// "grey", or ("grey" AND "red") for colours joined by a hyphen or a stroke; empty unless all of them are
+// known.
+std::string inEnglish(std::string_view word) {
+    std::string all;
+    std::size_t pieces = 0;
+    for (std::size_t at = 0; at <= word.size(); ++pieces) {
+        const std::size_t end = std::min(word.find_first_of("-/", at), word.size());
+        std::string_view piece = word.substr(at, end - at);
+        while (!piece.empty() && std::ispunct(static_cast<unsigned char>(piece.back())) != 0) {
+            piece.remove_suffix(1); // "gris?"
+        }
+        const std::string_view english = wiring::englishWireWord(piece);
+        if (english.empty()) {
+            return {};
+        }
+        all.append(pieces == 0 ? "\"" : " AND \"").append(english).append("\"");
+        at = end + 1;
+    }
+    return pieces > 1 ? '(' + all + ')' : all;
+}
+
 // The words, each in quotes so that nothing in it is taken as query syntax.
-std::vector<std::string> quoted(std::string_view words, bool sentence) {
-    std::vector<std::string> all;
+std::vector<Asked> quoted(std::string_view words, bool sentence) {
+    std::vector<Asked> all;
     std::size_t at = 0;
     while (at < words.size()) {
         const std::size_t begin = words.find_first_not_of(" \t\r\n", at);
@@ -77,20 +100,20 @@ std::vector<std::string> quoted(std::string_view words, bool sentence) {
         for (const char letter : word) {
             made += letter == '"' ? "\"\"" : std::string(letter == '\0' ? 0 : 1, letter);
         }
-        all.push_back(made + '"');
+        all.push_back({made + '"', inEnglish(word)});
     }
     return all;
 }
 
 } // namespace
 
-std::vector<std::string> askedFor(std::string_view typed) {
+std::vector<Asked> askedFor(std::string_view typed) {
     constexpr std::size_t sentenceFrom = 5;
-    std::vector<std::string> all = quoted(typed, false);
+    std::vector<Asked> all = quoted(typed, false);
     if (all.size() < sentenceFrom) {
         return all;
     }
-    std::vector<std::string> content = quoted(typed, true);
+    std::vector<Asked> content = quoted(typed, true);
     return content.empty() ? all : content;
 }
 

@@ -63,13 +63,18 @@ std::string beginning(const std::string& quoted) {
 // beginning, since it is still being typed; each by its beginning. A beginning of four letters and more is
 // gathered from all its words before the first line comes, which takes longer than a frame where they are
 // many: then a narrower query has enough.
-std::vector<std::string> queries(const std::vector<std::string>& words) {
+std::vector<std::string> queries(const std::vector<Asked>& words) {
+    const auto either = [](const std::string& typed, const Asked& word) {
+        return word.english.empty() ? typed : '(' + typed + " OR " + word.english + ')';
+    };
     std::vector<std::string> all(3);
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const std::string between = i == 0 ? "" : " AND ";
-        all[0] += between + words[i];
-        all[1] += between + (i + 1 == words.size() ? beginning(words[i]) : words[i]);
-        all[2] += between + words[i] + '*';
+        const std::string& typed = words[i].typed;
+        const bool last = i + 1 == words.size();
+        const std::array ways{typed, last ? beginning(typed) : typed, typed + '*'};
+        for (std::size_t way = 0; way < all.size(); ++way) {
+            all[way].append(i == 0 ? "" : " AND ").append(either(ways.at(way), words[i]));
+        }
     }
     return all;
 }
@@ -79,7 +84,7 @@ std::vector<std::string> queries(const std::vector<std::string>& words) {
 // lines come first, those whose title fits before the others.
 class Found {
 public:
-    Found(Database& database, const std::vector<std::string>& words, std::size_t most)
+    Found(Database& database, const std::vector<Asked>& words, std::size_t most)
         : database_(database), most_(most), queries_(queries(words)) {}
 
     [[nodiscard]] std::vector<Hit> hits() {

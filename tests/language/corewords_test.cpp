@@ -1,8 +1,10 @@
 // What the core says is spoken in the language, and what somebody typed is left as it is.
+#include "core/colour/insulation.h"
 #include "core/job/message.h"
 #include "core/trade/registry.h"
 #include "core/units/parse.h"
 #include "core/wiring/terminal.h"
+#include "core/wiring/words.h"
 #include "qml/language/corewords.h"
 #include "qml/language/sentences.h"
 
@@ -71,6 +73,33 @@ TEST_CASE("what was typed is left as it is unless all of it is known") {
     CHECK(known("green, pink tracer (Tove)") == "green, pink tracer (Tove)");
     CHECK(known("seat to tank") == "seat to tank");
     CHECK(known("Tove at least") == "Tove at least");
+}
+
+TEST_CASE("a search understands each wire colour by the word that the screen has for it") {
+    for (const QString& code : languageCodes()) {
+        if (code == u"en")
+            continue;
+        const Catalogue in(code);
+        for (const colour::Insulation insulation : colour::allInsulations) {
+            const std::string english{colour::englishWord(insulation)};
+            const QString shown = coreWords(english, in);
+            std::string understood;
+            for (const QString& word : shown.split(u' ')) {
+                const auto known = wiring::englishWireWord(word.toStdString());
+                understood += understood.empty() ? "" : " ";
+                understood += known.empty() ? word.toStdString() : std::string(known);
+            }
+            INFO(code.toStdString() << ": " << shown.toStdString());
+            // "bleu clair": every word must occur, in whatever order.
+            std::multiset<QString> wanted;
+            std::multiset<QString> got;
+            for (const QString& word : QString::fromStdString(english).split(u' '))
+                wanted.insert(word);
+            for (const QString& word : QString::fromStdString(understood).split(u' '))
+                got.insert(word);
+            CHECK(got == wanted);
+        }
+    }
 }
 
 TEST_CASE("every complaint about what was typed is spoken") {

@@ -96,6 +96,15 @@ TEST_CASE("a wire is found by its colours and its end") {
         CHECK(hits[0].connector == "loom behind the lamp");
         CHECK(hits[0].job == job);
     }
+    for (const char* question : {"gr\u00fcn mit rosa Streifen", "GR\u00dcN/ROSA Ring\u00f6se", "vert rose",
+                                 "verde-rosa anillo", "verde rosa occhiello", "gruenes rosa"}) {
+        INFO(question);
+        const auto hits = must(shop.store.find(question));
+        REQUIRE_FALSE(hits.empty());
+        CHECK(hits[0].kind == HitKind::Wire);
+        CHECK(hits[0].job == job);
+    }
+    CHECK(kinds(shop.store, "grau rosa").empty());
     CHECK(kinds(shop.store, "where is the one with it").empty()); // "one" is asked for, and nowhere
     const auto itself = must(shop.store.find("verdigris"));
     CHECK(itself.front().title == "loom behind the lamp");
