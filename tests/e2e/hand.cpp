@@ -15,7 +15,7 @@ namespace undercowl::e2e {
 
 namespace {
 
-constexpr int patience = 60000; // milliseconds; the reader takes many seconds where other work goes on beside it
+constexpr int patience = 60000; // milliseconds; the reader is slow where others work beside it
 constexpr int trembling = 350;  // a second touch that comes sooner is ignored by the controls ...
 constexpr int glance = 350;     // between touches at two places
 constexpr double thumb = 60;    // ... at the same place, dp
