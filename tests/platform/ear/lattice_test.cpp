@@ -87,7 +87,6 @@ TEST_CASE("every sentence of the grammar has its way through the lattice") {
                               "grey with red tracer blade six point three stop lamp"}) {
         Likely likely;
         likely.classes = lattice.words().size() + 2;
-        std::string_view previous;
         for (const std::string_view word : talk::wordsOf(words)) {
             const auto at = std::lower_bound(lattice.words().begin(), lattice.words().end(), word);
             REQUIRE(at != lattice.words().end());
