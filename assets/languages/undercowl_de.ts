@@ -7322,6 +7322,10 @@
         <source>These were not read back:</source>
         <translation>Diese wurden nicht vorgelesen:</translation>
     </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Alles wurde vorgelesen. Zurück zu dem, das nicht stimmt.</translation>
+    </message>
 </context>
 <context>
     <name>ListRow</name>
@@ -8241,6 +8245,10 @@
         <source>Matches</source>
         <translation>Stimmt</translation>
     </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Vorlesen</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackBefore</name>
@@ -8359,6 +8367,14 @@
     <message>
         <source>These were not read back:</source>
         <translation>Diese wurden nicht vorgelesen:</translation>
+    </message>
+    <message>
+        <source>The two answers differ. Touch the one that holds.</source>
+        <translation>Die beiden Antworten weichen ab. Die antippen, die gilt.</translation>
+    </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Alles wurde vorgelesen. Zurück zu dem, das nicht stimmt.</translation>
     </message>
 </context>
 <context>
@@ -10593,6 +10609,10 @@
     <message>
         <source>Hold and speak</source>
         <translation>Halten und sprechen</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Es gibt nichts rückgängig zu machen.</translation>
     </message>
 </context>
 <context>
@@ -12841,8 +12861,8 @@
         <translation>Zurückgeholt</translation>
     </message>
     <message>
-        <source>Undone</source>
-        <translation>Rückgängig gemacht</translation>
+        <source>Undone: %1</source>
+        <translation>Zurückgenommen: %1</translation>
     </message>
 </context>
 <context>

@@ -7322,6 +7322,10 @@
         <source>These were not read back:</source>
         <translation>Estos no se han releído:</translation>
     </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Se han releído todos. Vuelve al que no coincide.</translation>
+    </message>
 </context>
 <context>
     <name>ListRow</name>
@@ -8241,6 +8245,10 @@
         <source>Matches</source>
         <translation>Coincide</translation>
     </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leer en voz alta</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackBefore</name>
@@ -8359,6 +8367,14 @@
     <message>
         <source>These were not read back:</source>
         <translation>Estos no se han releído:</translation>
+    </message>
+    <message>
+        <source>The two answers differ. Touch the one that holds.</source>
+        <translation>Las dos respuestas difieren. Toca la que vale.</translation>
+    </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Se han releído todos. Vuelve al que no coincide.</translation>
     </message>
 </context>
 <context>
@@ -10593,6 +10609,10 @@
     <message>
         <source>Hold and speak</source>
         <translation>Pulsar y hablar</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>No hay nada que deshacer.</translation>
     </message>
 </context>
 <context>
@@ -12841,8 +12861,8 @@
         <translation>Recuperado</translation>
     </message>
     <message>
-        <source>Undone</source>
-        <translation>Deshecho</translation>
+        <source>Undone: %1</source>
+        <translation>Deshecho: %1</translation>
     </message>
 </context>
 <context>

@@ -7322,6 +7322,10 @@
         <source>These were not read back:</source>
         <translation>Ceux-ci n’ont pas été relus&#xa0;:</translation>
     </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Tout a été relu. Revenez à celui qui ne correspond pas.</translation>
+    </message>
 </context>
 <context>
     <name>ListRow</name>
@@ -8241,6 +8245,10 @@
         <source>Matches</source>
         <translation>Conforme</translation>
     </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Lire à voix haute</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackBefore</name>
@@ -8359,6 +8367,14 @@
     <message>
         <source>These were not read back:</source>
         <translation>Ceux-ci n’ont pas été relus&#xa0;:</translation>
+    </message>
+    <message>
+        <source>The two answers differ. Touch the one that holds.</source>
+        <translation>Les deux réponses diffèrent. Touchez celle qui vaut.</translation>
+    </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Tout a été relu. Revenez à celui qui ne correspond pas.</translation>
     </message>
 </context>
 <context>
@@ -10593,6 +10609,10 @@
     <message>
         <source>Hold and speak</source>
         <translation>Tenir et parler</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Il n&apos;y a rien à annuler.</translation>
     </message>
 </context>
 <context>
@@ -12841,8 +12861,8 @@
         <translation>Ramené</translation>
     </message>
     <message>
-        <source>Undone</source>
-        <translation>Annulé</translation>
+        <source>Undone: %1</source>
+        <translation>Annulé&#xa0;: %1</translation>
     </message>
 </context>
 <context>

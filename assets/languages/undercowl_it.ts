@@ -7322,6 +7322,10 @@
         <source>These were not read back:</source>
         <translation>Questi non sono stati riletti:</translation>
     </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Tutti sono stati riletti. Torna a quello che non corrisponde.</translation>
+    </message>
 </context>
 <context>
     <name>ListRow</name>
@@ -8241,6 +8245,10 @@
         <source>Matches</source>
         <translation>Corrisponde</translation>
     </message>
+    <message>
+        <source>Read aloud</source>
+        <translation>Leggi ad alta voce</translation>
+    </message>
 </context>
 <context>
     <name>ReadBackBefore</name>
@@ -8359,6 +8367,14 @@
     <message>
         <source>These were not read back:</source>
         <translation>Questi non sono stati riletti:</translation>
+    </message>
+    <message>
+        <source>The two answers differ. Touch the one that holds.</source>
+        <translation>Le due risposte sono diverse. Tocca quella che vale.</translation>
+    </message>
+    <message>
+        <source>All were read. Go back to the one that does not match.</source>
+        <translation>Tutti sono stati riletti. Torna a quello che non corrisponde.</translation>
     </message>
 </context>
 <context>
@@ -10593,6 +10609,10 @@
     <message>
         <source>Hold and speak</source>
         <translation>Tieni e parla</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Non c&apos;è nulla da annullare.</translation>
     </message>
 </context>
 <context>
@@ -12841,8 +12861,8 @@
         <translation>Ripristinato</translation>
     </message>
     <message>
-        <source>Undone</source>
-        <translation>Annullato</translation>
+        <source>Undone: %1</source>
+        <translation>Annullato: %1</translation>
     </message>
 </context>
 <context>

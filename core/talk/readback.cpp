@@ -145,6 +145,22 @@ std::vector<Sentence> torqueSentences(const job::StripStep& step) {
     return sentences;
 }
 
+Sentence endSentence(int failing, int open) {
+    Sentence sentence{Sentence::Kind::End, {}, {}, {}};
+    add(sentence, "talk.end");
+    const auto count = [&sentence](int number, std::string_view one, std::string_view many) {
+        if (number == 1)
+            add(sentence, one);
+        else if (number > 1)
+            add(sentence, many, {number});
+    };
+    count(failing, "talk.end.failing.one", "talk.end.failing");
+    count(open, "talk.end.open.one", "talk.end.open");
+    if (failing == 0 && open == 0)
+        add(sentence, "talk.end.all");
+    return sentence;
+}
+
 std::vector<Sentence> readBackSentences(const job::Job& job, Answer prefer) {
     std::vector<Sentence> sentences;
     const auto append = [&sentences](std::vector<Sentence> more) {

@@ -34,6 +34,9 @@ namespace undercowl::talk {
 // The torques of the step alone; that none is known is said too.
 [[nodiscard]] std::vector<Sentence> torqueSentences(const job::StripStep& step);
 
+// Said after the last wire, hose or cable: how many of them do not match, and of how many nothing was said.
+[[nodiscard]] Sentence endSentence(int failing, int open);
+
 // The whole of it: every half of every gathering that has places, then the steps that are not refitted yet in
 // the order of refitting. Never empty: with nothing to read it says so.
 [[nodiscard]] std::vector<Sentence> readBackSentences(const job::Job& job, wiring::Answer prefer);

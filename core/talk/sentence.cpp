@@ -50,6 +50,11 @@ constexpr std::array all{
     Pattern{"talk.torque.of", "%1, torque %2"},
     Pattern{"talk.torque.none", "no torque was written down, look it up"},
     Pattern{"talk.end", "that was the last one"},
+    Pattern{"talk.end.all", "all match"},
+    Pattern{"talk.end.failing.one", "one does not match"},
+    Pattern{"talk.end.failing", "%1 do not match"},
+    Pattern{"talk.end.open.one", "one was not read back"},
+    Pattern{"talk.end.open", "%1 were not read back"},
     Pattern{"talk.nothing", "nothing to read back"},
 };
 

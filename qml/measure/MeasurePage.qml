@@ -47,7 +47,7 @@ ShopPage {
                         if (measure.unhear())
                             talk.ear.forget();
                         else
-                            root.session.undoLast();
+                            talk.undo();
                     }
                 })
             page: root

@@ -33,12 +33,14 @@ ShopPage {
             onKept: root.keep()
         },
         TalkBar {
+            id: talk
+
             commands: ({
                     "memo": () => sound.start(),
                     "stop": () => sound.stop(),
                     "done": () => sound.recording ? sound.stop() : draft.begun ? root.keep() : root.leaves(),
                     "back": () => root.leaves(),
-                    "undo": () => root.session.undoLast()
+                    "undo": () => talk.undo()
                 })
             page: root
             sayBack: !sound.recording

@@ -13,14 +13,29 @@ ShopPage {
     property string step: ""
     property bool aloud: false
 
+    // By voice.
+    function say(match: bool) {
+        if (line.over && match)
+            root.leaves();
+        else if (line.over)
+            talk.ear.refuse(qsTr("All were read. Go back to the one that does not match."));
+        else if (match)
+            line.done();
+        else
+            line.doesNotMatch();
+    }
+
     aside: line.open ? (line.index + 1) + " / " + line.count : ""
     title: qsTr("Hoses and cables")
     footer: [
         ReadBackActions {
             brief: talk.visible
+            speaks: root.speaker !== null
             visible: line.open && !line.mismatch
             width: parent.width
             wire: line
+
+            onListens: root.aloud = true
         },
         ReadBackMismatch {
             visible: line.mismatch
@@ -49,24 +64,31 @@ ShopPage {
             brief: line.briefSentence
             briefly: qsTr("Ends only")
             brieflyDescription: qsTr("Says where its ends sit, alone")
+            hushed: line.over || line.mismatch
             commands: ({
-                    "done": () => line.done(),
-                    "does not match": () => line.doesNotMatch(),
+                    "done": () => root.say(true),
+                    "does not match": () => root.say(false),
                     "next": () => line.goOn(),
                     "back": () => line.back(),
-                    "undo": () => root.session.undoLast(),
+                    "again": () => {
+                        if (root.aloud)
+                            talk.again();
+                        else
+                            root.aloud = true;
+                    },
+                    "undo": () => talk.undo(),
                     "stop": () => root.aloud = false
                 })
             page: root
             sentence: line.sentence
-            wanted: line.open
+            wanted: line.count > 0
             width: parent.width
         }
     ]
     tools: IconButton {
         iconName: root.aloud ? "pause" : "listen"
         text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
-        visible: root.speaker !== null && line.count > 0
+        visible: root.speaker !== null && talk.visible && line.count > 0
 
         onTriggered: root.aloud = !root.aloud
     }
@@ -76,6 +98,11 @@ ShopPage {
 
         session: root.session
         step: root.step
+
+        onStays: {
+            if (root.aloud)
+                talk.again();
+        }
     }
 
     EmptyState {

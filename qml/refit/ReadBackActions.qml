@@ -1,6 +1,8 @@
 // Read-back: the wire, hose or cable matches, or it does not.
 //
-//   brief   the second row makes room for the voice's
+//   brief    the second row makes room for the voice's
+//   speaks   the device can read aloud; else the walk begins again here
+//   listens()   it is to be read aloud
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -10,9 +12,12 @@ Column {
 
     required property ReadBackWalk wire
     property bool brief: false
+    property bool speaks: false
 
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
+
+    signal listens
 
     spacing: Theme.targetGap
 
@@ -57,12 +62,17 @@ Column {
         }
 
         ActionButton {
-            description: qsTr("Begins with the first one again")
+            description: root.speaks ? "" : qsTr("Begins with the first one again")
             lift: true
-            text: qsTr("Again")
+            text: root.speaks ? qsTr("Read aloud") : qsTr("Again")
             width: root.third
 
-            onTriggered: root.wire.again()
+            onTriggered: {
+                if (root.speaks)
+                    root.listens();
+                else
+                    root.wire.again();
+            }
         }
 
         ActionButton {

@@ -12,14 +12,31 @@ ShopPage {
     property string half: "loom"
     property bool aloud: false
 
+    // By voice. Which of two answers holds is decided by a look at the machine and a touch.
+    function say(match: bool) {
+        if (wire.mustChoose)
+            talk.ear.refuse(qsTr("The two answers differ. Touch the one that holds."));
+        else if (wire.over && match)
+            root.leaves();
+        else if (wire.over)
+            talk.ear.refuse(qsTr("All were read. Go back to the one that does not match."));
+        else if (match)
+            wire.done();
+        else
+            wire.doesNotMatch();
+    }
+
     aside: wire.over || wire.count === 0 ? "" : (wire.index + 1) + " / " + wire.count
     title: wire.title
     footer: [
         ReadBackActions {
             brief: talk.visible
+            speaks: root.speaker !== null
             visible: wire.count > 0 && !wire.over && !wire.mustChoose && !wire.mismatch
             width: parent.width
             wire: wire
+
+            onListens: root.aloud = true
         },
         ReadBackChoice {
             visible: wire.mustChoose
@@ -57,18 +74,24 @@ ShopPage {
             brief: wire.briefSentence
             briefly: qsTr("Wire only")
             brieflyDescription: qsTr("Says its colour alone")
-            hushed: wire.mismatch && Theme.largeText
+            hushed: wire.over || wire.mismatch || wire.mustChoose
             commands: ({
-                    "done": () => wire.done(),
-                    "does not match": () => wire.doesNotMatch(),
+                    "done": () => root.say(true),
+                    "does not match": () => root.say(false),
                     "next": () => wire.goOn(),
                     "back": () => wire.back(),
-                    "undo": () => root.session.undoLast(),
+                    "again": () => {
+                        if (root.aloud)
+                            talk.again();
+                        else
+                            root.aloud = true;
+                    },
+                    "undo": () => talk.undo(),
                     "stop": () => root.aloud = false
                 })
             page: root
             sentence: wire.sentence
-            wanted: wire.count > 0 && !wire.over && !wire.mustChoose
+            wanted: wire.count > 0
             width: parent.width
         }
     ]
@@ -76,7 +99,7 @@ ShopPage {
         IconButton {
             iconName: root.aloud ? "pause" : "listen"
             text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
-            visible: root.speaker !== null
+            visible: root.speaker !== null && talk.visible
 
             onTriggered: root.aloud = !root.aloud
         },
@@ -94,6 +117,11 @@ ShopPage {
         gathering: root.gathering
         half: root.half
         session: root.session
+
+        onStays: {
+            if (root.aloud)
+                talk.again();
+        }
     }
 
     EmptyState {

@@ -94,7 +94,7 @@ ShopPage {
                     "photo": () => root.takePhoto(),
                     "memo": () => root.memo(true),
                     "stop": () => root.aloud = false,
-                    "undo": () => root.session.undoLast()
+                    "undo": () => talk.undo()
                 })
             page: root
             sentence: refit.sentence

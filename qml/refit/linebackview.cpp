@@ -20,13 +20,14 @@ void LineBackView::show(const Snapshot& /*snapshot*/) {
     }
     if (index() > count())
         goTo(count());
+    followUndo();
 }
 
 const job::RefitStep* LineBackView::line() const {
     return open() ? &lines_[static_cast<std::size_t>(index())] : nullptr;
 }
 
-QString LineBackView::sentence() const {
+QString LineBackView::spoken() const {
     return line() == nullptr ? QString() : text(talk::english(talk::lineSentence(*line()->strip)));
 }
 

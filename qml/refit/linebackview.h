@@ -30,7 +30,6 @@ public:
     using ReadBackWalk::ReadBackWalk;
 
     [[nodiscard]] int count() const override { return static_cast<int>(lines_.size()); }
-    [[nodiscard]] QString sentence() const override;
     [[nodiscard]] QString briefSentence() const override;
     [[nodiscard]] QString stepId() const;
     [[nodiscard]] QString details() const;
@@ -42,6 +41,7 @@ protected:
     void show(const Snapshot& snapshot) override;
     [[nodiscard]] std::optional<job::MatchOutcome> outcome(int index) const override;
     [[nodiscard]] QString named(int index) const override;
+    [[nodiscard]] QString spoken() const override;
     [[nodiscard]] std::vector<journal::Draft> saysMatch() const override;
     [[nodiscard]] std::vector<journal::Draft> saysMismatch(const std::string& note) const override;
 

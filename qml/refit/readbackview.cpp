@@ -32,7 +32,7 @@ void ReadBackView::setHalf(const QString& code) {
         return;
     half_ = *half;
     begun_ = false;
-    goTo(0);
+    beginAnew();
     if (const auto now = snapshot())
         show(*now);
     emit changed();
@@ -59,6 +59,7 @@ void ReadBackView::show(const Snapshot& /*snapshot*/) {
     }
     if (index() > count())
         goTo(count());
+    followUndo();
 }
 
 const wiring::ReadBackItem* ReadBackView::item() const {
@@ -122,7 +123,7 @@ QString ReadBackView::otherReads() const {
     return mustChoose() ? ui::words(otherOf(item()->reads)) : QString();
 }
 
-QString ReadBackView::sentence() const {
+QString ReadBackView::spoken() const {
     return item() == nullptr ? QString()
                              : text(talk::english(talk::wireSentence(*item(), gatheringId_.toStdString())));
 }

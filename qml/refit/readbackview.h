@@ -58,7 +58,6 @@ public:
     [[nodiscard]] QString otherTracer() const;
     [[nodiscard]] QString otherWords() const;
     [[nodiscard]] QString otherReads() const;
-    [[nodiscard]] QString sentence() const override;
     [[nodiscard]] QString briefSentence() const override;
     [[nodiscard]] QString twin() const;
     [[nodiscard]] QUrl photo() const;
@@ -71,6 +70,7 @@ protected:
     void show(const Snapshot& snapshot) override;
     [[nodiscard]] std::optional<job::MatchOutcome> outcome(int index) const override;
     [[nodiscard]] QString named(int index) const override;
+    [[nodiscard]] QString spoken() const override;
     [[nodiscard]] QString offered(int index) const override;
     [[nodiscard]] std::vector<journal::Draft> saysMatch() const override;
     [[nodiscard]] std::vector<journal::Draft> saysMismatch(const std::string& note) const override;

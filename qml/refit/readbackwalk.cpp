@@ -1,5 +1,6 @@
 #include "qml/refit/readbackwalk.h"
 
+#include "core/talk/readback.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -13,7 +14,7 @@ QString ReadBackWalk::checked() const {
     return known ? text(job::code(*known)) : QString();
 }
 
-int ReadBackWalk::counted(job::MatchOutcome wanted) const {
+int ReadBackWalk::counted(std::optional<job::MatchOutcome> wanted) const {
     int found = 0;
     for (int i = 0; i < count(); ++i)
         found += outcome(i) == wanted ? 1 : 0;
@@ -36,6 +37,12 @@ QStringList ReadBackWalk::otherPlaces() const {
     return all;
 }
 
+QString ReadBackWalk::sentence() const {
+    if (open())
+        return spoken();
+    return over() ? text(talk::english(talk::endSentence(failing(), counted(std::nullopt)))) : QString();
+}
+
 void ReadBackWalk::say(std::vector<journal::Draft> drafts, const QString& undoText, bool goesOn) {
     saying_ = true;
     emit changed();
@@ -44,6 +51,8 @@ void ReadBackWalk::say(std::vector<journal::Draft> drafts, const QString& undoTe
                        if (self == nullptr)
                            return;
                        self->saying_ = false;
+                       if (said)
+                           self->said_.push_back({self->index_, self->outcome(self->index_)});
                        if (said && goesOn)
                            ++self->index_;
                        emit self->changed();
@@ -78,6 +87,26 @@ void ReadBackWalk::goTo(int index) {
     index_ = std::clamp(index, 0, count());
     mismatch_ = false;
     emit changed();
+}
+
+void ReadBackWalk::beginAnew() {
+    said_.clear();
+    goTo(0);
+}
+
+void ReadBackWalk::followUndo() {
+    int back = -1;
+    while (!saying_ && !said_.empty() &&
+           (said_.back().index >= count() || outcome(said_.back().index) != said_.back().outcome)) {
+        back = said_.back().index;
+        said_.pop_back();
+    }
+    if (back < 0)
+        return;
+    const bool here = back == index_;
+    goTo(back);
+    if (here)
+        emit stays();
 }
 
 void ReadBackWalk::lookAgain() {

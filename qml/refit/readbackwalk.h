@@ -6,18 +6,20 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <optional>
+#include <vector>
+
 namespace undercowl::ui {
 
 // index, count      which one of how many; index == count: all have been read
 // over              they have;  open: there is one on the screen
 // place             its name in words: "place 3", "throttle cable"
-// sentence          it as it is said aloud, English;  briefSentence: what matters most of it alone
-// mustChoose        nothing may be confirmed before one of two answers was chosen
-// checked           "matches", "does not match" or empty: what was said of it on an earlier pass
-// mismatch          'does not match' was said of this one just now: what next is asked
-// matching, failing     how many match, and how many do not
-// failingPlaces, openPlaces   their names, and of those that nothing was said of
-// otherPlaces       with which this one may be swapped
+// sentence          it as it is said aloud, English; when over, how many match;  briefSentence: what matters
+// most of it alone mustChoose        nothing may be confirmed before one of two answers was chosen checked
+// "matches", "does not match" or empty: what was said of it on an earlier pass mismatch          'does not
+// match' was said of this one just now: what next is asked matching, failing     how many match, and how many
+// do not failingPlaces, openPlaces   their names, and of those that nothing was said of otherPlaces with
+// which this one may be swapped
 class ReadBackWalk : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT
@@ -47,7 +49,7 @@ public:
     [[nodiscard]] bool over() const { return count() > 0 && index_ >= count(); }
     [[nodiscard]] bool open() const { return index_ >= 0 && index_ < count(); }
     [[nodiscard]] QString place() const { return open() ? named(index_) : QString(); }
-    [[nodiscard]] virtual QString sentence() const = 0;
+    [[nodiscard]] QString sentence() const;
     [[nodiscard]] virtual QString briefSentence() const = 0;
     [[nodiscard]] virtual bool mustChoose() const { return false; }
     [[nodiscard]] QString checked() const;
@@ -67,24 +69,37 @@ public:
     Q_INVOKABLE void back();
     Q_INVOKABLE void again(); // from the first one
 
+signals:
+    void stays(); // what was said of the one on the screen was undone: it is there as before
+
 protected:
     // What was said of the one in that place before; nothing when nothing was.
     [[nodiscard]] virtual std::optional<job::MatchOutcome> outcome(int index) const = 0;
     [[nodiscard]] virtual QString named(int index) const = 0;
+    // The one on the screen as it is said aloud.
+    [[nodiscard]] virtual QString spoken() const = 0;
     // With what tells it from the others: "place 3: green".
     [[nodiscard]] virtual QString offered(int index) const { return named(index); }
     [[nodiscard]] virtual std::vector<journal::Draft> saysMatch() const = 0;
     [[nodiscard]] virtual std::vector<journal::Draft> saysMismatch(const std::string& note) const = 0;
 
     void goTo(int index); // within what there is; nothing is said
-    void endMismatch() { mismatch_ = false; }
+    void beginAnew();     // others are read back now
+    // Each show() ends with it: undoing what was said leads back to where it was said.
+    void followUndo();
 
 private:
-    [[nodiscard]] int counted(job::MatchOutcome outcome) const;
+    [[nodiscard]] int counted(std::optional<job::MatchOutcome> outcome) const;
     [[nodiscard]] QString namesOf(std::optional<job::MatchOutcome> outcome) const;
     void say(std::vector<journal::Draft> drafts, const QString& undoText, bool goesOn);
 
+    struct Said {
+        int index{};
+        std::optional<job::MatchOutcome> outcome;
+    };
+
     int index_{};
+    std::vector<Said> said_; // in this order
     bool mismatch_{};
     bool saying_{};
 };

@@ -61,7 +61,7 @@ ShopPage {
                     "memo": () => root.addNote(true),
                     "done": () => root.leaves(),
                     "back": () => root.leaves(),
-                    "undo": () => root.session.undoLast()
+                    "undo": () => talk.undo()
                 })
             page: root
             wanted: shot.hasCamera

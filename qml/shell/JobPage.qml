@@ -28,6 +28,8 @@ ShopPage {
             onPhoto: purpose => root.takePhoto(purpose)
         },
         TalkBar {
+            id: talk
+
             commands: ({
                     "photo": () => root.takePhoto(job.moment === "take in" ? "as found" : "other"),
                     "memo": () => root.opens("MemoPage", {
@@ -35,7 +37,7 @@ ShopPage {
                         "recording": true
                     }),
                     "back": () => root.leaves(),
-                    "undo": () => root.session.undoLast()
+                    "undo": () => talk.undo()
                 })
             page: root
             width: parent.width
@@ -250,11 +252,11 @@ ShopPage {
     ListRow {
         iconName: "undo"
         opens: false
-        title: qsTr("Undo: %1").arg(root.session.undoText)
-        visible: root.session.undoText !== ""
+        title: qsTr("Undo: %1").arg(root.session.takeBackText)
+        visible: root.session.takeBackText !== ""
         width: parent.width
 
-        onTriggered: root.session.undoLast()
+        onTriggered: root.session.takeBack()
     }
 
     SectionHeader {

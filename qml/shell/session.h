@@ -44,6 +44,7 @@ using Entries = Result<std::vector<journal::Entry>>;
 struct SayOptions {
     QString undoText; // what the undo line says, "Finding kept"; empty: no undo is offered
     QString form;     // draft that is dropped once the entries are safe; empty: none
+    bool withdraws{}; // the entries take back, or bring back, what was said: no step of their own
 };
 
 struct PhotoToKeep {
@@ -77,6 +78,7 @@ class ShopSession : public QObject {
     Q_PROPERTY(Saving saving READ saving NOTIFY savingChanged)
     Q_PROPERTY(int savedCount READ savedCount NOTIFY savingChanged)
     Q_PROPERTY(QString undoText READ undoText NOTIFY undoChanged)
+    Q_PROPERTY(QString takeBackText READ takeBackText NOTIFY stepsChanged)
 
 public:
     enum class State { Opening, NoMechanic, Ready, Failed };
@@ -100,6 +102,8 @@ public:
     [[nodiscard]] Saving saving() const { return saving_; }
     [[nodiscard]] int savedCount() const { return savedCount_; } // says that were saved since the start
     [[nodiscard]] QString undoText() const { return undoText_; } // empty: nothing to undo just now
+    // What takeBack() takes back; empty: nothing of the open job was said since it was opened.
+    [[nodiscard]] QString takeBackText() const;
 
     [[nodiscard]] SnapshotPtr snapshot() const { return snapshot_; } // null while no job is open
     [[nodiscard]] std::shared_ptr<const job::Job> job() const;       // null while no job is open
@@ -119,8 +123,6 @@ public:
     void sayFrom(MakeEntries make, SayOptions options = {}, std::function<void(const Entries&)> then = {});
     // Reads the file, keeps its content and says the photo, all on the worker. The id is that of the photo.
     Id keepPhoto(PhotoToKeep photo, SayOptions options = {}, std::function<void(const Entries&)> then = {});
-    // Withdraws entries; the undo line then offers to bring them back.
-    void undo(const std::vector<journal::Entry>& entries, const QString& undoText = {});
 
     // --- anything else that needs the store: work(ShopStore&) runs on the worker, then(result) on the touch
     // thread if 'receiver' still lives. Neither runs when the store could not be opened.
@@ -155,8 +157,10 @@ public:
     Q_INVOKABLE void closeJob();
     Q_INVOKABLE void nameMechanic(const QString& name); // adds and chooses one
     Q_INVOKABLE void chooseMechanic(const QString& id);
-    Q_INVOKABLE void undoLast();
-    Q_INVOKABLE void forgetUndo();
+    Q_INVOKABLE void undoLast(); // what happened last: after an undo it brings back
+    // What was said last and still stands; repeated, what was said before that, as far back as the job was
+    // opened.
+    Q_INVOKABLE void takeBack();
     Q_INVOKABLE void flush();    // writes drafts that wait, now
     Q_INVOKABLE void tryAgain(); // opens the store again
     Q_INVOKABLE void clearProblem();
@@ -174,6 +178,7 @@ signals:
     void openingChanged();
     void savingChanged();
     void undoChanged();
+    void stepsChanged(); // takeBackText
     void draftsChanged();
     void settingsChanged();
     void languageChanged(); // words that were made before are to be made again
@@ -190,6 +195,14 @@ private:
     void setDiskFull(bool full);
     void lookForRoom();
     void forgetDraft(const QString& form);
+    struct Step {
+        QString text;
+        std::vector<journal::Entry> entries;
+    };
+    // Takes the step's entries back; 'then' is told whether that was saved.
+    void withdraw(const Step& step, const QString& undoText, std::function<void(bool)> then);
+    void stands(const std::optional<Step>& step); // again
+    void forgetSteps();
 
     OpenShop open_;
     std::filesystem::path folder_;
@@ -210,6 +223,8 @@ private:
     int savedCount_{};
     QString undoText_;
     std::vector<journal::Entry> undoEntries_;
+    std::vector<Step> steps_;       // of the open job, as they were said, without those taken back
+    std::optional<Step> takenBack_; // last: stands again when it is brought back
     std::vector<WaitingDraft> waiting_;
     std::map<QString, QByteArray> unwritten_;
     QTimer writeSoon_;

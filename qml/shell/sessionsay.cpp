@@ -7,6 +7,7 @@
 #include <QFile>
 
 #include <array>
+#include <utility>
 
 namespace undercowl::ui {
 
@@ -79,6 +80,14 @@ void ShopSession::appended(const Entries& entries, const SayOptions& options, co
         publish(snapshot);
     undoText_ = options.undoText;
     undoEntries_ = options.undoText.isEmpty() ? std::vector<journal::Entry>{} : *entries;
+    if (!options.withdraws) {
+        takenBack_.reset();
+        if (options.undoText.isEmpty())
+            steps_.clear(); // nothing before what cannot be taken back is taken back behind it
+        else
+            steps_.push_back({options.undoText, *entries});
+        emit stepsChanged();
+    }
     emit undoChanged();
     ++savedCount_;
     if (underway_ == 0)
@@ -128,32 +137,68 @@ Id ShopSession::keepPhoto(PhotoToKeep photo, SayOptions options, std::function<v
     return id;
 }
 
-void ShopSession::undo(const std::vector<journal::Entry>& entries, const QString& undoText) {
-    if (entries.empty())
-        return;
+void ShopSession::withdraw(const Step& step, const QString& undoText, std::function<void(bool)> then) {
     std::vector<journal::Draft> drafts;
-    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry)
+    for (auto entry = step.entries.rbegin(); entry != step.entries.rend(); ++entry)
         drafts.push_back(journal::withdrawn(entry->stream, entry->id));
-    say(std::move(drafts), {.undoText = undoText, .form = {}});
-}
-
-void ShopSession::undoLast() {
-    const auto entries = undoEntries_;
-    const bool wasUndo = !entries.empty() && entries.front().kind == "entry.withdrawn";
-    forgetUndo();
-    undo(entries, wasUndo ? tr("Brought back") : tr("Undone"));
-}
-
-void ShopSession::forgetUndo() {
     undoEntries_.clear();
     undoText_.clear();
     emit undoChanged();
+    say(std::move(drafts), {.undoText = undoText, .form = {}, .withdraws = true},
+        [this, then = std::move(then)](const Entries& said) { then(said.has_value()); });
+}
+
+void ShopSession::undoLast() {
+    const Step last{undoText_, undoEntries_};
+    if (last.entries.empty())
+        return;
+    if (const auto back = std::exchange(takenBack_, std::nullopt)) {
+        withdraw(last, tr("Brought back"), [this, back = *back, open = wanted_](bool saved) {
+            stands(saved && open == wanted_ ? std::optional(back) : std::nullopt);
+        });
+        return;
+    }
+    if (steps_.empty() || steps_.back().entries.front().id != last.entries.front().id)
+        steps_.push_back(last); // of the job that was open before
+    takeBack();
+}
+
+void ShopSession::takeBack() {
+    if (steps_.empty())
+        return;
+    const Step step = std::move(steps_.back());
+    steps_.pop_back();
+    takenBack_ = step;
+    emit stepsChanged();
+    withdraw(step, tr("Undone: %1").arg(step.text), [this, step, open = wanted_](bool saved) {
+        stands(!saved && open == wanted_ ? std::optional(step) : std::nullopt);
+    });
+}
+
+void ShopSession::stands(const std::optional<Step>& step) {
+    if (!step)
+        return;
+    takenBack_.reset();
+    steps_.push_back(*step);
+    emit stepsChanged();
+}
+
+QString ShopSession::takeBackText() const {
+    return steps_.empty() ? QString() : steps_.back().text;
+}
+
+// Another job is opened: what was said of it already, such as that it was taken in, is what can be taken
+// back.
+void ShopSession::forgetSteps() {
+    std::erase_if(steps_, [this](const Step& step) { return step.entries.front().stream != wanted_; });
+    emit stepsChanged();
 }
 
 void ShopSession::openJob(const QString& id) {
     wanted_ = id.toStdString();
     if (snapshot_ && snapshot_->job.id == wanted_)
         return;
+    forgetSteps();
     if (snapshot_)
         publish(nullptr);
     opening_ = true;
@@ -174,6 +219,7 @@ void ShopSession::openJob(const QString& id) {
 
 void ShopSession::closeJob() {
     wanted_.clear();
+    forgetSteps();
     opening_ = false;
     emit openingChanged();
     if (snapshot_)

@@ -44,7 +44,7 @@ ShopPage {
     function takeBack() {
         talk.ear.forget();
         if (!bagHeard) {
-            root.session.undoLast();
+            talk.undo();
             return;
         }
         bagHeard = false;

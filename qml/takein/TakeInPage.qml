@@ -57,7 +57,7 @@ ShopPage {
                             "recording": true
                         }),
                     "back": () => root.leaves(),
-                    "undo": () => root.session.undoLast()
+                    "undo": () => talk.undo()
                 })
             page: root
             width: parent.width

@@ -11,6 +11,7 @@
 //               undone where the window says that it was saved.
 //   sayBack     commands are said back
 //   wanted      false while the screen shows something that is not for the voice
+//   unseen      a keypad needs all the room: what is heard without a touch is still obeyed
 //   hushed      the buttons for hearing it again have gone: the room is needed
 //   tall        the button is as high as there is room for: it stands in the place of a keypad
 //   reading(what, digits, unit), bag(number), wire(...)   see LiftEar
@@ -32,6 +33,7 @@ Column {
     property string brief: ""
     property string briefly: ""
     property string brieflyDescription: ""
+    property bool unseen: false
     property bool hushed: false
     property bool tall: false
     property bool takesBack: false
@@ -40,6 +42,7 @@ Column {
     property alias ear: ear
 
     readonly property bool speaks: settings.voice
+    readonly property bool open: wanted && (aloud || (speaks || settings.handsFree) && page.listener !== null)
     readonly property string told: ear.told
     readonly property string heard: ear.heard
 
@@ -63,6 +66,14 @@ Column {
             ear.sayAgain();
     }
 
+    // Of what is saved. Whoever does not look at the screen is told when there was nothing.
+    function undo() {
+        if (page.session.takeBackText === "")
+            ear.refuse(qsTr("There is nothing to undo."));
+        else
+            page.session.takeBack();
+    }
+
     function slower() {
         settings.slowness = settings.slowness >= 0.9 ? 0 : settings.slowness + 0.3;
         again();
@@ -70,7 +81,7 @@ Column {
 
     parent: page.voiceSlot
     spacing: Theme.targetGap
-    visible: wanted && (aloud || (speaks || settings.handsFree) && page.listener !== null)
+    visible: open && !unseen
 
     onHeardChanged: Glass.stir()
     onToldChanged: {
@@ -90,11 +101,11 @@ Column {
     LiftEar {
         id: ear
 
-        active: root.visible && root.page.visible
+        active: root.open && root.page.visible
         handsFree: settings.handsFree
         listener: root.page.listener
         sayBack: root.sayBack
-        takes: Object.keys(root.commands).concat(["again", "slower"]).concat(root.values)
+        takes: Object.keys(root.commands).concat(["again", "slower"].filter(name => root.commands[name] === undefined)).concat(root.values)
         voice: voice
 
         onBag: number => root.bag(number)

@@ -34,7 +34,7 @@ ShopPage {
                     "done": () => root.leaves(),
                     "undo": () => {
                         talk.ear.forget();
-                        root.session.undoLast();
+                        talk.undo();
                     }
                 })
             page: root

@@ -70,7 +70,7 @@ ShopPage {
                         else
                             root.leaves();
                     },
-                    "undo": () => root.session.undoLast()
+                    "undo": () => talk.undo()
                 })
             page: root
             values: ["wire"]

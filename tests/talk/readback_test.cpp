@@ -198,3 +198,10 @@ TEST_CASE("every key has one pattern") {
         for (const Phrase& phrase : sentence.phrases)
             CHECK(keys.count(phrase.key) == 1);
 }
+
+TEST_CASE("the end of a read-back tells what does not match and what was left out") {
+    CHECK(english(endSentence(0, 0)) == "that was the last one, all match");
+    CHECK(english(endSentence(1, 0)) == "that was the last one, one does not match");
+    CHECK(english(endSentence(2, 1)) == "that was the last one, two do not match, one was not read back");
+    CHECK(english(endSentence(0, 3)) == "that was the last one, three were not read back");
+}

@@ -5,6 +5,7 @@
 
 #include "qml/measure/measureview.h"
 #include "qml/refit/linebackview.h"
+#include "qml/refit/readbackview.h"
 #include "qml/refit/refitview.h"
 #include "qml/shell/formdraft.h"
 #include "qml/strip/stripview.h"
@@ -24,10 +25,16 @@ namespace {
 struct Lift {
     explicit Lift(const char* page, const QVariantMap& properties = {}) {
         shop.answer();
+        anew();
+        app->show(page, properties);
+    }
+
+    // With what the shop holds now.
+    void anew() {
+        app.reset();
         session = shop.session();
         session->set(QStringLiteral("voice"), QStringLiteral("on"));
         app = std::make_unique<AppWindow>(*session);
-        app->show(page, properties);
     }
 
     // Held, spoken, let go.
@@ -224,10 +231,7 @@ private slots:
         cable.ends = {};
         cable.routing = "behind the air box";
         lift.shop.say(journal::stepStripped(lift.shop.job, cable));
-        lift.app.reset();
-        lift.session = lift.shop.session(); // as it is now
-        lift.session->set(QStringLiteral("voice"), QStringLiteral("on"));
-        lift.app = std::make_unique<AppWindow>(*lift.session);
+        lift.anew();
         lift.app->show("LineBackPage");
         auto* view = lift.app->view<LineBackView>();
         QVERIFY(view != nullptr);
@@ -250,12 +254,102 @@ private slots:
         QTRY_COMPARE(check()->outcome, job::MatchOutcome::DoesNotMatch);
         lift.hear("undo");
         QTRY_VERIFY(!check());
-        QVERIFY(lift.app->touch(QStringLiteral("Look again")));
+        QTRY_VERIFY(!view->mismatch()); // it is looked at again
         lift.hear("back");
         lift.hear("done");
         QTRY_COMPARE(view->matching(), 1);
         lift.hear("stop");
         QTRY_VERIFY(!lift.app->speaker().speaking());
+    }
+
+    // Hands and eyes are on the machine: from the first wire to the last, one of them corrected.
+    void sixWiresAreReadBackWithoutATouch() {
+        Lift lift("HomePage");
+        for (int place = 1; place <= 6; ++place)
+            lift.shop.say(journal::wireAnswered(lift.shop.job, lift.shop.gathering,
+                                                {wiring::Half::Loom, place, 1}, wiring::Answer::AsFound,
+                                                answerOf(static_cast<colour::Insulation>(place))));
+        lift.anew();
+        lift.session->set(QStringLiteral("hands-free"), QStringLiteral("on"));
+        lift.app->show("ReadBackPage",
+                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)}});
+        auto* view = lift.app->view<ReadBackView>();
+        QVERIFY(view != nullptr);
+        QCOMPARE(view->count(), 6);
+        ToldListener& listener = lift.app->listener();
+        const auto matching = [&] {
+            return std::ranges::count(lift.shop.stored().wireChecks, job::MatchOutcome::Matches,
+                                      &job::WireCheck::outcome);
+        };
+        listener.call();
+        listener.say("again"); // begins to read aloud
+        QTRY_COMPARE(lift.said(), view->sentence());
+        QVERIFY(lift.said().startsWith(QStringLiteral("place one, ")));
+        for (int place = 1; place <= 3; ++place) {
+            listener.say("done");
+            QTRY_COMPARE(view->index(), place);
+            QTRY_COMPARE(lift.said(), view->sentence());
+        }
+        // Too soon, twice: each is there again, and read again.
+        listener.say("undo");
+        QTRY_COMPARE(view->index(), 2);
+        QTRY_VERIFY(lift.said().startsWith(QStringLiteral("place three, ")));
+        listener.say("undo");
+        QTRY_COMPARE(view->index(), 1);
+        QTRY_VERIFY(lift.said().startsWith(QStringLiteral("place two, ")));
+        QCOMPARE(matching(), 1);
+        for (int place = 2; place <= 5; ++place) {
+            listener.say("done");
+            QTRY_COMPARE(view->index(), place);
+        }
+        listener.say("does not match");
+        QTRY_VERIFY(view->mismatch() && !view->saying());
+        const qsizetype count = lift.app->speaker().said.size();
+        listener.say("undo"); // nothing moves: it is read once more
+        QTRY_VERIFY(!view->mismatch());
+        QTRY_COMPARE(lift.app->speaker().said.size(), count + 1);
+        QVERIFY(lift.said().startsWith(QStringLiteral("place six, ")));
+        listener.say("done");
+        QTRY_VERIFY(view->over());
+        QTRY_COMPARE(lift.said(), QStringLiteral("that was the last one, all match"));
+        listener.say("undo");
+        QTRY_COMPARE(view->index(), 5);
+        listener.say("next");
+        QTRY_COMPARE(lift.said(), QStringLiteral("that was the last one, one was not read back"));
+        QCOMPARE(matching(), 5);
+        listener.say("done");
+        QTRY_VERIFY(lift.app->view<ReadBackView>() == nullptr);
+    }
+
+    void whatDiffersIsNotDecidedByVoice() {
+        Lift lift("HomePage");
+        auto should = answerOf(colour::Insulation::BK);
+        should.source = "manual, page 7-12";
+        lift.shop.say(journal::wireAnswered(lift.shop.job, lift.shop.gathering, {wiring::Half::Loom, 1, 1},
+                                            wiring::Answer::AsItShouldBe, should));
+        lift.anew();
+        lift.app->show("ReadBackPage",
+                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)}});
+        auto* view = lift.app->view<ReadBackView>();
+        QVERIFY(view != nullptr);
+        QVERIFY(view->mustChoose());
+        for (const char* words : {"done", "does not match"}) {
+            lift.hear(words);
+            QCOMPARE(lift.said(), QStringLiteral("not taken"));
+            QVERIFY(view->mustChoose());
+        }
+        QVERIFY(lift.shop.stored().wireChecks.empty());
+        lift.hear("again");
+        QTRY_COMPARE(lift.said(), view->sentence());
+        lift.hear("next");
+        QTRY_COMPARE(view->index(), 1);
+    }
+
+    void whereNothingWasSaidThereIsNothingToUndo() {
+        const Lift lift("RefitPage");
+        lift.hear("undo");
+        QCOMPARE(lift.said(), QStringLiteral("not taken"));
+        QVERIFY(lift.shows(QStringLiteral("There is nothing to undo.")));
     }
 
     void aWireIsHeardIntoItsPlace() {

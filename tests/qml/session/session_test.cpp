@@ -221,12 +221,55 @@ private slots:
         QTRY_COMPARE(session_->undoText(), QStringLiteral("Findings kept"));
         QCOMPARE(session_->job()->findings.size(), std::size_t{2});
         session_->undoLast();
-        QTRY_COMPARE(session_->undoText(), QStringLiteral("Undone"));
+        QTRY_COMPARE(session_->undoText(), QStringLiteral("Undone: Findings kept"));
         QVERIFY(session_->job()->findings.empty());
         session_->undoLast();
         QTRY_COMPARE(session_->undoText(), QStringLiteral("Brought back"));
         QCOMPARE(session_->job()->findings.size(), std::size_t{2});
         QCOMPARE(session_->job()->findings.front().text, std::string("cracked lens"));
+    }
+
+    void whatWasSaidIsTakenBackStepByStep() {
+        open();
+        for (const char* words : {"first", "second", "third"}) {
+            session_->say({journal::findingNoted(shop_->job, finding(*session_, words))},
+                          {.undoText = QString::fromLatin1(words), .form = {}});
+            QTRY_COMPARE(session_->undoText(), QString::fromLatin1(words));
+        }
+        QCOMPARE(session_->takeBackText(), QStringLiteral("third"));
+        session_->takeBack();
+        QTRY_COMPARE(session_->undoText(), QStringLiteral("Undone: third"));
+        session_->takeBack(); // not what was just taken back
+        QTRY_COMPARE(session_->undoText(), QStringLiteral("Undone: second"));
+        QCOMPARE(session_->job()->findings.size(), std::size_t{1});
+        QCOMPARE(session_->takeBackText(), QStringLiteral("first"));
+        session_->undoLast(); // what happened last
+        QTRY_COMPARE(session_->undoText(), QStringLiteral("Brought back"));
+        QCOMPARE(session_->job()->findings.size(), std::size_t{2});
+        QCOMPARE(session_->takeBackText(), QStringLiteral("second"));
+        session_->takeBack();
+        QTRY_COMPARE(session_->job()->findings.size(), std::size_t{1});
+        session_->takeBack();
+        QTRY_VERIFY(session_->job()->findings.empty());
+        QVERIFY(session_->takeBackText().isEmpty());
+        session_->takeBack(); // nothing more
+        QTest::qWait(50);
+        QCOMPARE(session_->undoText(), QStringLiteral("Undone: first"));
+    }
+
+    void inAnotherJobNothingOfTheOneBeforeIsTakenBack() {
+        open();
+        session_->say({journal::findingNoted(shop_->job, finding(*session_, "cracked lens"))},
+                      {.undoText = QStringLiteral("Finding kept"), .form = {}});
+        QTRY_COMPARE(session_->takeBackText(), QStringLiteral("Finding kept"));
+        session_->openJob(QString::fromStdString(shop_->other));
+        QTRY_VERIFY(!session_->opening());
+        QVERIFY(session_->takeBackText().isEmpty());
+        session_->undoLast(); // the line that still offers it
+        QTRY_COMPARE(session_->undoText(), QStringLiteral("Undone: Finding kept"));
+        session_->openJob(QString::fromStdString(shop_->job));
+        QTRY_VERIFY(!session_->opening());
+        QVERIFY(session_->job()->findings.empty());
     }
 
     void theJobAskedForLastIsTheOneThatOpens() {
