@@ -16,14 +16,14 @@ ShopPage {
 
     listPage: "CalcListPage"
     title: entering ? view.label : view.title
-    footer: [
-        Keypad {
-            visible: root.entering && view.kind === "quantity"
-            width: parent.width
+    keys: Keypad {
+        visible: root.entering && view.kind === "quantity"
+        width: parent.width
 
-            onErased: (entries.itemAt(0) as CalcEntry)?.erase()
-            onTyped: key => (entries.itemAt(0) as CalcEntry)?.press(key)
-        },
+        onErased: (entries.itemAt(0) as CalcEntry)?.erase()
+        onTyped: key => (entries.itemAt(0) as CalcEntry)?.press(key)
+    }
+    footer: [
         StripEntryActions {
             text: qsTr("Next")
             visible: root.entering

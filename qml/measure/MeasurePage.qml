@@ -28,15 +28,17 @@ ShopPage {
     }
 
     listPage: "ReadingsPage"
+    scroller.inset: cramped && entering ? Theme.grid : Theme.margin
+    scroller.spacing: cramped && entering ? Theme.targetGap - Theme.grid : Theme.grid * 3
     title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
-    footer: [
-        Keypad {
-            visible: root.entering && !talk.visible
-            width: parent.width
+    keys: Keypad {
+        visible: root.entering && !talk.visible
+        width: parent.width
 
-            onErased: value.erase()
-            onTyped: key => value.press(key)
-        },
+        onErased: value.erase()
+        onTyped: key => value.press(key)
+    }
+    footer: [
         TalkBar {
             id: talk
 

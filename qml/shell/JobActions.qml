@@ -18,6 +18,7 @@ Column {
     spacing: Theme.targetGap
 
     ActionButton {
+        height: Theme.low ? Theme.liftOther : implicitHeight // beside a voice there is no more on a phone that lies
         kind: ActionButton.Main
         lift: true
         iconName: root.moment === "take in" ? "camera" : ""

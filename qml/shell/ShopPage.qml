@@ -13,6 +13,8 @@
 //   body        children stand in a column that scrolls; a list of many rows takes the place of all that by having the
 //               scroller as its parent, see StepList
 //   footer      items below the body: the actions
+//   keys        stands above them, such as a Keypad. On a phone that lies on its side keys have the height of the window, and
+//               the actions stay below the body.
 //   opens(page, properties)   another page is wanted, by its file name without ".qml"
 //   leaves()                  the one way out: the arrow, the system's back, Escape
 //   layered     something lies over the page's own content: the way back takes that away first
@@ -42,14 +44,17 @@ FocusScope {
     property bool lockable: canGoBack && session.jobId !== ""
     property alias tools: header.tools
     property alias footer: ways.data
+    property alias keys: keyboard.data
     property alias scroller: page
     readonly property rect titleRoom: header.titleRoom
     readonly property Item voiceSlot: voice
-    readonly property bool beside: width >= Theme.besideFrom && (ways.visibleChildren.length > 0 || voice.visibleChildren.length > 0 || Glass.locked)
+    readonly property bool typed: keyboard.visibleChildren.length > 0
+    readonly property bool parted: Theme.low && typed && !Glass.locked && width >= Theme.besideFrom
+    readonly property bool beside: width >= Theme.besideFrom && (typed || ways.visibleChildren.length > 0 || voice.visibleChildren.length > 0 || Glass.locked)
     readonly property real hand: Theme.handWidth(width)
     readonly property real side: hand + Theme.margin
     // So much is to be touched that it needs the height of the head too.
-    readonly property bool crowded: beside && actions.implicitHeight > height - Theme.touch - 2 * Theme.margin - Theme.targetGap
+    readonly property bool crowded: beside && actions.implicitHeight > height - Theme.touch - Theme.grid * 2 - Theme.margin - Theme.targetGap
     default property alias body: page.content
 
     signal opens(page: string, properties: var)
@@ -104,10 +109,20 @@ FocusScope {
     Scroller {
         id: page
 
-        height: Math.max(0, (root.beside || actions.height === 0 ? root.height : actions.y - Theme.grid * 2) - y)
+        height: Math.max(0, (root.parted ? below.y - Theme.targetGap : root.beside || actions.height === 0 ? root.height : actions.y - Theme.targetGap) - y)
         width: root.width - (root.beside ? root.side : 0)
         x: root.beside && Theme.leftHanded ? root.side : 0
         y: header.height
+    }
+
+    Item {
+        id: below
+
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Theme.margin
+        height: root.parted ? ways.height : 0
+        width: page.width - 2 * Theme.margin
+        x: page.x + Theme.margin
     }
 
     Column {
@@ -118,6 +133,14 @@ FocusScope {
         spacing: Theme.targetGap
         width: root.beside ? root.hand : Math.min(root.width - 2 * Theme.margin, Theme.readingWidth)
         x: !root.beside ? (root.width - width) / 2 : Theme.leftHanded ? Theme.margin : root.width - width - Theme.margin
+
+        Column {
+            id: keyboard
+
+            spacing: Theme.targetGap
+            visible: !Glass.locked
+            width: parent.width
+        }
 
         Column {
             id: voice
@@ -144,6 +167,7 @@ FocusScope {
         Column {
             id: ways
 
+            parent: root.parted ? below : actions
             spacing: Theme.targetGap
             visible: !Glass.locked
             width: parent.width

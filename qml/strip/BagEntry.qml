@@ -1,4 +1,4 @@
-// The number of the bag, on a keypad.
+// The number of the bag; the keypad for it stands with the page's actions.
 //
 //   value   what the step holds;  text   what is shown
 //   inUse   bags of other steps that are not refitted yet
@@ -12,6 +12,14 @@ Column {
     property alias text: entry.text
     property string inUse: ""
 
+    function press(key: string) {
+        entry.press(key);
+    }
+
+    function erase() {
+        entry.erase();
+    }
+
     spacing: Theme.grid * 2
 
     NumberEntry {
@@ -21,13 +29,5 @@ Column {
         label: qsTr("Number of the bag")
         maximumLength: 4
         width: parent.width
-    }
-
-    Keypad {
-        decimal: ""
-        width: parent.width
-
-        onErased: entry.erase()
-        onTyped: key => entry.press(key)
     }
 }

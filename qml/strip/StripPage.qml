@@ -71,6 +71,14 @@ ShopPage {
     aside: qsTr("step %1").arg(strip.number)
     layered: panel !== ""
     title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Held by") : panel === "places" ? qsTr("Where it sits") : panel === "details" ? qsTr("For the refit") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
+    keys: Keypad {
+        decimal: ""
+        visible: root.panel === "bag"
+        width: parent.width
+
+        onErased: bag.erase()
+        onTyped: key => bag.press(key)
+    }
     footer: [
         StripActions {
             strip: strip
@@ -101,6 +109,7 @@ ShopPage {
                 })
             page: root
             takesBack: root.bagHeard
+            unseen: root.panel === "bag"
             values: ["bag"]
             wanted: root.panel !== "hardware"
             width: parent.width

@@ -2,6 +2,7 @@
 //
 //   spacing   between the children, which stand in a column
 //   content   the children
+//   inset     above and below them
 //   reveal(item)   scrolls until the whole item is seen
 import QtQuick
 
@@ -9,6 +10,7 @@ Flickable {
     id: root
 
     property alias spacing: column.spacing
+    property real inset: Theme.margin
     default property alias content: column.data
 
     function reveal(item: Item) {
@@ -21,7 +23,7 @@ Flickable {
 
     boundsBehavior: Flickable.StopAtBounds
     clip: true
-    contentHeight: column.implicitHeight + 2 * Theme.margin
+    contentHeight: column.implicitHeight + 2 * inset
     contentWidth: width
     flickableDirection: Flickable.VerticalFlick
     pixelAligned: true
@@ -34,7 +36,7 @@ Flickable {
         spacing: Theme.grid * 3
         width: Math.min(root.width - 2 * Theme.margin, Theme.readingWidth)
         x: (root.width - width) / 2
-        y: Theme.margin
+        y: root.inset
     }
 
     FocusFollower {

@@ -149,10 +149,10 @@ QtObject {
     readonly property bool split: windowWidth >= 1100
     readonly property int listWidth: 400
 
-    // So that a keypad and what keeps the value fit on a phone that lies on its side.
-    readonly property int liftMain: low ? 77 : roomy ? 112 : 96
+    readonly property int liftMain: roomy && !low ? 112 : 96
     readonly property int liftOther: roomy && !low ? 96 : 77
-    readonly property int liftKey: low ? Math.max(touch, Math.min(63, (windowHeight - 160) / 4)) : roomy ? 84 : 63
+    // Four rows of them have the height of a phone that lies on its side to themselves.
+    readonly property int liftKey: Math.min(roomy ? 84 : 63, low ? Math.max(touch, (windowHeight - 2 * margin - 3 * targetGap) / 4) : 84)
     readonly property int liftKeyWidth: 103
     readonly property int wireHeight: roomy ? 88 : 76
 

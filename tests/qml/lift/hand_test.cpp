@@ -79,10 +79,15 @@ private slots:
         const QRectF unit = placeOf(app, QStringLiteral("N.m"));
         QVERIFY(window.contains(keep));
         QVERIFY(window.contains(unit));
+        QVERIFY(keep.height() >= 96); // 15 mm
+        QCOMPARE(placeOf(app, QStringLiteral("2")).top() - placeOf(app, QStringLiteral("5")).top(),
+                 placeOf(app, QStringLiteral("5")).top() - placeOf(app, QStringLiteral("8")).top());
+        QVERIFY(placeOf(app, QStringLiteral("5")).top() - placeOf(app, QStringLiteral("2")).bottom() >=
+                13); // 2 mm
         for (int digit = 0; digit < 10; ++digit) {
             const QRectF key = placeOf(app, QString::number(digit));
             QVERIFY2(window.contains(key), qPrintable(QString::number(digit)));
-            QVERIFY(key.height() >= 48);
+            QVERIFY(key.height() >= (size.height() < 412 ? 63 : 83)); // 10 and 13 mm
             QVERIFY(!key.intersects(keep));
             QVERIFY(left ? key.right() < unit.left() : unit.right() < key.left());
         }

@@ -79,6 +79,14 @@ Item {
             Theme.windowWidth = 412;
             Theme.windowHeight = 915;
             verify(Theme.liftMain >= 96 && Theme.liftOther >= 96 && Theme.liftKey >= 83);
+            Theme.windowWidth = 640;
+            Theme.windowHeight = 360;
+            verify(Theme.liftMain >= 96 && Theme.liftOther >= 77 && Theme.liftKey >= 63);
+            Theme.windowWidth = 915;
+            Theme.windowHeight = 412;
+            verify(Theme.liftMain >= 96 && Theme.liftOther >= 77 && Theme.liftKey >= 83);
+            Theme.windowWidth = 360;
+            Theme.windowHeight = 640;
         }
 
         function test_motion_can_be_switched_off() {
