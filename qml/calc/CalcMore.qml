@@ -19,6 +19,7 @@ Column {
 
     ActionButton {
         iconName: root.open ? "up" : "down"
+        lift: true
         text: root.open ? qsTr("Hide: %1").arg(root.title) : root.title
         width: parent.width
 

@@ -36,6 +36,7 @@ Column {
             aside: detail
             done: title === (root.draft.values.what ?? "")
             iconName: "again"
+            lift: true
             opens: false
             visible: index < 4
             width: parent?.width ?? 0
@@ -47,6 +48,7 @@ Column {
     ListRow {
         aside: qsTr("unit")
         iconName: "gauge"
+        lift: true
         title: root.measure.unit === "" ? qsTr("plain number") : root.measure.unit
         width: parent.width
 
@@ -61,6 +63,7 @@ Column {
     ListRow {
         aside: root.measure.instrument === 0 ? qsTr("instrument") : root.measure.instrumentText
         iconName: "tools"
+        lift: true
         title: root.measure.instruments[root.measure.instrument] ?? ""
         width: parent.width
 
@@ -68,6 +71,7 @@ Column {
     }
 
     ActionButton {
+        lift: true
         text: qsTr("The shop's instruments")
         width: parent.width
 
@@ -100,6 +104,7 @@ Column {
     Choice {
         current: root.draft.values.trust ?? -1
         label: qsTr("Where the limits come from")
+        lift: true
         options: root.measure.trusts
         width: parent.width
 
@@ -124,6 +129,7 @@ Column {
         id: units
 
         current: root.measure.units.indexOf(root.measure.unit)
+        lift: true
         options: root.measure.units
         title: qsTr("Unit")
 
@@ -134,6 +140,7 @@ Column {
         id: instruments
 
         current: root.measure.instrument
+        lift: true
         options: root.measure.instruments
         title: qsTr("Instrument")
 

@@ -43,6 +43,7 @@ Column {
 
             aside: qsTr("one of several; tap to take it out")
             iconName: "again"
+            lift: true
             opens: false
             remark: detail
             width: parent?.width ?? 0

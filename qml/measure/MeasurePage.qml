@@ -155,6 +155,7 @@ ShopPage {
     ListRow {
         aside: measure.aboutText === "" ? measure.setup : qsTr("at: %1 \u00b7 %2").arg(measure.aboutText).arg(measure.setup)
         iconName: "gauge"
+        lift: true
         title: root.what === "" ? qsTr("What is measured?") : root.what
         visible: root.entering
         width: parent.width

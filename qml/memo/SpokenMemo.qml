@@ -42,6 +42,7 @@ Column {
 
         ActionButton {
             iconName: sound.playing ? "pause" : "play"
+            lift: true
             text: sound.playing ? qsTr("Pause") : qsTr("Play")
 
             onTriggered: sound.toggle()
@@ -49,12 +50,14 @@ Column {
 
         ActionButton {
             description: qsTr("How fast it is played")
+            lift: true
             text: sound.pace > 1 ? "1.5 ×" : "1 ×"
 
             onTriggered: sound.pace = sound.pace > 1 ? 1 : 1.5
         }
 
         ActionButton {
+            lift: true
             text: qsTr("Next mark")
             visible: sound.marks.length > 0
 
@@ -62,6 +65,7 @@ Column {
         }
 
         ActionButton {
+            lift: true
             text: qsTr("Mark")
             visible: sound.playing
 

@@ -197,6 +197,7 @@ ShopPage {
             aside: model.aside
             done: on
             iconName: "photo"
+            lift: true
             opens: false
             visible: view.possible && view.afters.count > 1
             width: parent?.width ?? 0

@@ -69,6 +69,7 @@ Column {
         }
 
         ActionButton {
+            lift: true
             text: qsTr("Change")
             width: parent.width
 

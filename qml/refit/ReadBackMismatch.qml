@@ -68,6 +68,7 @@ Column {
     ChoiceSheet {
         id: others
 
+        lift: true
         options: root.wire.otherPlaces
         title: qsTr("Swapped with which?")
 

@@ -238,6 +238,7 @@ ShopPage {
     }
 
     ActionButton {
+        lift: true
         text: qsTr("It waits no more")
         visible: refit.waiting
         width: parent.width
@@ -269,6 +270,7 @@ ShopPage {
 
     ListRow {
         iconName: "step"
+        lift: true
         title: refit.isLine ? qsTr("Read back how it runs") : qsTr("Read hoses and cables back")
         visible: refit.isLine || refit.finished && refit.lines > 0
         width: parent.width
@@ -280,6 +282,7 @@ ShopPage {
 
     ListRow {
         iconName: "caution"
+        lift: true
         title: qsTr("Afterwards: adjust, bleed, try")
         visible: refit.done || refit.finished
         width: parent.width
@@ -289,6 +292,7 @@ ShopPage {
 
     ListRow {
         iconName: "memo"
+        lift: true
         title: qsTr("Memo")
         visible: refit.step !== ""
         width: parent.width

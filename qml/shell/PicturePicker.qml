@@ -22,6 +22,7 @@ Column {
 
     ListRow {
         iconName: "up"
+        lift: true
         opens: false
         title: qsTr("Folder above %1").arg(place.name)
         visible: place.hasParent

@@ -112,6 +112,7 @@ AppWindow {
 
         anchors.bottom: problem.top
         anchors.top: parent.top
+        enabled: root.session.state !== ShopSession.NoMechanic // no key gets behind the question
         focus: true
         initialItem: HomePage {
             session: root.session

@@ -47,6 +47,7 @@ Column {
     Choice {
         current: root.count - 1
         label: qsTr("How many")
+        lift: true
         options: ["1", "2", "3", "4", "5", "6"]
         width: parent.width
 
@@ -57,6 +58,7 @@ Column {
         id: kindChoice
 
         label: qsTr("What")
+        lift: true
         options: root.kinds
         width: parent.width
 
@@ -67,6 +69,7 @@ Column {
         id: threadChoice
 
         label: qsTr("Thread")
+        lift: true
         options: root.threads
         width: parent.width
 
@@ -77,6 +80,7 @@ Column {
         id: lengthChoice
 
         label: qsTr("Length, mm")
+        lift: true
         options: root.lengths
         width: parent.width
 

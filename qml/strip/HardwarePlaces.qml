@@ -48,6 +48,7 @@ Column {
 
     ActionButton {
         iconName: "camera"
+        lift: true
         text: qsTr("Another photo")
         visible: root.strip.photos.count > 1
         width: parent.width
@@ -56,6 +57,7 @@ Column {
     }
 
     ActionButton {
+        lift: true
         text: qsTr("Take it off the list")
         width: parent.width
 

@@ -71,6 +71,7 @@ Column {
 
             aside: detail
             iconName: "wire"
+            lift: true
             width: parent?.width ?? 0
 
             onTriggered: {
@@ -98,6 +99,7 @@ Column {
 
             aside: [detail, qsTr("tap: where it sits")].filter(word => word !== "").join(", ")
             iconName: "tools"
+            lift: true
             remark: on ? "" : qsTr("not placed")
             width: parent?.width ?? 0
 
@@ -108,6 +110,7 @@ Column {
     ListRow {
         aside: root.strip.detailText
         iconName: "note"
+        lift: true
         title: qsTr("Routing, fluids, adjustment")
         width: parent.width
 
@@ -136,6 +139,7 @@ Column {
 
         ActionButton {
             iconName: "memo"
+            lift: true
             text: qsTr("Memo")
             width: ways.half
 
@@ -144,6 +148,7 @@ Column {
 
         ActionButton {
             iconName: "gauge"
+            lift: true
             text: qsTr("Measure")
             width: ways.half
 
@@ -153,6 +158,7 @@ Column {
 
     ActionButton {
         iconName: "caution"
+        lift: true
         text: qsTr("Add a caution")
         visible: root.strip.otherCautions.length > 0
         width: parent.width
@@ -163,6 +169,7 @@ Column {
     ChoiceSheet {
         id: cautions
 
+        lift: true
         options: root.strip.otherCautions
         title: qsTr("Which caution belongs before this step?")
 

@@ -16,6 +16,7 @@ Column {
     ListRow {
         aside: root.strip.task >= 0 ? qsTr("task of this step") : qsTr("tasks can wait one by one")
         iconName: "tools"
+        lift: true
         title: root.strip.task >= 0 ? root.strip.tasks[root.strip.task] : qsTr("No task")
         width: parent.width
 
@@ -42,6 +43,7 @@ Column {
         id: choice
 
         current: root.strip.task
+        lift: true
         options: root.strip.tasks.concat([qsTr("No task"), qsTr("New task")])
         title: qsTr("Which task does this step belong to?")
 

@@ -1,6 +1,7 @@
 // One of several answers; the chosen one is filled and ticked.
 //
 //   chosen   this is the answer
+//   lift     sized for gloved thumbs, as a key
 // Qt 6.4 cannot defer an item that has an id:
 // qmllint disable deferred-property-id
 import QtQuick
@@ -10,10 +11,12 @@ Pressable {
     id: root
 
     property bool chosen: false
+    property bool lift: false
 
     Accessible.checkable: true
     Accessible.checked: chosen
     Accessible.role: Accessible.RadioButton
+    implicitHeight: Math.max(lift ? Theme.liftKey : Theme.touch, implicitContentHeight + topPadding + bottomPadding)
     leftPadding: Theme.grid * 3
     rightPadding: Theme.grid * 3
     tapGuard: 0

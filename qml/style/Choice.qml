@@ -3,6 +3,7 @@
 //   label     what is asked
 //   options   the words
 //   current   index of the answer, -1 for none yet
+//   lift      sized for gloved thumbs
 //   chosen(index)
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one, and knows no members of a list:
 // qmllint disable unqualified deferred-property-id type
@@ -14,6 +15,7 @@ Column {
     property string label: ""
     property list<string> options
     property int current: -1
+    property bool lift: false
 
     signal chosen(index: int)
 
@@ -62,6 +64,7 @@ Column {
                 required property string modelData
 
                 chosen: index === root.current
+                lift: root.lift
                 text: modelData
                 width: grid.cell
 

@@ -3,6 +3,7 @@
 //   title     what is asked
 //   options   the words
 //   current   index of the present answer, -1 for none
+//   lift      sized for gloved thumbs
 //   chosen(index)
 //   open(), close()
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
@@ -16,6 +17,7 @@ T.Popup {
     property string title: ""
     property list<string> options
     property int current: -1
+    property bool lift: false
 
     signal chosen(index: int)
 
@@ -63,6 +65,7 @@ T.Popup {
                 required property string modelData
 
                 done: index === root.current
+                lift: root.lift
                 opens: false
                 title: modelData
                 width: list.width

@@ -8,6 +8,7 @@
 //   done           ticked off
 //   chosen         framed: what is done next is done to it
 //   opens          shows the arrow
+//   lift           sized for gloved thumbs
 //   text           defaults to the title, for screen readers
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one:
 // Qt 6.4 knows no members of a url:
@@ -27,10 +28,11 @@ Pressable {
     property bool done: false
     property bool chosen: false
     property bool opens: true
+    property bool lift: false
 
     Accessible.name: title + (severity === "" ? "" : ", " + severity) + (aside === "" ? "" : ", " + aside)
                      + (remark === "" ? "" : ", " + remark)
-    implicitHeight: Math.max(Theme.touch + Theme.grid * 2, implicitContentHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(lift ? Theme.liftOther : Theme.touch + Theme.grid * 2, implicitContentHeight + topPadding + bottomPadding)
     implicitWidth: Theme.liftKeyWidth * 3
     padding: Theme.grid * 3
     text: title

@@ -126,6 +126,10 @@ FocusScope {
                 radius: Theme.smallCorner
             }
 
+            // A note has no use for a tab; the keyboard must get on.
+            Keys.onBacktabPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
+            Keys.onTabPressed: nextItemInFocusChain().forceActiveFocus(Qt.TabFocusReason)
+
             onActiveFocusChanged: {
                 if (!activeFocus) {
                     root.report();

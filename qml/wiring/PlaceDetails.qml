@@ -16,6 +16,7 @@ Column {
     ListRow {
         aside: qsTr("terminal")
         iconName: "connector"
+        lift: true
         title: root.view.terminals[root.view.terminal] + (root.view.size === "" ? "" : " " + root.view.size)
         width: parent.width
 
@@ -50,6 +51,7 @@ Column {
     ListRow {
         aside: qsTr("terminal number by DIN 72552")
         iconName: "list"
+        lift: true
         title: root.view.designation < 0 ? qsTr("No number") : root.view.designations[root.view.designation]
         width: parent.width
 
@@ -84,6 +86,7 @@ Column {
         id: terminals
 
         current: root.view.terminal
+        lift: true
         options: root.view.terminals
         title: qsTr("Terminal")
 
@@ -94,6 +97,7 @@ Column {
         id: designations
 
         current: root.view.designation + 1
+        lift: true
         options: [qsTr("No number")].concat(root.view.designations)
         title: qsTr("Terminal number by DIN 72552")
 

@@ -107,6 +107,7 @@ ShopPage {
     Choice {
         current: root.isFound ? 0 : 1
         label: qsTr("Which answer")
+        lift: true
         options: [qsTr("As found"), qsTr("As it should be")]
         visible: !root.picking
         width: parent.width

@@ -139,6 +139,7 @@ Column {
             }
         ]
 
+        lift: true
         options: ways.map(way => way.words)
         title: root.wire.place ?? ""
 

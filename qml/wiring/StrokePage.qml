@@ -177,6 +177,7 @@ ShopPage {
     }
 
     ActionButton {
+        lift: true
         text: qsTr("Open the photo again")
         visible: view.reader.state === PhotoReader.Closed && view.photo.toString() !== ""
         width: parent.width
@@ -186,6 +187,7 @@ ShopPage {
 
     ActionButton {
         iconName: "wire"
+        lift: true
         text: qsTr("Find the wires without a stroke")
         visible: root.empty && view.reader.state === PhotoReader.Ready
         width: parent.width
@@ -195,6 +197,7 @@ ShopPage {
 
     ActionButton {
         iconName: "photo"
+        lift: true
         text: qsTr("White paper is in the picture")
         visible: root.empty
         width: parent.width

@@ -18,10 +18,10 @@ Column {
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         currentIndex: root.view.current
-        height: Theme.touch + Theme.asideSize + Theme.grid * 3
+        height: Math.max(Theme.liftOther, Theme.touch + Theme.asideSize + Theme.grid * 3)
         model: root.view.rows
         orientation: ListView.Horizontal
-        spacing: Theme.grid * 2
+        spacing: Theme.targetGap
         width: parent.width
 
         delegate: Pressable {
@@ -46,7 +46,7 @@ Column {
             padding: Theme.grid
             tapGuard: 0
             text: place
-            width: Math.max(Theme.touch, letters + 2 * padding)
+            width: Math.max(Theme.liftKey, letters + 2 * padding)
 
             background: Rectangle {
                 border.color: cell.chosen ? Theme.act : cell.confirmed || cell.empty || cell.sure ? Theme.line : Theme.caution

@@ -51,7 +51,8 @@ void listen(QtMsgType type, const QMessageLogContext& /*context*/, const QString
 struct Wanted {
     std::vector<QSize> sizes;
     QStringList themes;
-    QStringList pages; // empty: all
+    QStringList pages;    // empty: all
+    QStringList contrast; // the themes in which words are held against their ground
     qreal textScale{1};
     bool walk{};
     bool left{};
@@ -198,6 +199,22 @@ std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session,
     return app;
 }
 
+// What is wrong with the page as it is shown. Sizes are the same in every theme, colours are not.
+QStringList walkOver(ui::AppWindow& app, ui::ShopSession& session, const Page& page, QSize size,
+                     const Wanted& wanted) {
+    QStringList faults =
+        faultsOf(app.window(), measuresOf(isAtTheLift(page), size)) + std::exchange(troubles, {});
+    if (wanted.textScale <= 1)
+        faults += unreachedOf(app.window());
+    for (const QString& theme : wanted.contrast) {
+        session.set("theme", theme);
+        QTest::qWait(50);
+        for (const QString& fault : palenessOf(app.window(), theme == u"sun" ? 10 : 7))
+            faults += theme + ": " + fault;
+    }
+    return faults;
+}
+
 // Every page at one size in one theme; the number of faults.
 int look(const Shops& shops, QSize size, const QString& theme, const Wanted& wanted) {
     const QString set = QStringLiteral("%1x%2-%3").arg(size.width()).arg(size.height()).arg(theme);
@@ -206,9 +223,10 @@ int look(const Shops& shops, QSize size, const QString& theme, const Wanted& wan
     for (const Page& page : allPages(shops.made)) {
         if (!wanted.pages.isEmpty() && !wanted.pages.contains(page.name))
             continue;
-        const auto app = shown(page, shops.of(page.shop), size, wanted, theme);
+        ui::ShopSession& session = shops.of(page.shop);
+        const auto app = shown(page, session, size, wanted, theme);
         if (wanted.walk)
-            for (const QString& fault : faultsOf(app->window()) + std::exchange(troubles, {})) {
+            for (const QString& fault : walkOver(*app, session, page, size, wanted)) {
                 std::printf("%s %s: %s\n", qPrintable(page.name), qPrintable(set), qPrintable(fault));
                 ++faults;
             }
@@ -285,7 +303,8 @@ Wanted readLine(const QCoreApplication& app) {
                        {"text-scale", "Size of the text, 1 to 2.", "FACTOR", "1"},
                        {"left", "As a left-handed mechanic has it."},
                        {"language", "en, de, it, fr or es.", "CODE"},
-                       {"walk", "Measure every page; exit 1 when something is wrong."}});
+                       {"walk", "Measure every page; exit 1 when something is wrong."},
+                       {"contrast", "With --walk: measure contrast too, in these themes.", "NAME,..."}});
     parser.process(app);
     Wanted wanted;
     wanted.sizes = sizesOf(parser.value("sizes"));
@@ -294,6 +313,8 @@ Wanted readLine(const QCoreApplication& app) {
         wanted.pages = parser.value("pages").split(',');
     wanted.textScale = std::clamp(parser.value("text-scale").toDouble(), 1.0, 2.0);
     wanted.walk = parser.isSet("walk");
+    if (parser.isSet("contrast"))
+        wanted.contrast = parser.value("contrast").split(',');
     wanted.left = parser.isSet("left");
     wanted.language = parser.value("language");
     if (!wanted.language.isEmpty() && !ui::languageCodes().contains(wanted.language))

@@ -169,6 +169,13 @@ std::vector<Page> allPages(const MadeShop& shop) {
     };
 }
 
+bool isAtTheLift(const Page& page) {
+    static const QStringList pages{"CameraPage",  "MemoPage",   "StripPage",    "StrokePage",
+                                   "PlacePage",   "RefitPage",  "ReadBackPage", "LineBackPage",
+                                   "ComparePage", "MeasurePage"};
+    return pages.contains(page.page);
+}
+
 QStringList galleryPages() {
     return {"Actions", "Wires", "Fields", "Marks", "Choices", "Measure", "Photos", "Words", "Glass"};
 }

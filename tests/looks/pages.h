@@ -40,6 +40,9 @@ struct Page {
     Camera camera{};
 };
 
+// Whether gloved hands work on it: photos, memos, strip and refit steps, reading back, measuring.
+[[nodiscard]] bool isAtTheLift(const Page& page);
+
 [[nodiscard]] std::vector<Page> allPages(const MadeShop& shop);
 
 // Pages of the gallery of controls.

@@ -1,6 +1,8 @@
 #include "walk.h"
 
 #include <QAccessible>
+#include <QFont>
+#include <QJSValue>
 #include <QQuickItem>
 #include <QRectF>
 
@@ -10,9 +12,13 @@
 namespace undercowl::looks {
 namespace {
 
-constexpr qreal touch = 48; // dp: Theme.touch
-constexpr qreal gap = 8;    // dp between targets, so that a thumb on the edge of one does not press the other
-constexpr qreal rounding = 1; // dp that a font's rounding may take
+constexpr qreal rounding = 1;     // dp that a font's rounding may take
+constexpr int smallestWords = 15; // dp: Theme.asideSize
+constexpr qreal dpToTheMillimetre = 6.4;
+constexpr int mainKind = 1; // ActionButton.Main
+constexpr int nameKind = 4; // Label.Name; then Code and Value
+constexpr int codeKind = 5;
+constexpr int actionsBesideKeys = 6; // as many as are found without looking twice
 
 struct Target {
     QRectF rect;
@@ -21,12 +27,33 @@ struct Target {
     bool whole; // nothing of it is scrolled away
 };
 
+// QML's types are known by what the names of their classes begin with.
+bool isA(const QQuickItem& item, const char* type) {
+    return QByteArrayView(item.metaObject()->className()).startsWith(type);
+}
+
+bool within(const QQuickItem& item, const char* type) {
+    for (const QQuickItem* at = &item; at != nullptr; at = at->parentItem())
+        if (isA(*at, type))
+            return true;
+    return false;
+}
+
+// Large words may be drawn smaller than they are set, to fit.
+int drawnSize(const QQuickItem& words) {
+    const int set = words.property("font").value<QFont>().pixelSize();
+    const int drawn = words.property("fontInfo").value<QJSValue>().property("pixelSize").toInt();
+    return drawn > 0 ? std::min(set, drawn) : set;
+}
+
 class Walk {
 public:
-    explicit Walk(QQuickWindow& window) : bounds_(0, 0, window.width(), window.height()) {
+    Walk(QQuickWindow& window, const Measures& by) : by_(by), bounds_(0, 0, window.width(), window.height()) {
         look(*window.contentItem(), bounds_, false);
         overlaps();
         gaps();
+        if (by_.action > 0)
+            counts();
     }
 
     QStringList faults;
@@ -54,6 +81,10 @@ private:
         const QString words = item.property("text").toString();
         if (words.isEmpty() || rect.bottom() < seen.top() || rect.top() > seen.bottom())
             return;
+        if (const int size = drawnSize(item); size < smallestWords)
+            faults += QStringLiteral("words of %1 dp: \"%2\"").arg(size).arg(words);
+        else if (by_.action > 0 && size < leastFarSize(item) - rounding)
+            faults += QStringLiteral("%1 dp is too small for a metre: \"%2\"").arg(size).arg(words);
         const qreal wide = item.property("contentWidth").toReal();
         const qreal high = item.property("contentHeight").toReal();
         if (item.property("truncated").toBool())
@@ -79,7 +110,7 @@ private:
         QString words = item.property("text").toString();
         if (words.isEmpty())
             words = item.property("title").toString();
-        if (rect.width() < touch - rounding || rect.height() < touch - rounding)
+        if (rect.width() < by_.touch - rounding || rect.height() < leastHeight(item) - rounding)
             faults += QStringLiteral("too small, %1 x %2 dp: \"%3\"")
                           .arg(qRound(rect.width()))
                           .arg(qRound(rect.height()))
@@ -102,6 +133,40 @@ private:
             faults += QStringLiteral("\"%1\" is no button to a screen reader").arg(words);
     }
 
+    // What must be read from a metre away, by the kind of Label.
+    [[nodiscard]] static qreal leastFarSize(const QQuickItem& words) {
+        const int kind = isA(words, "Label_") ? words.property("kind").toInt() : 0;
+        return kind >= codeKind ? 6 * dpToTheMillimetre : kind == nameKind ? 4 * dpToTheMillimetre : 0;
+    }
+
+    [[nodiscard]] static bool isKey(const QQuickItem& item) {
+        return within(item, "Keypad_") || isA(item, "WireKey_") || isA(item, "Chip_");
+    }
+
+    [[nodiscard]] static bool isInHead(const QQuickItem& item) {
+        return within(item, "PageHeader_") || within(item, "Snackbar_");
+    }
+
+    [[nodiscard]] qreal leastHeight(const QQuickItem& item) const {
+        if (by_.action <= 0 || isInHead(item))
+            return by_.touch;
+        return isKey(item) ? by_.key : item.property("kind").toInt() == mainKind ? by_.main : by_.action;
+    }
+
+    [[nodiscard]] qreal leastGap(const QQuickItem& one, const QQuickItem& other) const {
+        return isInHead(one) || isInHead(other) ? std::min(by_.gap, Measures{}.gap) : by_.gap;
+    }
+
+    // Beside keys.
+    void counts() {
+        const auto keys =
+            std::ranges::count_if(targets_, [](const Target& each) { return isKey(*each.item); });
+        const auto actions = std::ranges::count_if(
+            targets_, [](const Target& each) { return !isKey(*each.item) && !isInHead(*each.item); });
+        if (keys > 0 && actions > actionsBesideKeys)
+            faults += QStringLiteral("%1 actions beside keys").arg(actions);
+    }
+
     // Side by side or one above the other with too little between.
     void gaps() {
         for (std::size_t i = 0; i < targets_.size(); ++i)
@@ -112,7 +177,7 @@ private:
                 const qreal down = std::max(one.top() - other.bottom(), other.top() - one.bottom());
                 const qreal between = std::max(across, down);
                 if (targets_[i].whole && targets_[k].whole && std::min(across, down) < 0 && between >= 0 &&
-                    between < gap - rounding)
+                    between < leastGap(*targets_[i].item, *targets_[k].item) - rounding)
                     faults += QStringLiteral("\"%1\" and \"%2\" are %3 dp apart")
                                   .arg(targets_[i].words, targets_[k].words)
                                   .arg(qRound(between));
@@ -137,14 +202,27 @@ private:
         return rect.contains(bounds_.adjusted(1, 1, -1, -1));
     }
 
+    Measures by_;
     QRectF bounds_;
     std::vector<Target> targets_;
 };
 
 } // namespace
 
-QStringList faultsOf(QQuickWindow& window) {
-    QStringList faults = Walk(window).faults;
+Measures measuresOf(bool atTheLift, QSize window) {
+    if (!atTheLift)
+        return {};
+    const bool roomy = window.width() >= 412 && window.height() >= 915; // upright
+    Measures at;
+    at.gap = 2 * dpToTheMillimetre;
+    at.action = (roomy ? 15 : 12) * dpToTheMillimetre;
+    at.main = 15 * dpToTheMillimetre;
+    at.key = (roomy ? 13 : 10) * dpToTheMillimetre;
+    return at;
+}
+
+QStringList faultsOf(QQuickWindow& window, const Measures& by) {
+    QStringList faults = Walk(window, by).faults;
     faults.removeDuplicates();
     return faults;
 }

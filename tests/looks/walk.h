@@ -7,10 +7,30 @@
 
 namespace undercowl::looks {
 
+// What a page is measured by. Sizes in dp, of which 6.4 are a millimetre.
+struct Measures {
+    qreal touch{48}; // of a target, either way
+    qreal gap{8};    // between targets, so that a thumb on the edge of one does not press the other
+    // At the lift, for gloves; 0 elsewhere. What is in the head leads to other pages and has the size of any.
+    qreal action{}; // height of an action
+    qreal main{};   // height of the main one
+    qreal key{};    // height of a key of a keypad or a picker
+};
+
+// Those of a page in a window of that size.
+[[nodiscard]] Measures measuresOf(bool atTheLift, QSize window);
+
 // One line for each fault: words that are cut or run over their item, words and targets that reach past the
-// window's sides, targets under 48 dp (but for what the page holds behind its scroll edge, which scrolls into
-// view), targets that lie on one another or closer than 8 dp, targets without a name or role for a screen
-// reader. Empty when there is none.
-[[nodiscard]] QStringList faultsOf(QQuickWindow& window);
+// window's sides, targets that are too small (but for what the page holds behind its scroll edge, which
+// scrolls into view), targets that lie on one another or too close together, more than six actions beside a
+// keypad or a picker, targets without a name or role for a screen reader, words smaller than 15 dp. Empty
+// when there is none.
+[[nodiscard]] QStringList faultsOf(QQuickWindow& window, const Measures& by);
+
+// Words that have less contrast with what they stand on, as it is drawn, than 'least' (WCAG 2.1).
+[[nodiscard]] QStringList palenessOf(QQuickWindow& window, qreal least);
+
+// What is seen and can be touched, and no Tab leads to.
+[[nodiscard]] QStringList unreachedOf(QQuickWindow& window);
 
 } // namespace undercowl::looks
