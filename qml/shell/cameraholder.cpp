@@ -7,7 +7,10 @@ namespace undercowl::ui {
 using State = platform::Camera::State;
 
 CameraHolder::~CameraHolder() {
-    if (camera_ != nullptr && held_)
+    if (camera_ == nullptr)
+        return;
+    camera_->disconnect(this); // what it tells while it stops is for a derived part that is gone
+    if (held_)
         camera_->stop();
 }
 

@@ -133,8 +133,9 @@ bool Glass::takes(QQuickItem* item, int guard) {
     return true;
 }
 
-bool Glass::eventFilter(QObject* watched, QEvent* event) {
-    if (watched != window_ || cancelling_)
+// Watches nothing but its window, which may be half destroyed by now: then it is a QQuickWindow no more.
+bool Glass::eventFilter(QObject* /*watched*/, QEvent* event) {
+    if (cancelling_)
         return false;
     switch (event->type()) {
     case QEvent::TouchBegin:
