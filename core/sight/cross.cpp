@@ -60,6 +60,12 @@ double clearOf(const std::vector<Met>& wires, const Point& place, double width) 
     return least;
 }
 
+// What is not plainly wire and not followed for so many widths is a gap or the rim of a housing rather than a
+// wire. Chosen on strokes over rendered photos and beside them, where up to 2.6 does as well; slivers of
+// wires are short, so the least that serves is taken.
+constexpr double plainly = 0.8; // strength
+constexpr double doubtful = 1.65;
+
 // Wires that the stroke crosses by one map, but those that do not lie clear of the ones that are 'known', nor
 // those that are not at least so many widths long.
 std::vector<Met> crossingsOf(const Map& map, const Polyline& stroke, const std::vector<Met>& known,
@@ -69,7 +75,8 @@ std::vector<Met> crossingsOf(const Map& map, const Polyline& stroke, const std::
         if (clearOf(known, seen.centre, seen.width) < 0.8)
             return;
         Tube tube = follow(map, seen);
-        if (lengthOf(tube.centre) < shortest * tube.width)
+        const double least = tube.strength < plainly ? std::max(shortest, doubtful) : shortest;
+        if (lengthOf(tube.centre) < least * tube.width)
             return;
         const bool again = std::any_of(crossings.begin(), crossings.end(), [&](const Met& other) {
             return distanceTo(other.tube.centre, seen.centre) < 0.3 * tube.width;

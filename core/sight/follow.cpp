@@ -88,7 +88,61 @@ Polyline smoothed(const Polyline& line) {
     return out;
 }
 
+// How surely the finder sees a wire so many widths to either side of where the following began, mean. What it
+// sees further away says nothing of the place that was tapped.
+double wireNearby(const Map& map, const Tube& tube, double widths) {
+    double sum = 0.0;
+    double places = 0.0;
+    const auto walk = [&](std::size_t from, std::ptrdiff_t way) {
+        double walked = 0.0;
+        for (std::size_t i = from; i < tube.centre.size(); i += std::size_t(way)) { // wraps below 0
+            const Point& before = tube.centre[i == tube.anchor ? i : i - std::size_t(way)];
+            walked += std::hypot(tube.centre[i].x - before.x, tube.centre[i].y - before.y);
+            if (walked > widths * tube.width)
+                return;
+            sum += map.at(tube.centre[i]).wire;
+            places += 1.0;
+        }
+    };
+    walk(tube.anchor, 1);
+    walk(tube.anchor - 1, -1);
+    return sum / places;
+}
+
+// Whether within so many pixels of p there is a wire with another centre line.
+bool anotherWithin(const Map& map, const Tube& tube, const Point& p, double reach) {
+    const auto cells = [](double pixels) { return int((pixels - 1.5) / 2.0); };
+    for (int j = std::max(0, cells(p.y - reach)); j <= std::min(map.rows() - 1, cells(p.y + reach) + 1); ++j)
+        for (int i = std::max(0, cells(p.x - reach));
+             i <= std::min(map.columns() - 1, cells(p.x + reach) + 1); ++i) {
+            const Point place = Map::placeOf(i, j);
+            if (std::hypot(place.x - p.x, place.y - p.y) <= reach && map.wireAt(i, j) >= onWire &&
+                distanceTo(tube.centre, map.cell(i, j).centre) >= 0.5 * tube.width)
+                return true;
+        }
+    return false;
+}
+
 } // namespace
+
+bool hardlySeen(Fields& fields, const cv::Mat& lab, const Tube& tube) {
+    constexpr double nearby = 6.0; // widths
+    constexpr double weak = 0.91;  // probability
+    return wireNearby(Map(fields, lab), tube, nearby) < weak;
+}
+
+bool mayMeanAnother(Fields& fields, const cv::Mat& lab, const Tube& tube, const Point& p) {
+    constexpr double onBorder = 0.1; // widths
+    constexpr double next = 0.7;
+    constexpr double offMiddle = 0.1;
+    const double away = distanceTo(tube.centre, p);
+    if (away > 0.5 * tube.width)
+        return true;
+    const Map map(fields, lab);
+    return anotherWithin(map, tube, p, onBorder * tube.width) ||
+           (away > offMiddle * tube.width && anotherWithin(map, tube, p, next * tube.width) &&
+            hardlySeen(fields, lab, tube));
+}
 
 Tube follow(const Map& map, Seen start, double most) {
     // The centre line's own cell knows it best.

@@ -22,6 +22,16 @@ namespace undercowl::sight {
 
 [[nodiscard]] double lengthOf(const Polyline& line); // in the unit of its points
 
+// Whether the finder is less than sure of the wire around the place where the following began: so it sees
+// shadows, folds and the ground between two wires, when it takes them for wires, and now and then a wire. The
+// limits of this and the next were chosen on taps beside the wires of rendered photos, and looked at on taps
+// on real ones. Precondition for both: the centre line has a point.
+[[nodiscard]] bool hardlySeen(Fields& fields, const cv::Mat& lab, const Tube& tube);
+
+// Whether a tap at p may have meant another wire than the one that was followed from it: it lies beside that,
+// or where it meets another, or off its middle, that is hardly seen, and next to another.
+[[nodiscard]] bool mayMeanAnother(Fields& fields, const cv::Mat& lab, const Tube& tube, const Point& p);
+
 // Follows the wire that is seen at its start by this many widths to either side.
 [[nodiscard]] Tube follow(const Map& map, Seen start, double most = followedWidths);
 

@@ -225,10 +225,13 @@ void judge(const Views& views, double widthPx, double strength, const LightCodes
     const bool black =
         answer.base == colour::Insulation::BK && (!answer.tracer || answer.tracer == colour::Insulation::GY ||
                                                   answer.tracer == colour::Insulation::WH);
+    // The ground between two wires passes for one of its own colour beyond doubt, but hardly ever for so
+    // plain a wire.
+    constexpr double plainWire = 0.8;
     const bool mistakable = black || answer.base == colour::Insulation::TQ;
     const double enough = mistakable ? 0.98 : 0.91;
     const double enoughForEach = mistakable ? 0.90 : 0.55;
-    reading.sure = reading.doubts.empty() && bench.agreed() && strength > 0.7 &&
+    reading.sure = reading.doubts.empty() && bench.agreed() && strength > plainWire &&
                    bench.least() > enoughForEach && reading.candidates.front().probability > enough;
     if (reading.sure)
         return;

@@ -124,7 +124,7 @@ struct Reader::State {
             white = *seen;
     }
 
-    [[nodiscard]] WireReading read(const Picture& picture, const Tube& tube, const Point& at) const {
+    [[nodiscard]] WireReading read(Picture& picture, const Tube& tube, const Point& at) const {
         WireReading reading;
         reading.at = at;
         reading.widthPx = tube.width / picture.scale;
@@ -134,6 +134,13 @@ struct Reader::State {
         judge({[&](double share) { return straighten(picture.rgb, tube, share); },
                [&] { return straightenFurther(picture.rgb, tube); }},
               reading.widthPx, tube.strength, light, white, reading);
+        // It may be no wire at all, which its colour does not tell: what passes for one is not long.
+        constexpr double shortAsGhosts = 10.0; // widths
+        if (reading.sure && lengthOf(tube.centre) < shortAsGhosts * tube.width &&
+            hardlySeen(picture.fields, picture.lab, tube)) {
+            reading.sure = false;
+            reading.doubts.push_back(Doubt::NotProven);
+        }
         return reading;
     }
 
@@ -193,7 +200,7 @@ tl::expected<WireReading, std::string> Reader::tap(Point at) {
     if (tube) {
         WireReading reading = state_->read(*picture, *tube, at);
         // The colour may be plain, which wire was meant is not.
-        if (distanceTo(tube->centre, picture->inWork(at)) > 0.5 * tube->width) {
+        if (mayMeanAnother(picture->fields, picture->lab, *tube, picture->inWork(at))) {
             reading.sure = false;
             reading.doubts.push_back(Doubt::BesideWire);
         }

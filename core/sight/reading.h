@@ -22,7 +22,7 @@ enum class Doubt : std::uint8_t {
     BurntOut,      // clipped: too much light
     UnevenLight,   // two lights mix on it
     NotProven,     // likely, but answers as likely were wrong too often
-    BesideWire,    // the tap lies beside the wire that was read: another may have been meant
+    BesideWire,    // beside the wire that was read, or where two meet: another may have been meant
 };
 
 [[nodiscard]] std::string_view code(Doubt doubt);         // "glare", for JSON
