@@ -78,7 +78,8 @@ TEST_CASE("the demo finds the pair that was swapped and the record says so") {
                                std::to_string(change.at("places").at(1).get<int>());
     CHECK_THAT(contentOf(said.at("page").get<std::string>()), Contains("swapped: place " + places));
     // Exactly the places that changed are told not to match.
-    for (const json& check : entriesOf(scratch).at("wire_checks")) {
+    const json entries = entriesOf(scratch);
+    for (const json& check : entries.at("wire_checks")) {
         const bool changed =
             check.at("place") == change.at("places").at(0) || check.at("place") == change.at("places").at(1);
         CHECK(check.at("outcome") == (changed ? "does not match" : "matches"));

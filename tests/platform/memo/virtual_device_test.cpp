@@ -115,21 +115,28 @@ private slots:
         const QString file = dir_.filePath(QStringLiteral("memo.wav"));
         const int duration = readMemo(file).milliseconds();
         QVERIFY(duration > 2000);
-        QList<double> took; // ms
-        for (const double pace : {1.0, 1.5}) {
+        const auto took = [&](double pace) { // ms
             DevicePlayer player;
             QElapsedTimer timer;
             timer.start();
             player.play(file, 0, pace);
-            QVERIFY(player.playing());
-            QTRY_VERIFY_WITH_TIMEOUT(player.milliseconds() > duration / 2, 15000);
-            QTRY_VERIFY_WITH_TIMEOUT(!player.playing(), 15000);
-            QVERIFY2(player.problem().isEmpty(), qPrintable(player.problem()));
-            took += static_cast<double>(timer.elapsed());
-            QVERIFY2(took.back() > duration / pace * 0.7, qPrintable(QString::number(took.back())));
+            const bool begun = player.playing();
+            const bool half = QTest::qWaitFor([&] { return player.milliseconds() > duration / 2; }, 15000);
+            const bool ended = QTest::qWaitFor([&] { return !player.playing(); }, 15000);
+            return begun && half && ended && player.problem().isEmpty() ? static_cast<double>(timer.elapsed())
+                                                                        : 0;
+        };
+        // The sound server's delay is that of both paces, unless other work keeps it waiting once: then
+        // again.
+        double less = 0;
+        for (int attempt = 0; attempt < 3 && less <= duration / 6.0; ++attempt) {
+            const double plain = took(1);
+            const double quick = took(1.5);
+            QVERIFY2(plain > duration * 0.7, qPrintable(QString::number(plain)));
+            QVERIFY2(quick > duration / 1.5 * 0.7, qPrintable(QString::number(quick)));
+            less = plain - quick;
         }
-        // Whatever the server's delay is, it is that of both.
-        QVERIFY2(took[0] - took[1] > duration / 6.0, qPrintable(QString::number(took[0] - took[1])));
+        QVERIFY2(less > duration / 6.0, qPrintable(QString::number(less)));
     }
 
     void aSignalIsHeard() {
