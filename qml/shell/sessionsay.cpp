@@ -145,7 +145,7 @@ void ShopSession::withdraw(const Step& step, const QString& undoText, std::funct
     undoText_.clear();
     emit undoChanged();
     say(std::move(drafts), {.undoText = undoText, .form = {}, .withdraws = true},
-        [this, then = std::move(then)](const Entries& said) { then(said.has_value()); });
+        [then = std::move(then)](const Entries& said) { then(said.has_value()); });
 }
 
 void ShopSession::undoLast() {
