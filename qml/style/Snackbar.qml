@@ -91,11 +91,12 @@ Item {
         fontSizeMode: Text.Fit
         height: root.height - Theme.grid
         kind: Label.Aside
-        minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale * 0.8)
+        minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale)
         text: root.message
         tone: Theme.ink
         verticalAlignment: Text.AlignVCenter
-        visible: width >= Theme.touch // fewer letters to a line are no words: then the button alone says it
+        // Fewer letters to a line are no words, and half a sentence is none: then the button alone says it.
+        visible: width >= Theme.touch && !(root.tight && truncated)
         width: undoer.x - Theme.grid - x
         x: Theme.grid * 2
     }
