@@ -34,7 +34,7 @@ std::size_t found(const LiftShop& shop) {
 
 // Places that somebody looked at and found no wire in.
 std::size_t empty(const LiftShop& shop) {
-    const auto& held = shop.stored().gatherings[0].held;
+    const auto held = shop.stored().gatherings[0].held;
     return static_cast<std::size_t>(std::count_if(held.begin(), held.end(), [](const wiring::Place& place) {
         return place.saidEmpty(wiring::Answer::AsFound);
     }));
