@@ -31,15 +31,17 @@ namespace undercowl::journal {
 [[nodiscard]] job::ModelKnowledge learnedOf(std::span<const Entry> shop, std::string_view make,
                                             std::string_view model);
 
-// The job takes the fact over, after a touch: a part to be wanted, a finding to be looked for, a task with
-// its minutes, the map of a connector as it should be; anything else as a memo. Each says where it came from
-// and how often it held, in words that the job keeps: the mechanic's, so the caller gives them.
+// What a job keeps of where a fact came from, in the mechanic's language.
 struct TakenWords {
     std::string kind;     // of the fact: "torque"
     std::string held;     // "held in jobs: 2"
     std::string lookHere; // for a finding: "typical of this model, look whether it is so here"
     std::string record;   // for a map's source: "this shop's record"
 };
+
+// The job takes the fact over, after a touch: a part to be wanted, a finding to be looked for, a task with
+// its minutes, the map of a connector as it should be; anything else as a memo. Each says where it came from
+// and how often it held.
 [[nodiscard]] std::vector<Draft> takenOver(const job::Job& job, const job::Fact& fact,
                                            const TakenWords& words, const std::function<Id()>& newId);
 

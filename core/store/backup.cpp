@@ -16,10 +16,6 @@ namespace {
 
 using std::filesystem::path;
 
-std::string_view text(std::span<const std::byte> bytes) {
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 class Bytes { // done and to be done
 public:
     Bytes(const Progress& progress, std::uint64_t total) : progress_(progress), total_(total) {}

@@ -24,10 +24,6 @@ tl::unexpected<Problem> refused(const std::string& why) {
     return failed(Fault::Refused, "backup: " + why);
 }
 
-std::string_view text(std::span<const std::byte> bytes) {
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 Result<BackupContent> headFrom(std::string_view json) {
     if (const auto problem = jsonProblem(json, 4)) {
         return refused(backupHead + " " + *problem);

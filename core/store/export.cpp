@@ -15,10 +15,6 @@ namespace {
 
 using journal::Entry;
 
-std::string_view text(std::span<const std::byte> bytes) {
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 // The mechanics that these entries name, as the shop's stream tells them, with what was withdrawn of it.
 std::vector<Entry> mechanicEntries(const std::vector<Entry>& shop, std::span<const Entry> entries) {
     std::set<Id> mechanics;

@@ -13,9 +13,15 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace undercowl::store {
+
+// The bytes as the characters that they are, for hashing and parsing.
+[[nodiscard]] inline std::string_view text(std::span<const std::byte> bytes) {
+    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
+}
 
 // A new file being written. Closed by the destructor at the latest.
 class OutFile {

@@ -1,16 +1,12 @@
 #include "core/store/hashbeside.h"
 
-#include <string_view>
+#include "core/store/files.h"
 
 namespace undercowl::store {
 namespace {
 
 constexpr std::uint64_t worthAThread = std::uint64_t{1} << 22U; // bytes; below it hashing takes milliseconds
 constexpr std::size_t mostWaiting = 16;                         // pieces of 256 KiB, as files are read
-
-std::string_view text(std::span<const std::byte> bytes) {
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
 
 } // namespace
 

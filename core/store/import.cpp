@@ -26,10 +26,6 @@ tl::unexpected<Problem> refused(const std::string& why) {
     return failed(Fault::Refused, "archive: " + why);
 }
 
-std::string_view text(std::span<const std::byte> bytes) {
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 std::string shown(std::string_view name) {
     return "'" + std::string(name.substr(0, 120)) + "'";
 }

@@ -11,10 +11,6 @@ namespace {
 constexpr std::size_t hashDigits = 64;
 constexpr std::array<std::string_view, 3> suffixes{"jpg", "png", "wav"};
 
-std::string_view text(std::span<const std::byte> bytes) {
-    return {reinterpret_cast<const char*>(bytes.data()), bytes.size()};
-}
-
 } // namespace
 
 bool isMediaSuffix(std::string_view suffix) {

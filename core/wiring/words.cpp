@@ -96,7 +96,6 @@ std::string plain(std::string_view word) {
         std::string_view utf8;
         std::string_view plain;
     };
-    // U+00C0 to U+00FF are two bytes, the second of a capital 0x20 below that of its small letter.
     constexpr auto accented = std::to_array<Accented>({
         {"\u00e0", "a"},  {"\u00e1", "a"},  {"\u00e2", "a"},  {"\u00e4", "a"},  {"\u00e7", "c"},
         {"\u00e8", "e"},  {"\u00e9", "e"},  {"\u00ea", "e"},  {"\u00eb", "e"},  {"\u00ec", "i"},

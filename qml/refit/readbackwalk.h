@@ -14,12 +14,14 @@ namespace undercowl::ui {
 // index, count      which one of how many; index == count: all have been read
 // over              they have;  open: there is one on the screen
 // place             its name in words: "place 3", "throttle cable"
-// sentence          it as it is said aloud, English; when over, how many match;  briefSentence: what matters
-// most of it alone mustChoose        nothing may be confirmed before one of two answers was chosen checked
-// "matches", "does not match" or empty: what was said of it on an earlier pass mismatch          'does not
-// match' was said of this one just now: what next is asked matching, failing     how many match, and how many
-// do not failingPlaces, openPlaces   their names, and of those that nothing was said of otherPlaces with
-// which this one may be swapped
+// sentence          it as it is said aloud, English; when over, how many match
+// briefSentence     what matters most of it alone
+// mustChoose        nothing may be confirmed before one of two answers was chosen
+// checked           "matches", "does not match" or empty: what was said of it on an earlier pass
+// mismatch          'does not match' was said of this one just now: what next is asked
+// matching, failing     how many match, and how many do not
+// failingPlaces, openPlaces   their names, and of those that nothing was said of
+// otherPlaces       with which this one may be swapped
 class ReadBackWalk : public undercowl::ui::JobScreen {
     Q_OBJECT
     QML_ELEMENT

@@ -84,7 +84,7 @@ void ShopSession::appended(const Entries& entries, const SayOptions& options, co
         takenBack_.reset();
         if (options.undoText.isEmpty())
             steps_.clear(); // nothing before what cannot be taken back is taken back behind it
-        else
+        else if (!entries->empty())
             steps_.push_back({options.undoText, *entries});
         emit stepsChanged();
     }
