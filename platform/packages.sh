@@ -9,7 +9,7 @@ libexpected-dev nlohmann-json3-dev libfmt-dev libcli11-dev
 libsqlitecpp-dev libsqlite3-dev libsodium-dev libarchive-dev libfontconfig-dev
 libpocketsphinx-dev libsphinxbase-dev pocketsphinx-en-us flite1-dev libkissfft-dev libsndfile1-dev libsamplerate0-dev
 libqrencode-dev libzxing-dev
-libopencv-core-dev libopencv-imgproc-dev libopencv-dnn-dev libturbojpeg0-dev libpng-dev
+libopencv-core-dev libopencv-imgproc-dev libopencv-dnn-dev libxnnpack-dev libpthreadpool-dev libturbojpeg0-dev libpng-dev
 qt6-base-dev qt6-base-dev-tools qt6-declarative-dev qt6-declarative-dev-tools
 qt6-l10n-tools qt6-multimedia-dev qt6-sensors-dev qt6-speech-dev qt6-svg-dev libgl-dev libvulkan-dev
 qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript

@@ -57,14 +57,12 @@ void View::work(int pieceColumn, int pieceRow) {
     const cv::Mat out = fieldsOf(padded_(cut));
     for (int row = 0; row < pieceCells && pieceRow * pieceCells + row < rows_; ++row)
         for (int column = 0; column < pieceCells && pieceColumn * pieceCells + column < columns_; ++column) {
-            const auto at = [&](int channel) {
-                return out.ptr<float>(0, channel)[(row + margin / 2) * out.size[3] + column + margin / 2];
-            };
+            const auto* at = out.ptr<float>(row + margin / 2, column + margin / 2);
             constexpr float scale = 8.0F; // the network speaks in eights of pixels
             cells_[std::size_t(pieceRow * pieceCells + row) * std::size_t(columns_) +
                    std::size_t(pieceColumn * pieceCells + column)] = {
-                1.0F / (1.0F + std::exp(-at(0))), scale * at(1), scale * at(2), at(3), at(4),
-                scale * std::exp(at(5))};
+                1.0F / (1.0F + std::exp(-at[0])), scale * at[1], scale * at[2], at[3], at[4],
+                scale * std::exp(at[5])};
         }
     known_[std::size_t(pieceRow) * std::size_t(piecesAcross_) + std::size_t(pieceColumn)] = 1;
 }

@@ -9,9 +9,9 @@
 
 namespace undercowl::sight {
 
-// What the finder tells of every second pixel of a picture, CV_8UC3, its sides multiples of 16: 1 x 6 x rows
-// / 2 x columns / 2 of float: log odds of being on a wire, from there to its centre line (x, y) in eights of
-// pixels, cosine and sine of twice the wire's direction, log of half the width in eights of pixels.
+// What the finder tells of every second pixel of a picture, CV_8UC3, its sides multiples of 16: CV_32FC(6) of
+// half the size: log odds of being on a wire, from there to its centre line (x, y) in eights of pixels,
+// cosine and sine of twice the wire's direction, log of half the width in eights of pixels.
 [[nodiscard]] cv::Mat fieldsOf(const cv::Mat& rgb);
 
 // A wire pulled straight: rows across it, columns along it.
@@ -39,7 +39,7 @@ struct Strip {
     cv::Mat seen; // CV_8UC1, 255 where it belongs to the wire's neighbourhood and 0 beyond what was followed
 };
 
-// What one judge, below 'judges', makes of a strip: some milliseconds.
+// What one judge, below 'judges', makes of a strip: about a millisecond.
 [[nodiscard]] ColourOdds colourOddsOf(std::size_t judge, const Strip& strip, const LightCodes& light,
                                       const White& white);
 
