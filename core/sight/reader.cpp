@@ -64,11 +64,13 @@ struct Picture {
 constexpr double thin = 14.0;   // pixels of the working picture
 constexpr double nearer = 1.75; // times its size
 
-double usualWidth(const std::vector<Crossing>& crossings) {
+// Of crossings or whole wires.
+template<typename Found>
+double usualWidth(const std::vector<Found>& all) {
     std::vector<double> widths;
-    widths.reserve(crossings.size());
-    for (const Crossing& crossing : crossings)
-        widths.push_back(crossing.tube.width);
+    widths.reserve(all.size());
+    for (const Found& found : all)
+        widths.push_back(found.tube.width);
     const auto middle = widths.begin() + std::ptrdiff_t(widths.size() / 2);
     std::nth_element(widths.begin(), middle, widths.end());
     return widths.empty() ? 0.0 : *middle;
@@ -266,11 +268,15 @@ tl::expected<Proposal, std::string> Reader::propose(const Polyline& mouth, const
     if (inside->size() == 1)
         return tl::unexpected(
             std::string("the mouth of the connector needs two different points: draw it across the wires"));
-    Picture& picture = state_->whole;
+    Picture* picture = &state_->whole;
+    Gathered all = gatherWires(picture->fields, picture->lab, cancelled);
+    if (!all.wires.empty() && usualWidth(all.wires) < thin) {
+        picture = &state_->fromNearer();
+        all = gatherWires(picture->fields, picture->lab, cancelled);
+    }
     Polyline line;
     for (const Point& p : *inside)
-        line.push_back(picture.inWork(p));
-    Gathered all = gatherWires(picture.fields, picture.lab, cancelled);
+        line.push_back(picture->inWork(p));
     if (!line.empty())
         all.wires = fromMouth(std::move(all.wires), line);
     Proposal proposal;
@@ -278,15 +284,15 @@ tl::expected<Proposal, std::string> Reader::propose(const Polyline& mouth, const
         if (cancelled && cancelled())
             return Proposal{};
         WireReading& reading = proposal.wires.emplace_back(
-            state_->read(picture, wire.tube, picture.inPhoto(wire.tube.centre[wire.tube.anchor])));
+            state_->read(*picture, wire.tube, picture->inPhoto(wire.tube.centre[wire.tube.anchor])));
         reading.path.clear();
         for (const Point& p : wire.path)
-            reading.path.push_back(picture.inPhoto(p));
+            reading.path.push_back(picture->inPhoto(p));
         proposal.perhaps.push_back(wire.perhaps);
     }
     for (const Point& p : all.unfollowed)
-        if (line.empty() || distanceTo(line, p) < 100.0) // pixels of the working picture: near the connector
-            proposal.unfollowed.push_back(picture.inPhoto(p));
+        if (line.empty() || distanceTo(line, p) < 100.0) // pixels of the picture: near the connector
+            proposal.unfollowed.push_back(picture->inPhoto(p));
     return proposal;
 }
 

@@ -5,6 +5,7 @@
 //   false    proposals that lie on no wire, as a share of all
 //   beside   share of steps to the next wire of a stroke that land on that wire
 #include "core/sight/reader.h"
+#include "tests/sight/further.h"
 #include "tests/sight/truth.h"
 
 #include <catch2/catch.hpp>
@@ -101,6 +102,24 @@ TEST_CASE("The wires of a whole photo are proposed, each once") {
                 share(all.again, proposed), share(all.bare, proposed), proposed);
     REQUIRE(all.wires > 60);
     CHECK(share(all.found, all.wires) >= 0.97);
+    CHECK(share(all.again, proposed) <= 0.1);
+    CHECK(share(all.bare, proposed) <= 0.02);
+}
+
+TEST_CASE("Thin wires of a whole photo are proposed from nearer") {
+    constexpr double smaller = 0.4; // wires of 17 to 32 pixels become some of 7 to 13
+    Proposed all;
+    std::vector<TruePhoto> photos = tests::truthOf(UNDERCOWL_TESTS "/photos");
+    for (TruePhoto& truth : photos) {
+        sight::Reader reader(tests::fromFurther(truth, smaller));
+        all.add(truth, reader.propose().value());
+    }
+    const int proposed = all.found + all.again + all.bare;
+    std::printf("thin: found %.3f of %d, again %.3f, false %.3f of %d, %d perhaps again\n",
+                share(all.found, all.wires), all.wires, share(all.again, proposed), share(all.bare, proposed),
+                proposed, all.perhaps);
+    REQUIRE(all.wires > 60);
+    CHECK(share(all.found, all.wires) >= 0.95);
     CHECK(share(all.again, proposed) <= 0.1);
     CHECK(share(all.bare, proposed) <= 0.02);
 }

@@ -15,7 +15,7 @@
 // The floors lie a little below what is reached, so that a worse reader is noticed; raise them when it gets
 // better. Twelve photos are few: a single wire moves tap.exact by about 0.01.
 #include "core/sight/pixels.h"
-#include "tests/sight/made_photos.h"
+#include "tests/sight/further.h"
 #include "tests/sight/reliability.h"
 #include "tests/sight/truth.h"
 
@@ -153,35 +153,6 @@ struct Score {
     }
 };
 
-// As if it had been taken from further away, so many pixels for each of its own.
-sight::Photo fromFurther(TruePhoto& truth, double share) {
-    const auto photo = sight::Photo::read(truth.file);
-    REQUIRE(photo);
-    cv::Mat small;
-    cv::resize(photo->pixels().rgb, small, {}, share, share, cv::INTER_AREA);
-    const made::Bytes png = made::png(small.cols, small.rows, [&](int x, int y) -> made::Colour {
-        const auto& pixel = small.at<cv::Vec3b>(y, x);
-        return {pixel[0], pixel[1], pixel[2]};
-    });
-    const double factor = small.cols / truth.width;
-    const auto moveAll = [factor](sight::Polyline& line) {
-        for (sight::Point& p : line)
-            p = {p.x * factor, p.y * factor};
-    };
-    for (TrueWire& wire : truth.wires) {
-        wire.diameterPx *= factor;
-        moveAll(wire.centreLine);
-        for (tests::TrueTap& tap : wire.taps)
-            tap.at = {tap.at.x * factor, tap.at.y * factor};
-    }
-    for (tests::TrueSweep& sweep : truth.sweeps)
-        moveAll(sweep.along);
-    truth.width = small.cols;
-    truth.height = small.rows;
-    truth.card.reset();
-    return sight::Photo::decode(png).value();
-}
-
 struct Figure {
     const char* name;
     double value;
@@ -231,7 +202,7 @@ TEST_CASE("Thin wires are looked at from nearer") {
     Score score;
     std::vector<TruePhoto> photos = tests::truthOf(UNDERCOWL_TESTS "/photos");
     for (TruePhoto& truth : photos) {
-        const sight::Photo photo = fromFurther(truth, share);
+        const sight::Photo photo = tests::fromFurther(truth, share);
         score.add(truth, photo);
     }
     const std::array figures{
