@@ -16,6 +16,8 @@ Column {
     readonly property bool sure: wire.sure ?? false
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
+    // An answer that is not sure is no main action, and the reason why it is not needs the room.
+    readonly property real answerHeight: sure ? Theme.liftMain : Theme.liftOther
 
     signal picks
 
@@ -27,7 +29,7 @@ Column {
 
         ActionButton {
             description: root.wire.words ?? ""
-            height: Theme.liftMain
+            height: root.answerHeight
             main: root.sure
             lift: true
             text: root.sure ? qsTr("Confirm") : qsTr("It is %1").arg(root.wire.words ?? "")
@@ -37,7 +39,7 @@ Column {
         }
 
         ActionButton {
-            height: Theme.liftMain
+            height: root.answerHeight
             lift: true
             text: qsTr("It is %1").arg(root.choices.length > 0 ? root.choices[0].words : "")
             visible: root.choices.length > 0

@@ -157,7 +157,7 @@ ShopPage {
         busy: view.reader.busy
         centre: root.close ? Qt.point(view.marks[view.marks.length - 1].x, view.marks[view.marks.length - 1].y) : Qt.point(0.5, 0.5)
         crop: root.close
-        height: Math.round(root.begun ? Math.max(Theme.liftMain, Math.min(width * 0.45, root.roomLeft)) : width * 3 / 4)
+        height: Math.round(root.begun ? Math.max(Theme.liftOther, Math.min(width * 0.45, root.roomLeft)) : width * 3 / 4)
         loupe: view.named
         marks: view.marks
         outlines: view.outlines
