@@ -32,7 +32,7 @@ cmake --preset arm64
 cmake --build --preset arm64
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 export QML2_IMPORT_PATH="$sysroot/usr/lib/aarch64-linux-gnu/qt6/qml" QT_PLUGIN_PATH="$sysroot/usr/lib/aarch64-linux-gnu/qt6/plugins"
-ctest --test-dir build/arm64 -j 2 --output-on-failure -R '^(units|colour|wiring|verdict|trade|job|journal|store|handover|talk):' \
+ctest --test-dir build/arm64 -j 2 --output-on-failure -R '^(units|colour|wiring|sight|verdict|trade|job|journal|store|handover|talk):' \
     -E 'kill|survive|threads wait|somebody who writes|whatever byte'
 rm -rf build/arm64/shop
 qemu-aarch64-static -L "$sysroot" build/arm64/platform/cli/undercowlctl demo --only-shop --store build/arm64/shop
