@@ -712,10 +712,6 @@
         <translation>Platz schaffen, dann noch einmal versuchen; nichts davon wurde gespeichert.</translation>
     </message>
     <message>
-        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
-        <translation>Nichts wurde geändert. Erst den ganzen Ordner kopieren, dann &apos;undercowlctl store check&apos; auf die Kopie anwenden und eine Sicherung zurückholen.</translation>
-    </message>
-    <message>
         <source>Check that the folder may be written and that no other program holds it locked.</source>
         <translation>Prüfen, ob der Ordner beschreibbar ist und kein anderes Programm ihn gesperrt hält.</translation>
     </message>
@@ -738,10 +734,6 @@
     <message>
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
         <translation>Diese Werkstatt ist beschädigt und lässt sich nur ansehen. Nichts darin wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen.</translation>
-    </message>
-    <message>
-        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
-        <translation>der Speicher in %1 hat seine shop.db verloren. Nichts wurde geändert; shop.db aus einer Sicherung zurückholen oder einen anderen Ordner nennen.</translation>
     </message>
     <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
@@ -6002,6 +5994,18 @@
     <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>Nichts wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen und mit --from eine Sicherung nennen, wenn es eine gibt.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
+        <translation>Der Speicher in %1 hat seine shop.db verloren, doch Fotos oder Kopien davon sind da.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
+        <translation>Der Speicher in %1 hat eine leere shop.db, doch Fotos oder Kopien davon sind da.</translation>
     </message>
 </context>
 <context>

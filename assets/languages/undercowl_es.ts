@@ -712,10 +712,6 @@
         <translation>Hacer sitio en el disco y probar otra vez; de esto no se guardó nada.</translation>
     </message>
     <message>
-        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
-        <translation>No se cambió nada. Copiar primero toda la carpeta, luego pasar &apos;undercowlctl store check&apos; a la copia y recuperar una copia de seguridad.</translation>
-    </message>
-    <message>
         <source>Check that the folder may be written and that no other program holds it locked.</source>
         <translation>Mirar que se pueda escribir en la carpeta y que ningún otro programa la tenga bloqueada.</translation>
     </message>
@@ -738,10 +734,6 @@
     <message>
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
         <translation>Este taller está dañado y solo se puede mirar. No se cambió nada en él. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
-    </message>
-    <message>
-        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
-        <translation>el almacén en %1 perdió su shop.db. No se cambió nada; recuperar shop.db de una copia, o nombrar otra carpeta.</translation>
     </message>
     <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
@@ -6002,6 +5994,18 @@
     <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>No se cambió nada. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; y nombrar una copia con --from si la hay.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
+        <translation>el almacén en %1 ha perdido su shop.db, pero hay fotos o copias.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
+        <translation>el almacén en %1 tiene una shop.db vacía, pero hay fotos o copias.</translation>
     </message>
 </context>
 <context>

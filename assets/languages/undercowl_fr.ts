@@ -712,10 +712,6 @@
         <translation>Faire de la place sur le disque, puis réessayer&#xa0;; rien de ceci n&apos;a été gardé.</translation>
     </message>
     <message>
-        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
-        <translation>Rien n&apos;a été changé. Copier d&apos;abord tout le répertoire, puis lancer &apos;undercowlctl store check&apos; sur la copie et remettre une sauvegarde.</translation>
-    </message>
-    <message>
         <source>Check that the folder may be written and that no other program holds it locked.</source>
         <translation>Voir si on peut écrire dans le répertoire et si aucun autre programme ne le tient bloqué.</translation>
     </message>
@@ -738,10 +734,6 @@
     <message>
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
         <translation>Cet atelier est abîmé et ne peut qu&apos;être regardé. Rien n&apos;y a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
-    </message>
-    <message>
-        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
-        <translation>les données dans %1 ont perdu leur shop.db. Rien n&apos;a été changé&#xa0;; remettre shop.db d&apos;une sauvegarde, ou nommer un autre répertoire.</translation>
     </message>
     <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
@@ -6002,6 +5994,18 @@
     <message>
         <source>%1; %2</source>
         <translation>%1 ; %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>Rien n&apos;a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos; et nommer une sauvegarde avec --from s&apos;il y en a une.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
+        <translation>l&apos;atelier dans %1 a perdu sa shop.db, mais des photos ou des copies sont là.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
+        <translation>l&apos;atelier dans %1 a une shop.db vide, mais des photos ou des copies sont là.</translation>
     </message>
 </context>
 <context>

@@ -712,10 +712,6 @@
         <translation>Fare spazio sul disco e riprovare; di questo non è stato tenuto niente.</translation>
     </message>
     <message>
-        <source>Nothing was changed. Copy the whole folder away first, then run &apos;undercowlctl store check&apos; on the copy and put a backup back.</source>
-        <translation>Niente è stato cambiato. Copiare prima tutta la cartella, poi eseguire &apos;undercowlctl store check&apos; sulla copia e rimettere una copia di sicurezza.</translation>
-    </message>
-    <message>
         <source>Check that the folder may be written and that no other program holds it locked.</source>
         <translation>Controllare che si possa scrivere nella cartella e che nessun altro programma la tenga bloccata.</translation>
     </message>
@@ -738,10 +734,6 @@
     <message>
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
         <translation>Questa officina è danneggiata e si può solo guardare. Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
-    </message>
-    <message>
-        <source>the store in %1 has lost its shop.db. Nothing was changed; put shop.db back from a backup, or name another folder.</source>
-        <translation>l&apos;archivio in %1 ha perso il suo shop.db. Niente è stato cambiato; rimettere shop.db da una copia, o indicare un&apos;altra cartella.</translation>
     </message>
     <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
@@ -6002,6 +5994,18 @@
     <message>
         <source>%1; %2</source>
         <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; e indicare una copia di sicurezza con --from, se c&apos;è.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
+        <translation>l&apos;archivio in %1 ha perso la sua shop.db, ma ci sono foto o copie.</translation>
+    </message>
+    <message>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
+        <translation>l&apos;archivio in %1 ha una shop.db vuota, ma ci sono foto o copie.</translation>
     </message>
 </context>
 <context>

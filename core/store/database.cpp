@@ -29,9 +29,9 @@ std::string remedy(Fault fault) {
     switch (fault) {
     case Fault::DiskFull: return "Make room on the disk, then try again; nothing of this was kept.";
     case Fault::Damaged:
-        return "Nothing was changed. Copy the whole folder away first, then run 'undercowlctl store check' "
-               "on "
-               "the copy and put a backup back.";
+        return "Nothing was changed. Bring what can be read into a new place with 'undercowlctl store "
+               "salvage --to "
+               "NEWFOLDER', and name a backup with --from if there is one.";
     case Fault::CannotOpen:
         return "Check that the folder may be written and that no other program holds it locked.";
     default: return "Try again; if it comes back, check the disk.";

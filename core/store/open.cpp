@@ -8,19 +8,29 @@ namespace {
 
 using std::filesystem::path;
 
-// A folder with other things in it, or with media whose database is gone, is not silently made a new store.
+bool holdsSomething(const path& folder) {
+    std::error_code error;
+    return std::filesystem::exists(folder, error) && !std::filesystem::is_empty(folder, error);
+}
+
+// A folder with other things in it, or with media or copies whose database is gone, is not silently made a
+// new store. An empty database counts as gone: that is what a file system that was cut off may leave of a
+// whole one.
 Result<void> mayCreate(const path& folder) {
     std::error_code error;
-    if (std::filesystem::exists(folder / "shop.db", error)) {
+    const auto bytes = std::filesystem::file_size(folder / "shop.db", error);
+    if (!error && bytes > 0) {
         return {};
     }
-    const bool media = std::filesystem::exists(folder / "media", error) &&
-                       !std::filesystem::is_empty(folder / "media", error);
-    if (media || std::filesystem::exists(folder / "shop.db-wal", error)) {
-        return failed(Fault::CannotOpen,
+    const bool emptied = !error;
+    if (holdsSomething(folder / "media") || holdsSomething(folder / "backups") ||
+        (!emptied && std::filesystem::exists(folder / "shop.db-wal", error))) {
+        return failed(Fault::Damaged,
                       "the store in " + folder.string() +
-                          " has lost its shop.db. Nothing was changed; put shop.db back from a "
-                          "backup, or name another folder.");
+                          (emptied ? " has an empty shop.db" : " has lost its shop.db") +
+                          ", but photos or copies of it are there. Nothing was changed. Bring "
+                          "what can be read into a new place with 'undercowlctl store salvage "
+                          "--to NEWFOLDER', and name a backup with --from if there is one.");
     }
     for (std::filesystem::directory_iterator at(folder, error), end; !error && at != end;
          at.increment(error)) {

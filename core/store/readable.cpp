@@ -1,6 +1,7 @@
 #include "core/store/readable.h"
 
 #include "core/store/journaltable.h"
+#include "core/store/pages.h"
 
 #include <algorithm>
 #include <set>
@@ -14,6 +15,12 @@ using journal::Entry;
 const std::string columns = std::string(entryColumns) + ", rowid";
 constexpr int rowColumn = 16;
 
+void sortByNumber(std::vector<Entry>& entries) {
+    std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) {
+        return std::tie(a.device, a.number) < std::tie(b.device, b.number);
+    });
+}
+
 class Reading {
 public:
     explicit Reading(SQLite::Database& database) : database_(database) {}
@@ -25,14 +32,16 @@ public:
             const std::int64_t front = last_;
             (void)walk("DESC");
             between(front, last_);
+            onPages();
+            tellUnread();
+        } else if (!isAll()) { // a tree that leads past some of its pages
+            onPages();
             tellUnread();
         }
         made_.settings = table("setting", "name", "value");
         made_.device = table("device_state", "name", "value");
         made_.drafts = table("draft", "form", "json");
-        std::sort(made_.entries.begin(), made_.entries.end(), [](const Entry& a, const Entry& b) {
-            return std::tie(a.device, a.number) < std::tie(b.device, b.number);
-        });
+        sortByNumber(made_.entries);
         return std::move(made_);
     }
 
@@ -74,6 +83,28 @@ private:
                     take(one);
                 }
             } catch (const SQLite::Exception&) { // told by tellUnread()
+            }
+        }
+    }
+
+    // Whether the walk met as many rows as the index by stream has.
+    bool isAll() {
+        try {
+            SQLite::Statement count(database_, "SELECT count(*) FROM entry INDEXED BY entry_by_stream WHERE "
+                                               "stream >= ''");
+            return count.executeStep() &&
+                   count.getColumn(0).getInt64() == static_cast<std::int64_t>(rows_.size());
+        } catch (const SQLite::Exception&) {
+            return false;
+        }
+    }
+
+    // Rows whose pages are whole, though no way leads to them.
+    void onPages() {
+        for (RowOnPage& found : entriesOnPages(database_.getFilename())) {
+            rows_.insert(found.row);
+            if (ids_.insert(found.entry.id).second) {
+                made_.entries.push_back(std::move(found.entry));
             }
         }
     }
@@ -138,13 +169,30 @@ Result<Readable> readWhatCanBe(const std::filesystem::path& database) {
     if (!std::filesystem::is_regular_file(database, error)) {
         return failed(Fault::NotFound, "there is no database " + database.string());
     }
-    return guarded([&]() -> Result<Readable> {
+    auto read = guarded([&]() -> Result<Readable> {
         SQLite::Database raw(database.string(), SQLite::OPEN_READONLY, 2'000);
         raw.exec("PRAGMA cell_size_check = ON");
         (void)raw.execAndGet("SELECT count(*) FROM sqlite_master WHERE name = 'entry'");
         SQLite::Statement has(raw, "SELECT " + columns + " FROM entry LIMIT 0"); // or throws
         return Reading(raw).run();
     });
+    // A file that may not be read now is no damaged one.
+    if (read || read.error().fault == Fault::CannotOpen) {
+        return read;
+    }
+    Readable made;
+    for (RowOnPage& found : entriesOnPages(database)) {
+        made.entries.push_back(std::move(found.entry));
+    }
+    if (made.entries.empty()) {
+        return failed(Fault::Damaged,
+                      "no entry can be read of " + database.string() + ": " + read.error().message);
+    }
+    sortByNumber(made.entries);
+    made.faults.push_back("the database cannot be opened; " + std::to_string(made.entries.size()) +
+                          " entries were found on its pages, and what else was on them is not known. " +
+                          read.error().message);
+    return made;
 }
 
 } // namespace undercowl::store

@@ -20,8 +20,9 @@ struct Readable {
     int schema{};
 };
 
-// Reads past damaged pages, from both ends and then row by row. Never writes. Fails when the file is no
-// database or its journal's table is not found.
+// Reads past damaged pages, from both ends and then row by row; then whatever lies on pages to which no way
+// leads (core/store/pages.h). Where the database cannot be opened at all, the pages alone are read: settings,
+// drafts and the schema are lost then. Never writes. Fails when no entry is found that way.
 [[nodiscard]] Result<Readable> readWhatCanBe(const std::filesystem::path& database);
 
 } // namespace undercowl::store

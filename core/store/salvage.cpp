@@ -28,6 +28,7 @@ public:
         }
         return fresh;
     }
+    [[nodiscard]] bool empty() const { return entries_.empty(); }
     [[nodiscard]] std::vector<Entry> all() {
         std::vector<Entry> made;
         made.reserve(entries_.size());
@@ -59,8 +60,45 @@ struct Passing {
 
 } // namespace
 
-Result<Store> Store::openReadable(const path& folder, WallClock clock) {
+namespace {
+
+// The database's entries, and where some of them are gone those of the newest copy beside it that can be
+// read.
+Result<Readable> readWithCopies(const path& folder) {
     auto read = readWhatCanBe(folder / "shop.db");
+    if (read && read->faults.empty()) {
+        return read;
+    }
+    for (const RollingBackup& rolling : rollingBackups(folder)) {
+        auto copy = readWhatCanBe(rolling.file);
+        if (!copy) {
+            continue;
+        }
+        Gathering gathering;
+        Readable made = read ? std::move(*read) : Readable{};
+        if (!read) {
+            made.faults.push_back(read.error().message);
+        }
+        gathering.add(std::move(made.entries));
+        if (const std::size_t fresh = gathering.add(std::move(copy->entries)); fresh > 0) {
+            made.faults.push_back(std::to_string(fresh) + " entries are shown as the copy " +
+                                  rolling.file.filename().string() + " has them");
+        }
+        made.entries = gathering.all();
+        if (made.device.empty()) {
+            made.device = std::move(copy->device);
+            made.settings = std::move(copy->settings);
+            made.drafts = std::move(copy->drafts);
+        }
+        return made;
+    }
+    return read;
+}
+
+} // namespace
+
+Result<Store> Store::openReadable(const path& folder, WallClock clock) {
+    auto read = readWithCopies(folder);
     if (!read) {
         return tl::unexpected(read.error());
     }
@@ -80,12 +118,13 @@ Result<Store> Store::openReadable(const path& folder, WallClock clock) {
             state->setValue("setting", name, value);
         }
         state->rebuildAll({});
+        state->forget();
+        state->refresh();
         return {};
     });
     if (!ready) {
         return tl::unexpected(ready.error());
     }
-    state->forget();
     state->unread = std::move(read->faults);
     state->readOnly =
         read->schema > migrations().back().to
@@ -161,7 +200,8 @@ public:
         }
         const std::size_t fresh = gathering_.add(std::move(read->entries));
         made_.fromBackups += backup ? fresh : 0;
-        if (!first_) {
+        // Settings and drafts are not found on the pages of a database that cannot be opened.
+        if (!first_ || (first_->device.empty() && !read->device.empty())) {
             read->entries.clear();
             first_ = std::move(*read);
         }
@@ -185,6 +225,16 @@ public:
 
     Result<Salvaged> finish(const path& from, const path& to, const std::vector<path>& backups,
                             const std::string& passphrase) {
+        if (gathering_.empty()) {
+            std::string why;
+            for (const std::string& fault : made_.faults) {
+                why += "; " + fault;
+            }
+            return failed(Fault::Damaged,
+                          "salvage: not one entry can be read, and nothing was made. Name a backup "
+                          "with --from" +
+                              why);
+        }
         auto store = Store::open(to);
         if (!store) {
             return tl::unexpected(store.error());

@@ -99,8 +99,8 @@ public:
                                             std::shared_ptr<Files> files);
     // What can be read of the store in the folder, for looking only: of a damaged database, or of one that a
     // newer version wrote. The entries whose seals fit are read, and everything shown follows from them, in
-    // memory; the folder is not touched. check() tells what could not be read. Fails when not even the
-    // journal's table can be found.
+    // memory; the folder is not touched. Where entries are gone, the newest copy beside it fills the gaps.
+    // check() tells what could not be read. Fails when there is no entry in either.
     [[nodiscard]] static Result<Store> openReadable(const std::filesystem::path& folder,
                                                     WallClock clock = systemClock());
     ~Store();

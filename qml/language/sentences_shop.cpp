@@ -63,8 +63,9 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "cannot read %1"),
     QT_TRANSLATE_NOOP("Core", "%1 is not a regular file. Move it away."),
     QT_TRANSLATE_NOOP("Core", "Make room on the disk, then try again; nothing of this was kept."),
-    QT_TRANSLATE_NOOP("Core", "Nothing was changed. Copy the whole folder away first, then run 'undercowlctl "
-                              "store check' on the copy and put a backup back."),
+    QT_TRANSLATE_NOOP("Core",
+                      "Nothing was changed. Bring what can be read into a new place with 'undercowlctl "
+                      "store salvage --to NEWFOLDER', and name a backup with --from if there is one."),
     QT_TRANSLATE_NOOP("Core",
                       "Check that the folder may be written and that no other program holds it locked."),
     QT_TRANSLATE_NOOP("Core", "Try again; if it comes back, check the disk."),
@@ -77,8 +78,8 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core",
                       "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what "
                       "can be read into a new place with 'undercowlctl store salvage --to NEWFOLDER'."),
-    QT_TRANSLATE_NOOP("Core", "the store in %1 has lost its shop.db. Nothing was changed; put shop.db back "
-                              "from a backup, or name another folder."),
+    QT_TRANSLATE_NOOP("Core", "the store in %1 has lost its shop.db, but photos or copies of it are there."),
+    QT_TRANSLATE_NOOP("Core", "the store in %1 has an empty shop.db, but photos or copies of it are there."),
     QT_TRANSLATE_NOOP("Core",
                       "%1 holds no store but other things, such as '%2'. Name an empty folder or a new one."),
     QT_TRANSLATE_NOOP(

@@ -210,3 +210,84 @@ TEST_CASE("whatever byte flips in the database, nothing false is shown and nothi
                << " % of all entries still read, none of them false");
     CHECK(opened * 10 > flips * 9);
 }
+
+TEST_CASE("a database that cannot be opened at all is read page by page, and so is its log") {
+    Rotten rotten;
+    const std::string shown = everything(rotten.shop.store);
+    const std::size_t entries = must(rotten.shop.store.check()).entries;
+    // A body of many pages, so that what is read runs on over pages of its own.
+    const std::string much(20'000, 'q');
+    rotten.shop.say(journal::memoKept(rotten.job, {rotten.shop.store.newId(), {}, much, {}, {}}));
+    const bool withLog = GENERATE(false, true);
+    if (!withLog) {
+        rotten.close();
+    }
+    std::string content = slurp(rotten.folder / "shop.db");
+    const auto copy = rotten.shop.folder.path() / "copy";
+    std::filesystem::create_directories(copy);
+    if (withLog) {
+        REQUIRE(std::filesystem::file_size(rotten.folder / "shop.db-wal") > 0);
+        std::filesystem::copy_file(rotten.folder / "shop.db-wal", copy / "shop.db-wal");
+    }
+    const auto damage = GENERATE(as<std::string>{}, "header", "schema", "root", "cut");
+    CAPTURE(withLog, damage);
+    if (damage == "header") {
+        std::fill_n(content.begin(), 100, '\0');
+    } else if (damage == "schema" && content.find("CREATE TABLE step") != std::string::npos) {
+        content.replace(content.find("CREATE TABLE step"), 6, "CREAXE");
+    } else if (damage == "root") {
+        std::fill_n(content.begin() + 4096, std::min<std::size_t>(4096, content.size() - 4096), '\0');
+    } else if (damage == "cut" && content.size() > 8 * 4096) {
+        content.resize(content.size() - 4096 * 2);
+    }
+    spill(copy / "shop.db", content);
+
+    const Store looking = must(Store::openReadable(copy));
+    std::size_t read = 0;
+    bool whole = false;
+    for (const auto& line : must(looking.jobs())) {
+        for (const auto& entry : must(looking.entries(line.id))) {
+            ++read;
+            whole = whole || entry.body.find(much) != std::string::npos;
+        }
+    }
+    CHECK(read * 10 > entries * 7); // the others are of machines, owners and the shop
+    CHECK((whole || damage == "cut"));
+    CHECK(slurp(copy / "shop.db") == content);
+    const auto salvaged = must(salvage(copy, rotten.shop.folder.path() / "salvaged"));
+    CHECK(salvaged.entries + (damage == "cut" ? 3 : 0) >= entries + 1);
+}
+
+TEST_CASE("a shop whose database became empty or vanished is no new shop, and its copies show what was") {
+    Rotten rotten;
+    const auto backup = rotten.shop.folder.path() / "monday.backup";
+    must(writeBackup(rotten.shop.store, backup));
+    const std::size_t entries = must(rotten.shop.store.check()).entries;
+    const bool copies = GENERATE(false, true);
+    if (copies) {
+        must(backUpDatabase(rotten.shop.store));
+    }
+    rotten.close();
+    if (GENERATE(false, true)) {
+        spill(rotten.folder / "shop.db", "");
+    } else {
+        std::filesystem::remove(rotten.folder / "shop.db");
+    }
+    CAPTURE(copies);
+    const auto opened = Store::open(rotten.folder);
+    REQUIRE_FALSE(opened);
+    CHECK(opened.error().fault == Fault::Damaged);
+    CHECK_THAT(opened.error().message, Catch::Contains("store salvage"));
+    const auto looking = Store::openReadable(rotten.folder);
+    REQUIRE(looking.has_value() == copies);
+    if (looking) {
+        CHECK(must(looking->jobs()).size() == 8);
+        CHECK_FALSE(looking->mechanic().empty());
+        CHECK_FALSE(looking->readOnly().empty());
+    }
+    const auto to = rotten.shop.folder.path() / "salvaged";
+    const auto alone = salvage(rotten.folder, to);
+    CHECK(alone.has_value() == copies);
+    CHECK(std::filesystem::exists(to) == copies);
+    CHECK(must(salvage(rotten.folder, rotten.shop.folder.path() / "again", {backup})).entries == entries);
+}
