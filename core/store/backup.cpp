@@ -203,7 +203,7 @@ Result<BackupMade> writeBackup(const Store& store, const path& file, const Backu
         }
     }
     // What is on the disk now, against what was meant; the check may still be going on beside it.
-    auto read = readBackup(file, wish.passphrase, {{}, {}, std::ref(bytes)});
+    auto read = readBackup(file, wish.passphrase, {{}, {}, std::ref(bytes), {}});
     if (read && (read->id != content.id || read->media != content.media)) {
         read = failed(Fault::Damaged, "backup: what was written is not what can be read again");
     }
@@ -222,7 +222,7 @@ Result<BackupMade> writeBackup(const Store& store, const path& file, const Backu
 Result<BackupMade> verifyBackup(const path& file, const std::string& passphrase, const Progress& progress) {
     std::error_code ignored;
     Bytes bytes(progress, std::filesystem::file_size(file, ignored));
-    return readBackup(file, passphrase, {{}, {}, std::ref(bytes)}).map(summaryOf);
+    return readBackup(file, passphrase, {{}, {}, std::ref(bytes), {}}).map(summaryOf);
 }
 
 } // namespace undercowl::store

@@ -65,12 +65,13 @@ struct Restored {
     BackupMade from;                  // the newest of the backups
     std::vector<std::string> missing; // media in none of them; empty unless 'incomplete' was allowed
     CheckReport report;               // of the store in its new place
+    std::vector<std::string> damage;  // of the backups; empty unless 'incomplete' was allowed
 };
 
 // Puts the newest of these backups, with media from all of them, into a folder that does not exist or is
 // empty. The folder appears whole or not at all. The store gets a device id of its own, so that the one it
-// was taken from may go on. Refused when a file is damaged, or when earlier backups are wanting and
-// 'incomplete' is not set.
+// was taken from may go on. Refused when a file is damaged or earlier backups are wanting, unless
+// 'incomplete' is set: then what can be read of them is restored.
 [[nodiscard]] Result<Restored> restoreBackup(const std::vector<std::filesystem::path>& files,
                                              const std::filesystem::path& folder,
                                              const std::string& passphrase = {}, bool incomplete = false,
@@ -81,9 +82,10 @@ struct Restored {
 struct Mended {
     std::vector<std::string> brought; // media put back
     std::vector<std::string> wanting; // named by an entry, rotten or missing, and in none of the backups
+    std::vector<std::string> damage;  // of the backups
 };
 
-// Brings media that are missing or rotten back from whole-shop backups.
+// Brings media that are missing or rotten back from whole-shop backups, as far as these can be read.
 [[nodiscard]] Result<Mended> mendMedia(Store& store, const std::vector<std::filesystem::path>& files,
                                        const std::string& passphrase = {});
 

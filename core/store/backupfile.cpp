@@ -124,17 +124,40 @@ public:
 
     Result<BackupContent> finish() {
         return stage_ == 4 ? Result<BackupContent>(std::move(content_))
-                           : refused("is cut short: it ends before its list of checksums");
+                           : failedAt(Problem{Fault::Refused,
+                                              "backup: is cut short: it ends before its list of checksums"});
+    }
+
+    // How a reading ends that met this: what came before it counts where damage is passed over.
+    Result<BackupContent> failedAt(Problem problem) {
+        if (stage_ == 0 || stopped_) { // it is not known to be a backup, or whoever visits has had enough
+            return tl::unexpected(std::move(problem));
+        }
+        if (!problem.message.starts_with("backup: ")) {
+            problem.message.insert(0, "backup: ");
+        }
+        if (visitor_.damage) {
+            visitor_.damage(problem.message);
+            return std::move(content_);
+        }
+        problem.message +=
+            ". What can still be read of it comes back with 'undercowlctl backup restore --incomplete'";
+        return tl::unexpected(std::move(problem));
     }
 
 private:
+    // An answer of the visitor's.
+    Result<void> visited(Result<void> answer) {
+        stopped_ = stopped_ || !answer;
+        return answer;
+    }
     Result<bool> next() {
         ++stage_;
         return true;
     }
     Result<void> step(std::size_t bytes) {
-        return visitor_.progress && !visitor_.progress(bytes) ? tl::unexpected(backupCancelled())
-                                                              : Result<void>{};
+        return visited(visitor_.progress && !visitor_.progress(bytes) ? tl::unexpected(backupCancelled())
+                                                                      : Result<void>{});
     }
 
     Result<std::string> kept(TarMember& member, std::uint64_t most) {
@@ -153,7 +176,7 @@ private:
     Result<void> database(std::span<const std::byte> piece) {
         database_.add(piece);
         auto done = step(piece.size());
-        return done && visitor_.database ? visitor_.database(piece) : done;
+        return done && visitor_.database ? visited(visitor_.database(piece)) : done;
     }
 
     Result<void> media(TarMember& member) {
@@ -165,11 +188,18 @@ private:
         if (!content) {
             return tl::unexpected(content.error());
         }
-        if (hashes_[member.name()] != name.substr(0, hashDigits)) {
-            return refused(member.name() + ": its content does not fit its name; the backup is damaged");
-        }
         auto done = step(content->size());
-        return done && visitor_.media ? visitor_.media(name, std::as_bytes(std::span(*content))) : done;
+        if (done && hashes_[member.name()] != name.substr(0, hashDigits)) {
+            const std::string problem =
+                member.name() + ": its content does not fit its name; the backup is damaged";
+            if (!visitor_.damage) {
+                return refused(problem);
+            }
+            visitor_.damage(problem);
+            return {};
+        }
+        return done && visitor_.media ? visited(visitor_.media(name, std::as_bytes(std::span(*content))))
+                                      : done;
     }
 
     // "HASH.jpg here" or "HASH.jpg earlier"
@@ -221,6 +251,7 @@ private:
     std::map<std::string, std::string> hashes_; // of members
     HashBeside database_;
     int stage_{};
+    bool stopped_{};
 };
 
 } // namespace
@@ -260,7 +291,7 @@ BackupMade summaryOf(const BackupContent& content) {
 Result<BackupContent> readBackup(ByteSource& from, const BackupVisitor& visitor) {
     Reading reading(visitor);
     const auto read = readTar(from, [&](TarMember& member) { return reading.visit(member); });
-    return read ? reading.finish() : tl::unexpected(read.error());
+    return read ? reading.finish() : reading.failedAt(read.error());
 }
 
 Result<BackupContent> readBackup(const std::filesystem::path& file, const std::string& passphrase,

@@ -36,6 +36,9 @@ struct BackupVisitor {
     std::function<Result<void>(std::span<const std::byte>)> database;
     std::function<Result<void>(const std::string& name, std::span<const std::byte>)> media;
     std::function<bool(std::uint64_t bytes)> progress; // read since the last call; false cancels
+    // Where it is set, what is damaged is told here and left out, and the rest is read as far as the file
+    // goes on; the database that was given may then be anything.
+    std::function<void(const std::string&)> damage;
 };
 
 // Reads and checks the whole file.

@@ -2,6 +2,7 @@
 #include "core/store/backupfile.h"
 #include "core/store/database.h"
 #include "core/store/media.h"
+#include "core/store/salvage.h"
 
 #include "core/journal/fold.h"
 
@@ -76,8 +77,11 @@ Result<void> forgetDevice(const path& database) {
 
 class Restoring {
 public:
-    Restoring(const path& folder, std::string passphrase, const Progress& progress, std::uint64_t total)
-        : unpacking_(folder), passphrase_(std::move(passphrase)), progress_(progress), total_(total) {}
+    // 'incomplete': what is damaged is noted and left out.
+    Restoring(const path& folder, std::string passphrase, const Progress& progress, std::uint64_t total,
+              bool incomplete)
+        : unpacking_(folder), passphrase_(std::move(passphrase)), progress_(progress), total_(total),
+          incomplete_(incomplete) {}
 
     Result<void> run(const std::vector<path>& files) {
         if (auto made = unpacking_.files()->makeFolder(unpacking_.folder() / "media"); !made) {
@@ -102,7 +106,7 @@ public:
         if (done) {
             done = unpacking_.files()->syncFolder(unpacking_.folder() / "media");
         }
-        Restored restored{summaryOf(newest_), missing_, {}};
+        Restored restored{summaryOf(newest_), missing_, {}, {}};
         if (done) {
             auto store = Store::open(unpacking_.folder());
             if (!store) {
@@ -122,6 +126,7 @@ public:
 
     [[nodiscard]] const std::vector<std::string>& missing() const { return missing_; }
     [[nodiscard]] const BackupContent& newest() const { return newest_; }
+    [[nodiscard]] const std::vector<std::string>& damage() const { return damage_; }
 
 private:
     Result<void> take(const path& file) {
@@ -143,6 +148,11 @@ private:
             done_ = std::min(done_ + bytes, total_);
             return !progress_ || progress_(static_cast<std::size_t>(done_), static_cast<std::size_t>(total_));
         };
+        if (incomplete_) {
+            visitor.damage = [&](const std::string& what) {
+                damage_.push_back(file.filename().string() + ": " + what);
+            };
+        }
         auto content = readBackup(file, passphrase_, visitor);
         if (!content) {
             auto problem = content.error();
@@ -167,6 +177,8 @@ private:
     BackupContent newest_;
     std::set<std::string> have_;
     std::vector<std::string> missing_;
+    bool incomplete_;
+    std::vector<std::string> damage_;
 };
 
 } // namespace
@@ -189,7 +201,7 @@ Result<Restored> restoreBackup(const std::vector<path>& files, const path& folde
         const auto size = std::filesystem::file_size(file, error);
         total += error ? 0 : size;
     }
-    Restoring restoring(folder, passphrase, progress, total);
+    Restoring restoring(folder, passphrase, progress, total, incomplete);
     if (auto done = restoring.run(files); !done) {
         return tl::unexpected(done.error());
     }
@@ -200,7 +212,14 @@ Result<Restored> restoreBackup(const std::vector<path>& files, const path& folde
                 " photos or memos are in earlier backups that were not named; name them too, or say "
                 "that it may be incomplete. Nothing was restored.");
     }
-    return restoring.finish(folder);
+    if (restoring.damage().empty()) {
+        return restoring.finish(folder);
+    }
+    // The database may be what is damaged: its entries are gathered one by one.
+    return salvage({}, folder, files, passphrase).map([&](Salvaged saved) {
+        return Restored{summaryOf(restoring.newest()), restoring.missing(), std::move(saved.report),
+                        std::move(saved.faults)};
+    });
 }
 
 Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std::string& passphrase) {
@@ -212,6 +231,10 @@ Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std
     std::erase_if(*named, [&](const std::string& name) { return media.find(name) && !media.problem(name); });
     Mended mended;
     BackupVisitor visitor;
+    path reading;
+    visitor.damage = [&](const std::string& what) {
+        mended.damage.push_back(reading.filename().string() + ": " + what);
+    };
     visitor.media = [&](const std::string& name, std::span<const std::byte> content) -> Result<void> {
         if (!named->contains(name)) {
             return {};
@@ -225,6 +248,7 @@ Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std
         return {};
     };
     for (const path& file : files) {
+        reading = file;
         if (const auto read = readBackup(file, passphrase, visitor); !read) {
             return tl::unexpected(read.error());
         }

@@ -187,7 +187,7 @@ void carryOver(Store& store, const Readable& read) {
 
 class Salvaging {
 public:
-    explicit Salvaging(const path& to) : passing_{to.string() + ".incoming-" + journal::newId(0)} {}
+    explicit Salvaging(const path& to) : passing_(to.string() + ".incoming-" + journal::newId(0)) {}
 
     void database(const path& file, bool backup) {
         auto read = readWhatCanBe(file);
@@ -207,19 +207,33 @@ public:
         }
     }
 
-    Result<void> backup(const path& file, const std::string& passphrase) {
-        {
-            FileSink sink(passing_.file, posixFiles());
+    // The newest first: what an owner had redacted does not come back from an earlier one.
+    Result<void> backups(const std::vector<path>& files, const std::string& passphrase) {
+        std::vector<std::unique_ptr<Unpacked>> unpacked;
+        for (const path& file : files) {
+            auto one = std::make_unique<Unpacked>();
+            one->passing.file = passing_.string() + "-" + std::to_string(unpacked.size());
+            FileSink sink(one->passing.file, posixFiles());
             BackupVisitor visitor;
             visitor.database = [&](std::span<const std::byte> piece) { return sink.put(piece); };
-            if (const auto read = readBackup(file, passphrase, visitor); !read) {
+            visitor.damage = [&](const std::string& what) {
+                made_.faults.push_back(file.filename().string() + ": " + what);
+            };
+            const auto read = readBackup(file, passphrase, visitor);
+            if (!read) {
                 return tl::unexpected(read.error());
             }
             if (auto ended = sink.end(); !ended) {
                 return ended;
             }
+            one->at = read->at;
+            unpacked.push_back(std::move(one));
         }
-        database(passing_.file, true);
+        std::stable_sort(unpacked.begin(), unpacked.end(),
+                         [](const auto& a, const auto& b) { return a->at > b->at; });
+        for (const auto& one : unpacked) {
+            database(one->passing.file, true);
+        }
         return {};
     }
 
@@ -239,7 +253,9 @@ public:
         if (!store) {
             return tl::unexpected(store.error());
         }
-        media(from, *store);
+        if (!from.empty()) {
+            media(from, *store);
+        }
         auto adopted = store->adopt(gathering_.all());
         if (!adopted) {
             return tl::unexpected(adopted.error());
@@ -284,7 +300,13 @@ private:
         }
     }
 
-    Passing passing_;
+    // A backup's database in a file of its own.
+    struct Unpacked {
+        Passing passing;
+        job::TimeMs at{};
+    };
+
+    path passing_; // how the names of such files begin
     Gathering gathering_;
     Salvaged made_;
     std::optional<Readable> first_;
@@ -300,14 +322,14 @@ Result<Salvaged> salvage(const path& from, const path& to, const std::vector<pat
                                           " already; nothing is written over it. Name a new folder.");
     }
     Salvaging salvaging(to);
-    salvaging.database(from / "shop.db", false);
-    for (const RollingBackup& rolling : rollingBackups(from)) {
-        salvaging.database(rolling.file, true);
-    }
-    for (const path& backup : backups) {
-        if (auto read = salvaging.backup(backup, passphrase); !read) {
-            return tl::unexpected(read.error());
+    if (!from.empty()) {
+        salvaging.database(from / "shop.db", false);
+        for (const RollingBackup& rolling : rollingBackups(from)) {
+            salvaging.database(rolling.file, true);
         }
+    }
+    if (auto read = salvaging.backups(backups, passphrase); !read) {
+        return tl::unexpected(read.error());
     }
     return salvaging.finish(from, to, backups, passphrase);
 }

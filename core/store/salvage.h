@@ -20,7 +20,8 @@ struct Salvaged {
 // Makes a new store in 'to', which must not exist or be empty, of every entry whose seal fits: from the
 // database in 'from', from the rolling copies beside it, and from whole-shop backups. Media come from 'from'
 // where their content still fits their name, else from the backups. 'from' is not touched. Fails, and makes
-// nothing, when not one entry can be read.
+// nothing, when not one entry can be read. A damaged backup is read as far as it goes on. An empty 'from':
+// there is no store, only backups.
 [[nodiscard]] Result<Salvaged> salvage(const std::filesystem::path& from, const std::filesystem::path& to,
                                        const std::vector<std::filesystem::path>& backups = {},
                                        const std::string& passphrase = {});

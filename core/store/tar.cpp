@@ -129,21 +129,27 @@ Result<void> TarMember::read(std::uint64_t most,
         return failed(Fault::Refused, "backup: " + name_.substr(0, 120) + " has " + std::to_string(size_) +
                                           " bytes, at most " + std::to_string(most) + " are taken");
     }
-    const auto piece = std::make_unique_for_overwrite<std::byte[]>(pieceSize); // not filled with zeros first
     std::uint64_t got = 0;
     for (;;) {
-        const la_ssize_t count = archive_read_data(archive_, piece.get(), pieceSize);
-        if (count < 0) {
-            return failed(Fault::Refused, said(archive_));
-        }
-        if (count == 0) {
+        // As it lies in libarchive's buffer: what comes before a place where the file ends is given too.
+        const void* piece = nullptr;
+        std::size_t count = 0;
+        la_int64_t offset = 0;
+        const int code = archive_read_data_block(archive_, &piece, &count, &offset);
+        if (code == ARCHIVE_EOF) {
             break;
         }
-        got += static_cast<std::uint64_t>(count);
+        if (code != ARCHIVE_OK) {
+            return failed(Fault::Refused, said(archive_));
+        }
+        if (offset < 0 || static_cast<std::uint64_t>(offset) != got) {
+            return failed(Fault::Refused, "backup: " + name_.substr(0, 120) + " has holes");
+        }
+        got += count;
         if (got > size_) {
             return failed(Fault::Refused, "backup: " + name_.substr(0, 120) + " is longer than it says");
         }
-        if (auto taken = take({piece.get(), static_cast<std::size_t>(count)}); !taken) {
+        if (auto taken = take({static_cast<const std::byte*>(piece), count}); !taken) {
             return taken;
         }
     }

@@ -136,7 +136,7 @@ Exit verify(const Context& context, const Wanted& wanted) {
     for (const auto& file : wanted.files) {
         const auto made = store::verifyBackup(file, *passphrase, shown(context));
         if (!made) {
-            return complain(made.error());
+            return complain({made.error().fault, file.string() + ": " + made.error().message});
         }
         if (context.json) {
             all.push_back(json(*made));
@@ -164,13 +164,16 @@ Exit restore(const Context& context, const Wanted& wanted) {
         Json answer = json(restored->from);
         answer["folder"] = wanted.to.string();
         answer["missing"] = restored->missing;
+        answer["damage"] = restored->damage;
         answer["sound"] = restored->report.sound();
         printJson(answer);
     } else {
         std::cout << wanted.to.string() << ", as it was at " << words(restored->from) << '\n';
     }
-    for (const std::string& fault : restored->report.faults) {
-        complain(Exit::Store, fault);
+    for (const auto* faults : {&restored->damage, &restored->report.faults}) {
+        for (const std::string& fault : *faults) {
+            complain(Exit::Store, fault);
+        }
     }
     return restored->report.sound() ? Exit::Done : Exit::No;
 }
@@ -216,7 +219,8 @@ void addBackupCommand(CLI::App& root, Context& context) {
                               "undercowlctl backup restore monday.backup tuesday.backup --to ~/shop-again");
     in->add_option("FILE", wanted->files, "The backup, and the earlier ones that it follows")->required();
     in->add_option("--to", wanted->to, "New folder for the shop")->type_name("DIR")->required();
-    in->add_flag("--incomplete", wanted->incomplete, "Also when photos are in earlier backups that are lost");
+    in->add_flag("--incomplete", wanted->incomplete,
+                 "Also when earlier backups are lost or a file is damaged: what can be read");
     withPassphrase(in);
     in->callback(
         [&context, wanted] { context.action = [&context, wanted] { return restore(context, *wanted); }; });

@@ -58,10 +58,13 @@ Exit mend(const Context& context, const Wanted& wanted) {
         return complain(mended.error());
     }
     if (context.json) {
-        printJson({{"brought", mended->brought}, {"wanting", mended->wanting}});
+        printJson({{"brought", mended->brought}, {"wanting", mended->wanting}, {"damage", mended->damage}});
     } else {
         std::cout << fmt::format("brought back {} photos and memos; {} are in none of the backups\n",
                                  mended->brought.size(), mended->wanting.size());
+    }
+    for (const std::string& fault : mended->damage) {
+        complain(Exit::Store, fault);
     }
     for (const std::string& name : mended->wanting) {
         complain(Exit::Store, "still missing or rotten: " + name);

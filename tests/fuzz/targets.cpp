@@ -75,6 +75,10 @@ void backup(Input input) {
     Memory memory(input);
     const auto content = store::readBackup(memory);
     must(content || !content.error().message.empty());
+    Memory again(input);
+    store::BackupVisitor past; // the damaged places
+    past.damage = [](const std::string& what) { must(!what.empty()); };
+    must(store::readBackup(again, past) || !content);
 }
 
 // A job's entries as an archive holds them; whatever they say, folding them gives a job.

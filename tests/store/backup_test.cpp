@@ -148,6 +148,68 @@ TEST_CASE("a backup that is changed anywhere, cut anywhere or sealed otherwise i
     }
 }
 
+TEST_CASE("what can be read of a damaged backup comes back when that is wished") {
+    Shop shop;
+    for (const char* number : {"2026-001", "2026-002", "2026-003"}) {
+        shop.wholeJob(number);
+    }
+    // The last that is written, and most of the file.
+    std::string large = "as found 2026-002";
+    for (unsigned i = 0; large.size() < 1'500'000; ++i) {
+        large += std::to_string(i * 2'654'435'761U);
+    }
+    shop.say(journal::photoTaken(must(shop.store.jobs()).at(0).id,
+                                 {shop.store.newId(), shop.photo(large), {}, {}, {}, 4, 3, 0, {}}));
+    const std::string shown = everything(shop.store);
+    const std::size_t entries = must(shop.store.check()).entries;
+    const std::size_t media = must(shop.store.check()).mediaFiles;
+    REQUIRE(media >= 2);
+    const auto file = shop.folder.path() / "1.backup";
+    const auto wish = GENERATE(false, true) ? sealedWith("four wet spark plugs") : BackupWish{};
+    const bool open = wish.passphrase.empty();
+    must(writeBackup(shop.store, file, wish));
+    std::string content = slurp(file);
+    const auto damage = GENERATE(as<std::string>{}, "photo", "database", "cut");
+    CAPTURE(open, damage);
+    if (damage == "photo" && open) {
+        content.replace(content.find(large), 2, "xx");
+    } else if (damage == "photo") {
+        content[content.size() * 9 / 10] ^= 1;
+    } else if (damage == "database" && open) { // the header of the database
+        content.replace(content.find("SQLite format 3"), 6, "sqlite");
+    } else if (damage == "database") {
+        return; // a sealed one says nothing behind its first damaged place
+    } else {
+        content.resize(content.size() * 9 / 10);
+    }
+    std::ofstream(file, std::ios::binary) << content;
+
+    const auto to = shop.folder.path() / "again";
+    const auto refused = restoreBackup({file}, to, wish.passphrase);
+    REQUIRE_FALSE(refused);
+    CHECK_THAT(refused.error().message, Catch::Contains("--incomplete"));
+    CHECK_FALSE(std::filesystem::exists(to));
+    const auto restored = must(restoreBackup({file}, to, wish.passphrase, true));
+    CHECK(restored.damage.size() >= 1);
+    Store again = must(Store::open(to));
+    CHECK(must(again.check()).entries == entries);
+    CHECK(everything(again) == shown);
+    if (open && damage == "photo") {
+        CHECK(must(again.check()).mediaFiles == media - 1);
+    }
+    if (again.mechanic().empty()) { // was in the database that could not be opened
+        must(again.chooseMechanic(shop.mechanic));
+    }
+    must(again.append(journal::memoKept(must(again.jobs()).at(0).id, {again.newId(), {}, "on", {}, {}})));
+
+    // The same for a photo that is wanting in the shop.
+    const std::string name = shop.photo("as found 2026-003");
+    std::filesystem::remove(must(shop.store.media(name)));
+    const auto mended = must(mendMedia(shop.store, {file}, wish.passphrase));
+    CHECK_FALSE(mended.damage.empty());
+    CHECK((mended.brought == std::vector{name} || damage == "cut" || !open));
+}
+
 TEST_CASE("a long stream has the same hash when another thread takes it") {
     std::vector<std::byte> all(9'000'001);
     for (std::size_t i = 0; i < all.size(); ++i) {
