@@ -32,6 +32,9 @@ Result<void> mayCreate(const path& folder) {
                           "what can be read into a new place with 'undercowlctl store salvage "
                           "--to NEWFOLDER', and name a backup with --from if there is one.");
     }
+    if (emptied) { // the making of it was cut off
+        return {};
+    }
     for (std::filesystem::directory_iterator at(folder, error), end; !error && at != end;
          at.increment(error)) {
         const std::string name = at->path().filename().string();

@@ -52,7 +52,7 @@ TEST_CASE("what is no store is left as it is") {
     SECTION("media whose database is gone") {
         std::filesystem::create_directories(path / "media");
         std::ofstream(path / "media" / "photo.jpg") << "x";
-        CHECK(refusal(path).fault == Fault::CannotOpen);
+        CHECK(refusal(path).fault == Fault::Damaged);
         CHECK_FALSE(std::filesystem::exists(path / "shop.db"));
     }
 }
