@@ -106,8 +106,12 @@ void migrate(SQLite::Database& database, const std::filesystem::path& file, std:
 } // namespace
 
 Problem problemOf(const SQLite::Exception& error) {
-    const Fault fault = faultOf(error.getErrorCode());
-    return {fault, std::string("database: ") + error.what() + ". " + remedy(fault)};
+    // SQLite keeps this code for the index of its log alone, which is made when a store is opened; a full
+    // disk is what it comes from.
+    const bool noIndex = error.getExtendedErrorCode() == SQLITE_IOERR_SHMSIZE;
+    const Fault fault = noIndex ? Fault::DiskFull : faultOf(error.getErrorCode());
+    return {fault,
+            std::string("database: ") + (noIndex ? "the disk is full" : error.what()) + ". " + remedy(fault)};
 }
 
 Result<Database> Database::open(const std::filesystem::path& file, std::span<const Migration> steps,

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <cstdio>
+#include <fstream>
 #include <iostream>
 #include <system_error>
 
@@ -44,7 +45,10 @@ Exit complain(const store::Problem& problem) {
 
 tl::expected<store::Store, Exit> openStore(const Context& context, Opening opening) {
     std::error_code ignored;
-    if (opening == Opening::MustExist && !std::filesystem::exists(context.store / "shop.db", ignored)) {
+    const auto holds = [&](const char* name) {
+        return std::filesystem::exists(context.store / name, ignored);
+    };
+    if (opening == Opening::MustExist && !holds("shop.db") && !holds("media") && !holds("backups")) {
         return tl::unexpected(complain(
             Exit::Store,
             fmt::format(
@@ -53,10 +57,38 @@ tl::expected<store::Store, Exit> openStore(const Context& context, Opening openi
                 context.store.string())));
     }
     auto opened = store::Store::open(context.store);
-    if (!opened) {
-        return tl::unexpected(complain(opened.error()));
+    if (opened) {
+        return std::move(*opened);
     }
-    return std::move(*opened);
+    const store::Fault fault = opened.error().fault;
+    if (fault == store::Fault::Damaged || fault == store::Fault::TooNew) {
+        if (auto looking = store::Store::openReadable(context.store)) {
+            complain(Exit::Store, looking->readOnly()); // and what would write says it again
+            context.damaged = fault == store::Fault::Damaged;
+            return std::move(*looking);
+        }
+    }
+    return tl::unexpected(complain(opened.error()));
+}
+
+tl::expected<std::string, Exit> textOf(const std::filesystem::path& file) {
+    std::error_code error;
+    std::ifstream in(file, std::ios::binary);
+    if (!std::filesystem::is_regular_file(file, error) || !in) {
+        return tl::unexpected(complain(Exit::WrongUse, file.string() + ": this file cannot be read"));
+    }
+    std::string text(largestText + 1, '\0');
+    in.read(text.data(), static_cast<std::streamsize>(text.size()));
+    text.resize(static_cast<std::size_t>(in.gcount()));
+    if (in.bad()) {
+        return tl::unexpected(complain(Exit::WrongUse, file.string() + ": this file cannot be read"));
+    }
+    if (text.size() > largestText) {
+        return tl::unexpected(complain(
+            Exit::WrongUse, fmt::format("{}: has more than {} MiB, which is more than is read of a text",
+                                        file.string(), largestText >> 20U)));
+    }
+    return text;
 }
 
 tl::expected<void, Exit> beSomeone(store::Store& store, const std::string& name) {

@@ -27,7 +27,7 @@ enum class Exit : std::uint8_t {
     Done = 0,
     No = 1,       // the answer is no: a verdict outside, a change found, nothing found
     WrongUse = 2, // wrong use or unreadable input
-    Store = 3,    // the store is damaged or cannot be opened
+    Store = 3,    // the store is damaged, also where what can be read of it was answered, or cannot be opened
 };
 
 struct Context {
@@ -35,6 +35,8 @@ struct Context {
     std::filesystem::path store; // given by --store, else the platform's data folder
     bool storeGiven{};
     std::function<Exit()> action; // set by the callback of the command that was called
+    // Set by openStore(): only what can be read of the store was seen, so that nothing is answered with Done.
+    mutable bool damaged{};
 };
 
 // Adds a command under 'parent', with an example under its --help: "undercowlctl job list".
@@ -50,10 +52,16 @@ Exit complain(Exit exit, std::string_view message);
 Exit complain(const store::Problem& problem); // the exit code follows from the fault
 
 // Opens the store of the command line. MustExist complains about a folder that holds no store rather than
-// making an empty one where a mistyped path points to. The error has been complained about already.
+// making an empty one where a mistyped path points to. A damaged store, or one of a newer version, is opened
+// for looking, which is complained about; whatever would write to it is refused. The error has been
+// complained about already.
 enum class Opening : std::uint8_t { MustExist, MayCreate };
 [[nodiscard]] tl::expected<store::Store, Exit> openStore(const Context& context,
                                                          Opening opening = Opening::MustExist);
+
+// A text file from outside: spreadsheet, list or knowledge. The error has been complained about already.
+inline constexpr std::size_t largestText = std::size_t{16} << 20U; // bytes
+[[nodiscard]] tl::expected<std::string, Exit> textOf(const std::filesystem::path& file);
 
 // Who says it: the mechanic of this device, or a first one by name. The error has been complained about
 // already.

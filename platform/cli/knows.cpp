@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include <fstream>
 #include <iostream>
 #include <iterator>
 #include <memory>
@@ -93,11 +92,10 @@ Exit knows(const Context& context, const Model& wanted) {
 }
 
 Exit learn(const Context& context, const std::filesystem::path& file, const std::string& by) {
-    std::ifstream in(file, std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(in), {}};
-    if (!in)
-        return complain(Exit::WrongUse, file.string() + ": this file cannot be read");
-    const auto known = journal::readKnowledgeFile(text);
+    const auto text = textOf(file);
+    if (!text)
+        return text.error();
+    const auto known = journal::readKnowledgeFile(*text);
     if (!known)
         return complain(Exit::WrongUse, file.string() + ": " + known.error());
     auto store = openStore(context, Opening::MayCreate);

@@ -74,7 +74,8 @@ int run(int argc, char** argv) {
     if (!context.storeGiven) {
         context.store = undercowl::platform::dataFolder();
     }
-    return static_cast<int>(context.action());
+    const auto exit = context.action();
+    return static_cast<int>(exit == Exit::Done && context.damaged ? Exit::Store : exit);
 }
 
 } // namespace

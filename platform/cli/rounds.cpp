@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
 #include <iostream>
 #include <iterator>
 #include <memory>
@@ -62,11 +61,10 @@ Exit show(const Context& context, const std::string& key) {
 }
 
 Exit keep(const Context& context, const std::filesystem::path& file, const std::string& by) {
-    std::ifstream in(file, std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(in), {}};
-    if (!in)
-        return complain(Exit::WrongUse, file.string() + ": this file cannot be read");
-    const auto read = journal::readRoundFile(text);
+    const auto text = textOf(file);
+    if (!text)
+        return text.error();
+    const auto read = journal::readRoundFile(*text);
     if (!read)
         return complain(Exit::WrongUse, file.string() + ": " + read.error());
     auto store = openStore(context, Opening::MayCreate);

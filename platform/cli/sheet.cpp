@@ -7,7 +7,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
 #include <iostream>
 #include <iterator>
 #include <memory>
@@ -55,15 +54,14 @@ nlohmann::ordered_json toJson(const journal::SheetPlan& plan) {
 }
 
 Exit in(const Context& context, const std::filesystem::path& file, bool keep) {
-    std::ifstream stream(file, std::ios::binary);
-    const std::string text{std::istreambuf_iterator<char>(stream), {}};
-    if (!stream)
-        return complain(Exit::WrongUse, file.string() + ": this file cannot be read");
+    const auto text = textOf(file);
+    if (!text)
+        return text.error();
     auto store = openStore(context);
     if (!store)
         return store.error();
     const auto plan =
-        store::planOf(*store, text, static_cast<int>(today().year()), [&] { return store->newId(); });
+        store::planOf(*store, *text, static_cast<int>(today().year()), [&] { return store->newId(); });
     if (!plan)
         return complain(plan.error().fault == store::Fault::Refused ? Exit::WrongUse : Exit::Store,
                         file.string() + ": " + plan.error().message);

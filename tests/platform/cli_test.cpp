@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include <filesystem>
+#include <fstream>
 #include <sstream>
 #include <string>
 
@@ -238,4 +239,53 @@ TEST_CASE("handover writes the record as PDF and as a page that stands alone") {
     const Ran nowhere = ctl("handover 2026-024 --pdf '" + (scratch / "no/such/r.pdf") + "'" + inShop());
     CHECK(nowhere.exit == 2);
     CHECK_THAT(nowhere.err, Contains("no/such/r.pdf"));
+}
+
+TEST_CASE("a shop of a newer version, or one that cannot be opened, is read and nothing is written to it") {
+    const Scratch scratch;
+    const std::string place = scratch / "shop";
+    std::filesystem::copy(shop(), place, std::filesystem::copy_options::recursive);
+    const std::string database = place + "/shop.db";
+    std::string content = contentOf(database);
+    const bool newer = GENERATE(true, false);
+    if (newer) {
+        content[63] =
+            99; // user_version is big-endian in bytes 60 to 63 (SQLite, "Database File Format", 1.3)
+    } else {
+        content.replace(0, 100, 100, '\0');
+    }
+    std::ofstream(database, std::ios::binary) << content;
+    CAPTURE(newer);
+    const std::string here = " --store '" + place + "'";
+    const std::string why = newer ? "newer version" : "store salvage";
+
+    const Ran list = ctl("job list" + here);
+    CHECK(list.exit == (newer ? 0 : 3));
+    CHECK_THAT(list.out, Contains("2026-031"));
+    CHECK_THAT(list.err, Contains(why));
+    const std::string archive = scratch / "031.zip";
+    CHECK(ctl("archive export 2026-031 --file '" + archive + "'" + here).exit == (newer ? 0 : 3));
+    CHECK(ctl("archive verify '" + archive + "'").exit == 0);
+    CHECK(ctl("store check" + here).exit == (newer ? 0 : 3));
+    for (const char* writes :
+         {"store rebuild", "backup now", "job terms 2026-031 --rate 54 --by Ada", "archive import '"}) {
+        INFO(writes);
+        const std::string command = std::string(writes).ends_with("'") ? writes + archive + "'" : writes;
+        CHECK(ctl(command + here).exit >= 2);
+    }
+    CHECK(contentOf(database) == content);
+}
+
+TEST_CASE("text from outside has its limits") {
+    const Scratch scratch;
+    const std::string large = scratch / "large.csv";
+    std::ofstream(large).close();
+    std::filesystem::resize_file(large, (std::uintmax_t{16} << 20U) + 1);
+    for (const std::string command : {"sheet check", "learn", "rounds keep"}) {
+        INFO(command);
+        const Ran ran = ctl(command + " '" + large + "'" + inShop());
+        CHECK(ran.exit == 2);
+        CHECK_THAT(ran.err, Contains("16 MiB"));
+        CHECK(ctl(command + " /dev/zero" + inShop()).exit == 2);
+    }
 }
