@@ -108,7 +108,30 @@ private:
     // switch connector', photo]".
     std::string whereabouts(const Entry& entry) {
         const StreamState& stream = state_.projector.stream(entry.stream);
-        return stream.state.job.id.empty() ? std::string{} : " [" + placeInJob(stream.state.job, entry) + "]";
+        if (stream.state.job.id.empty()) {
+            return {};
+        }
+        return " [" + placeInJob(stream.state.job, entry, inTables(entry)) + "]";
+    }
+
+    // What the entry is about as the tables still say it: they were made before it was damaged.
+    std::string inTables(const Entry& entry) {
+        try {
+            Using line(state_.database.prepared(
+                "SELECT kind, title FROM search_line WHERE stream = ? AND subject = ? AND title <> '' AND "
+                "kind IN "
+                "('step', 'finding', 'part', 'reading', 'photo', 'memo') ORDER BY detail"));
+            line->bind(1, entry.stream);
+            line->bind(2, entry.subject);
+            if (!line->executeStep()) {
+                return {};
+            }
+            const std::string kind = line->getColumn(0).getString();
+            return (kind == "step" ? "strip step" : kind) + " '" +
+                   line->getColumn(1).getString().substr(0, 120) + "'";
+        } catch (const SQLite::Exception&) { // then by its kind
+            return {};
+        }
     }
 
     void database() {

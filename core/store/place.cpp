@@ -47,9 +47,12 @@ std::string titleOf(const job::Job& job, const job::Id& id) {
 
 } // namespace
 
-std::string placeInJob(const job::Job& job, const journal::Entry& entry) {
-    const std::string title = titleOf(job, entry.subject);
-    return "job " + (job.number.empty() ? job.id : job.number) + (title.empty() ? ", " + entry.kind : title);
+std::string placeInJob(const job::Job& job, const journal::Entry& entry, const std::string& otherwise) {
+    std::string title = titleOf(job, entry.subject);
+    if (title.empty()) {
+        title = ", " + (otherwise.empty() ? entry.kind : otherwise);
+    }
+    return "job " + (job.number.empty() ? job.id : job.number) + title;
 }
 
 } // namespace undercowl::store

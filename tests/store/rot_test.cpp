@@ -102,6 +102,22 @@ TEST_CASE("an entry whose text flipped is named by its job, everything else can 
     CHECK(must(made.jobs()).size() == 8);
 }
 
+TEST_CASE("a step whose own entry cannot be read any more is named by the title that the tables have") {
+    Rotten rotten;
+    rotten.close();
+    std::string content = slurp(rotten.folder / "shop.db");
+    // The text of every such entry is no JSON any more; the tables keep theirs.
+    const std::string body = R"("title":"unplug 6-place connector")";
+    int broken = 0;
+    for (std::size_t at = 0; (at = content.find(body, at)) != std::string::npos; ++broken) {
+        content[at] = '!';
+    }
+    REQUIRE(broken > 0);
+    spill(rotten.folder / "shop.db", content);
+    const Store store = must(Store::open(rotten.folder));
+    CHECK(tells(must(store.check()).faults, "[job 2026-007, strip step 'unplug 6-place connector']"));
+}
+
 TEST_CASE("a damaged page: what can be read is shown, nothing can be said, and a backup fills the gap") {
     Rotten rotten;
     const std::string shown = everything(rotten.shop.store);
