@@ -6000,12 +6000,12 @@
         <translation>Nichts wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen und mit --from eine Sicherung nennen, wenn es eine gibt.</translation>
     </message>
     <message>
-        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
-        <translation>Der Speicher in %1 hat seine shop.db verloren, doch Fotos oder Kopien davon sind da.</translation>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>Der Speicher in %1 hat seine shop.db verloren, doch Fotos oder Kopien davon sind da. Nichts wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen und mit --from eine Sicherung nennen, wenn es eine gibt.</translation>
     </message>
     <message>
-        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
-        <translation>Der Speicher in %1 hat eine leere shop.db, doch Fotos oder Kopien davon sind da.</translation>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>Der Speicher in %1 hat eine leere shop.db, doch Fotos oder Kopien davon sind da. Nichts wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen und mit --from eine Sicherung nennen, wenn es eine gibt.</translation>
     </message>
 </context>
 <context>

@@ -6000,12 +6000,12 @@
         <translation>No se cambió nada. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; y nombrar una copia con --from si la hay.</translation>
     </message>
     <message>
-        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
-        <translation>el almacén en %1 ha perdido su shop.db, pero hay fotos o copias.</translation>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>el almacén en %1 ha perdido su shop.db, pero hay fotos o copias. No se cambió nada. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; y nombrar una copia con --from si la hay.</translation>
     </message>
     <message>
-        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
-        <translation>el almacén en %1 tiene una shop.db vacía, pero hay fotos o copias.</translation>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>el almacén en %1 tiene una shop.db vacía, pero hay fotos o copias. No se cambió nada. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; y nombrar una copia con --from si la hay.</translation>
     </message>
 </context>
 <context>

@@ -6000,12 +6000,12 @@
         <translation>Rien n&apos;a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos; et nommer une sauvegarde avec --from s&apos;il y en a une.</translation>
     </message>
     <message>
-        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
-        <translation>l&apos;atelier dans %1 a perdu sa shop.db, mais des photos ou des copies sont là.</translation>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>l&apos;atelier dans %1 a perdu sa shop.db, mais des photos ou des copies sont là. Rien n&apos;a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos; et nommer une sauvegarde avec --from s&apos;il y en a une.</translation>
     </message>
     <message>
-        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
-        <translation>l&apos;atelier dans %1 a une shop.db vide, mais des photos ou des copies sont là.</translation>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>l&apos;atelier dans %1 a une shop.db vide, mais des photos ou des copies sont là. Rien n&apos;a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos; et nommer une sauvegarde avec --from s&apos;il y en a une.</translation>
     </message>
 </context>
 <context>

@@ -6000,12 +6000,12 @@
         <translation>Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; e indicare una copia di sicurezza con --from, se c&apos;è.</translation>
     </message>
     <message>
-        <source>the store in %1 has lost its shop.db, but photos or copies of it are there.</source>
-        <translation>l&apos;archivio in %1 ha perso la sua shop.db, ma ci sono foto o copie.</translation>
+        <source>the store in %1 has lost its shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>l&apos;archivio in %1 ha perso la sua shop.db, ma ci sono foto o copie. Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; e indicare una copia di sicurezza con --from, se c&apos;è.</translation>
     </message>
     <message>
-        <source>the store in %1 has an empty shop.db, but photos or copies of it are there.</source>
-        <translation>l&apos;archivio in %1 ha una shop.db vuota, ma ci sono foto o copie.</translation>
+        <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
+        <translation>l&apos;archivio in %1 ha una shop.db vuota, ma ci sono foto o copie. Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; e indicare una copia di sicurezza con --from, se c&apos;è.</translation>
     </message>
 </context>
 <context>

@@ -78,8 +78,16 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core",
                       "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what "
                       "can be read into a new place with 'undercowlctl store salvage --to NEWFOLDER'."),
-    QT_TRANSLATE_NOOP("Core", "the store in %1 has lost its shop.db, but photos or copies of it are there."),
-    QT_TRANSLATE_NOOP("Core", "the store in %1 has an empty shop.db, but photos or copies of it are there."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "the store in %1 has lost its shop.db, but photos or copies of it are there. "
+        "Nothing was changed. Bring what can be read into a new place with "
+        "'undercowlctl store salvage --to NEWFOLDER', and name a backup with --from if there is one."),
+    QT_TRANSLATE_NOOP(
+        "Core",
+        "the store in %1 has an empty shop.db, but photos or copies of it are there. "
+        "Nothing was changed. Bring what can be read into a new place with "
+        "'undercowlctl store salvage --to NEWFOLDER', and name a backup with --from if there is one."),
     QT_TRANSLATE_NOOP("Core",
                       "%1 holds no store but other things, such as '%2'. Name an empty folder or a new one."),
     QT_TRANSLATE_NOOP(
