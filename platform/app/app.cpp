@@ -10,6 +10,7 @@
 #include "platform/screen/devicescreen.h"
 #include "platform/signals/devicesignaller.h"
 #include "platform/speaker/devicespeaker.h"
+#include "platform/threads/across.h"
 #include "qml/backup/rollingcopy.h"
 #include "qml/language/catalogue.h"
 #include "qml/memo/pendingmemos.h"
@@ -20,7 +21,6 @@
 #include <QCoreApplication>
 #include <QQmlComponent>
 #include <QQuickWindow>
-#include <QThreadPool>
 #include <QTimer>
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -108,7 +108,7 @@ App::App(const AppWanted& wanted)
             shown, &QQuickWindow::frameSwapped, shown,
             [] {
                 QTimer::singleShot(untilWarming, qApp, [] {
-                    QThreadPool::globalInstance()->start([] {
+                    offTouch([] {
                         for (const char* name :
                              {"camera", "eye", "speaker", "listener", "memo", "signals", "records", "level"})
                             warmPlugin(QString::fromLatin1(name));

@@ -1,13 +1,13 @@
 #include "platform/camera/multimediacamera.h"
 
+#include "platform/threads/across.h"
+
 #include <QCamera>
 #include <QCameraDevice>
-#include <QCoreApplication>
 #include <QImageCapture>
 #include <QMediaCaptureSession>
 #include <QMediaDevices>
 #include <QPointer>
-#include <QThreadPool>
 #include <QVideoFrame>
 #include <QVideoSink>
 
@@ -140,19 +140,15 @@ void MultimediaCamera::show(const QVideoFrame& frame) {
     turned_ = frame.rotationAngle();
     if (converting_->exchange(true))
         return;
-    QThreadPool::globalInstance()->start([frame, busy = converting_, camera = QPointer(this)] {
+    offTouch([frame, busy = converting_, camera = QPointer(this)] {
         QImage picture = frame.toImage();
         if (picture.width() > previewWidth)
             picture = picture.scaledToWidth(previewWidth);
         *busy = false;
-        // By way of the application: only there may it be asked whether the camera still lives.
-        QMetaObject::invokeMethod(
-            QCoreApplication::instance(),
-            [camera, picture] {
-                if (camera != nullptr)
-                    emit camera->frame(picture);
-            },
-            Qt::QueuedConnection);
+        toTouch([camera, picture] {
+            if (camera != nullptr)
+                emit camera->frame(picture);
+        });
     });
 }
 

@@ -1,7 +1,8 @@
 #include "platform/level/sensorlevel.h"
 
+#include "platform/threads/across.h"
+
 #include <QAccelerometer>
-#include <QCoreApplication>
 #include <QPointer>
 
 #include <memory>
@@ -27,30 +28,26 @@ SensorLevel::~SensorLevel() {
 
 void SensorLevel::start() {
     constexpr int eachSecond = 10;
-    QMetaObject::invokeMethod(
-        desk_,
-        [desk = desk_, self = QPointer(this), run = ++run_] {
-            desk->sensor = std::make_unique<QAccelerometer>();
-            auto* sensor = desk->sensor.get();
-            sensor->setAccelerationMode(QAccelerometer::Combined); // gravity is in it, and every phone has it
-            sensor->setDataRate(eachSecond);
-            QObject::connect(sensor, &QAccelerometer::readingChanged, desk, [sensor, self, run] {
-                const auto* reading = sensor->reading();
-                const auto tilt = tiltOf(reading->x(), reading->y(), reading->z());
-                QMetaObject::invokeMethod(QCoreApplication::instance(), [self, run, tilt] {
-                    if (self != nullptr && self->run_ == run)
-                        self->tell(tilt);
-                });
+    across(desk_, [desk = desk_, self = QPointer(this), run = ++run_] {
+        desk->sensor = std::make_unique<QAccelerometer>();
+        auto* sensor = desk->sensor.get();
+        sensor->setAccelerationMode(QAccelerometer::Combined); // gravity is in it, and every phone has it
+        sensor->setDataRate(eachSecond);
+        QObject::connect(sensor, &QAccelerometer::readingChanged, desk, [sensor, self, run] {
+            const auto* reading = sensor->reading();
+            const auto tilt = tiltOf(reading->x(), reading->y(), reading->z());
+            toTouch([self, run, tilt] {
+                if (self != nullptr && self->run_ == run)
+                    self->tell(tilt);
             });
-            sensor->start(); // where there is none, it says so, and nothing is told
-        },
-        Qt::QueuedConnection);
+        });
+        sensor->start(); // where there is none, it says so, and nothing is told
+    });
 }
 
 void SensorLevel::stop() {
     ++run_;
-    QMetaObject::invokeMethod(
-        desk_, [desk = desk_] { desk->sensor.reset(); }, Qt::QueuedConnection);
+    across(desk_, [desk = desk_] { desk->sensor.reset(); });
     tell(std::nullopt);
 }
 

@@ -1,5 +1,7 @@
 #include "platform/listener/microphonelistener.h"
 
+#include "platform/threads/across.h"
+
 #include <QAudioDevice>
 #include <QAudioFormat>
 #include <QAudioSource>
@@ -88,7 +90,7 @@ MicrophoneListener::MicrophoneListener(QObject* parent) : Listener(parent) {
     asleep_.setSingleShot(true);
     asleep_.setInterval(awakeMs);
     connect(&asleep_, &QTimer::timeout, this, [this] {
-        QMetaObject::invokeMethod(worker_, [worker = worker_] { worker->awake = false; });
+        across(worker_, [worker = worker_] { worker->awake = false; });
         if (!held_)
             rest();
     });
@@ -120,7 +122,7 @@ bool MicrophoneListener::openMicrophone() {
         connect(thread_.get(), &QThread::finished, worker_, &QObject::deleteLater);
         thread_->start();
         // While the first sentence is spoken the ear is opened.
-        QMetaObject::invokeMethod(worker_, [worker = worker_] {
+        across(worker_, [worker = worker_] {
             QString ignored; // told by what is heard
             (void)worker->open(ignored);
         });
@@ -175,7 +177,7 @@ void MicrophoneListener::setHandsFree(bool on) {
     utterances_.forget();
     asleep_.stop();
     if (worker_ != nullptr)
-        QMetaObject::invokeMethod(worker_, [worker = worker_] { worker->awake = false; });
+        across(worker_, [worker = worker_] { worker->awake = false; });
     if (held_ || state() == State::Thinking)
         return; // that comes first; then rest()
     if (!on)
@@ -211,10 +213,10 @@ void MicrophoneListener::take() {
 }
 
 void MicrophoneListener::give(Samples samples, bool held) {
-    QMetaObject::invokeMethod(worker_, [this, worker = worker_, samples = std::move(samples), held] {
+    across(worker_, [this, worker = worker_, samples = std::move(samples), held] {
         const Result result = held ? worker->hear(samples) : worker->attend(samples);
         // Dropped with this object if it goes first.
-        QMetaObject::invokeMethod(this, [this, result, held] { answer(result, held); });
+        across(this, [this, result, held] { answer(result, held); });
     });
 }
 

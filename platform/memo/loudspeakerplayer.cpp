@@ -2,14 +2,13 @@
 
 #include "platform/memo/memosound.h"
 #include "platform/memo/stretch.h"
+#include "platform/threads/across.h"
 
 #include <QAudioDevice>
 #include <QAudioFormat>
 #include <QAudioSink>
-#include <QCoreApplication>
 #include <QMediaDevices>
 #include <QPointer>
-#include <QThreadPool>
 
 #include <algorithm>
 
@@ -48,7 +47,7 @@ void LoudspeakerPlayer::begin(const QString& file, int fromMilliseconds, double 
     stop();
     const int call = ++asked_;
     tell(true, fromMilliseconds);
-    QThreadPool::globalInstance()->start([self = QPointer(this), call, file, fromMilliseconds, pace] {
+    offTouch([self = QPointer(this), call, file, fromMilliseconds, pace] {
         const MemoSound sound = readMemo(file);
         const auto from =
             std::min(sound.samples.size(), static_cast<std::size_t>(std::max(fromMilliseconds, 0)) *
@@ -57,13 +56,10 @@ void LoudspeakerPlayer::begin(const QString& file, int fromMilliseconds, double 
         const Ready ready{QByteArray(reinterpret_cast<const char*>(left.data()),
                                      static_cast<qsizetype>(left.size() * sizeof(short))),
                           sound.rate, fromMilliseconds, pace};
-        QMetaObject::invokeMethod(
-            qApp,
-            [self, call, ready] {
-                if (self != nullptr && call == self->asked_)
-                    self->start(ready);
-            },
-            Qt::QueuedConnection);
+        toTouch([self, call, ready] {
+            if (self != nullptr && call == self->asked_)
+                self->start(ready);
+        });
     });
 }
 
@@ -116,17 +112,14 @@ void LoudspeakerPlayer::stop() {
 }
 
 void LoudspeakerPlayer::outline(const QString& file) {
-    QThreadPool::globalInstance()->start([self = QPointer(this), file] {
+    offTouch([self = QPointer(this), file] {
         const MemoSound sound = readMemo(file);
         const int duration = sound.milliseconds();
         const QList<qreal> levels = outlineOf(sound, outlineParts);
-        QMetaObject::invokeMethod(
-            qApp,
-            [self, file, duration, levels] {
-                if (self != nullptr)
-                    emit self->outlined(file, duration, levels);
-            },
-            Qt::QueuedConnection);
+        toTouch([self, file, duration, levels] {
+            if (self != nullptr)
+                emit self->outlined(file, duration, levels);
+        });
     });
 }
 

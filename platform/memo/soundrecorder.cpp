@@ -1,6 +1,7 @@
 #include "platform/memo/soundrecorder.h"
 
 #include "platform/memo/level.h"
+#include "platform/threads/across.h"
 
 #include <QThread>
 
@@ -101,10 +102,10 @@ void SoundRecorder::start(const QString& file) {
     file_ = file;
     untold_.clear();
     samples_ = 0;
-    QMetaObject::invokeMethod(writer_, [this, writer = writer_, file] {
+    across(writer_, [this, writer = writer_, file] {
         const QString why = writer->open(file);
         if (!why.isEmpty())
-            QMetaObject::invokeMethod(this, [this, why] { failed(why); });
+            across(this, [this, why] { failed(why); });
     });
     tell(0, 0);
     setState(State::Recording);
@@ -113,10 +114,10 @@ void SoundRecorder::start(const QString& file) {
 void SoundRecorder::take(const QByteArray& sound) {
     if (state() != State::Recording || sound.isEmpty())
         return;
-    QMetaObject::invokeMethod(writer_, [this, writer = writer_, sound] {
+    across(writer_, [this, writer = writer_, sound] {
         const QString why = writer->write(sound);
         if (!why.isEmpty())
-            QMetaObject::invokeMethod(this, [this, why] { failed(why); });
+            across(this, [this, why] { failed(why); });
     });
     untold_ += sound;
     while (untold_.size() >= stretch * sampleBytes && state() == State::Recording) {
@@ -149,9 +150,9 @@ void SoundRecorder::stop() {
 }
 
 void SoundRecorder::end() {
-    QMetaObject::invokeMethod(writer_, [this, writer = writer_, file = file_] {
+    across(writer_, [this, writer = writer_, file = file_] {
         writer->close();
-        QMetaObject::invokeMethod(this, [this, file] { emit finished(file); });
+        across(this, [this, file] { emit finished(file); });
     });
 }
 

@@ -1,5 +1,5 @@
-// Work that goes from one thread to another. Every screen model hands work over by these three, so that there
-// is one place to look at when threads are in question.
+// Work that goes from one thread to another. Every screen model and every device hands work over by these
+// three, so that there is one place to look at when threads are in question.
 #pragma once
 
 #include <QCoreApplication>
@@ -17,7 +17,7 @@
 #include <atomic>
 #endif
 
-namespace undercowl::ui {
+namespace undercowl::platform {
 
 // The work itself. Qt's queue sees to it that what its giver wrote before is seen by it; the thread sanitizer
 // cannot look into Qt's library, so where it watches the same is said once more in code that it sees.
@@ -65,8 +65,8 @@ void across(QObject* there, Work work) {
     QMetaObject::invokeMethod(there, handed(std::move(work)), Qt::QueuedConnection);
 }
 
-// Runs work() on the touch thread. By way of the application: only there may be asked whether a view still
-// lives (QPointer).
+// Runs work() on the touch thread. By way of the application: only there may be asked whether a view or
+// a device still lives (QPointer).
 template<typename Work>
 void toTouch(Work work) {
     across(QCoreApplication::instance(), std::move(work));
@@ -78,4 +78,4 @@ void offTouch(Work work) {
     QThreadPool::globalInstance()->start(handed(std::move(work)));
 }
 
-} // namespace undercowl::ui
+} // namespace undercowl::platform

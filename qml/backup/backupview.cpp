@@ -1,6 +1,6 @@
 #include "qml/backup/backupview.h"
 
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/words.h"
 
 #include <QDateTime>
@@ -29,8 +29,8 @@ bool isPutIn(const QStorageInfo& volume) {
 
 // Looks at disks in the background; 'then' has what was found, unless the view is gone by then.
 void lookAtDisks(BackupView* view, auto look, auto then) {
-    offTouch([self = QPointer(view), look = std::move(look), then = std::move(then)] {
-        toTouch([self, then, found = look()] {
+    platform::offTouch([self = QPointer(view), look = std::move(look), then = std::move(then)] {
+        platform::toTouch([self, then, found = look()] {
             if (self != nullptr)
                 then(found);
         });
@@ -138,11 +138,11 @@ void BackupView::write(const QString& passphrase, bool onlyNew) {
         wish.earlierPassphrase = wish.passphrase;
     }
     const QPointer self(this);
-    offTouch([=, this, shop = session_->folder(), cancelled = cancelled_, told = -1]() mutable {
+    platform::offTouch([=, this, shop = session_->folder(), cancelled = cancelled_, told = -1]() mutable {
         wish.progress = [&](std::size_t done, std::size_t total) {
             const int now = total == 0 ? 100 : static_cast<int>(done * 100 / total);
             if (now != std::exchange(told, now))
-                toTouch([=, this] {
+                platform::toTouch([=, this] {
                     if (self != nullptr) {
                         progress_ = now / 100.0;
                         emit progressed();
@@ -153,7 +153,7 @@ void BackupView::write(const QString& passphrase, bool onlyNew) {
         QDir().mkpath(folder);
         auto made = store::Store::open(shop).and_then(
             [&](const store::Store& store) { return store::writeBackup(store, file.toStdString(), wish); });
-        toTouch([=, this, made = std::move(made)] {
+        platform::toTouch([=, this, made = std::move(made)] {
             if (self != nullptr)
                 ended(made, file);
         });

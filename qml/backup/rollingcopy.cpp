@@ -1,7 +1,7 @@
 #include "qml/backup/rollingcopy.h"
 
 #include "core/store/backup.h"
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 
 #include <QCoreApplication>
 #include <QPointer>
@@ -17,7 +17,7 @@ void copyIfDue(ShopSession& session) {
     if (session.state() != ShopSession::State::Ready || session.readOnly())
         return;
     const QPointer alive(&session);
-    offTouch([alive, folder = session.folder(), now = session.now()] {
+    platform::offTouch([alive, folder = session.folder(), now = session.now()] {
         if (!store::backupIsDue(folder, now))
             return;
         // A store of its own: the mechanic's never waits for the copy.
@@ -25,7 +25,7 @@ void copyIfDue(ShopSession& session) {
             [](const store::Store& store) { return store::backUpDatabase(store); });
         if (made)
             return;
-        toTouch([alive, problem = made.error()] {
+        platform::toTouch([alive, problem = made.error()] {
             if (alive != nullptr)
                 alive->tell(QCoreApplication::translate("RollingCopy",
                                                         "The daily copy of the shop could not be made; "

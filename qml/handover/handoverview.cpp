@@ -5,8 +5,8 @@
 #include "core/journal/say.h"
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
+#include "platform/threads/across.h"
 #include "qml/handover/recordwords.h"
-#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -199,11 +199,11 @@ void HandOverView::writeFiles() {
     emit progressed();
     const QString folder = QString::fromStdString(session()->folder().string()) + QStringLiteral("-records");
     const QPointer self(this);
-    offTouch([=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_,
-              language =
-                  platform::RecordLanguage{recordWordsIn(languageCode()), languageCode().toStdString()}] {
+    platform::offTouch([=, this, store = session()->folder(), job = jobId(), cancelled = cancelled_,
+                        language = platform::RecordLanguage{recordWordsIn(languageCode()),
+                                                            languageCode().toStdString()}] {
         const auto told = [=, this](double share) {
-            toTouch([=, this] {
+            platform::toTouch([=, this] {
                 if (self != nullptr) {
                     progress_ = share;
                     emit progressed();
@@ -216,7 +216,7 @@ void HandOverView::writeFiles() {
         auto result = writer != nullptr
                           ? writer->write(store, job, folder, language, told)
                           : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
-        toTouch([=, this, result = std::move(result)] {
+        platform::toTouch([=, this, result = std::move(result)] {
             if (self == nullptr)
                 return;
             writing_ = false;

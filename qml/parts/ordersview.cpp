@@ -3,8 +3,8 @@
 #include "core/units/date.h"
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
+#include "platform/threads/across.h"
 #include "qml/handover/recordwords.h"
-#include "qml/shell/across.h"
 #include "qml/shell/words.h"
 
 #include <QClipboard>
@@ -88,8 +88,8 @@ void OrdersView::write() {
     writing_ = true;
     const std::string day = units::formatDate(dayOf(session_->now()));
     const QString folder = text(session_->folder().string()) + QStringLiteral("-orders");
-    offTouch([self = QPointer(this), folder, day, groups = groups_,
-              spoken = recordWordsIn(Catalogue::shown()->code())] {
+    platform::offTouch([self = QPointer(this), folder, day, groups = groups_,
+                        spoken = recordWordsIn(Catalogue::shown()->code())] {
         QString missing;
         const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
         auto result =
@@ -99,7 +99,7 @@ void OrdersView::write() {
                                         {{QStringLiteral("csv"), handover::orderCsv(groups)},
                                          {QStringLiteral("txt"), handover::orderText(groups, spoken)}})
                 : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
-        toTouch([self, result = std::move(result)] {
+        platform::toTouch([self, result = std::move(result)] {
             if (self == nullptr)
                 return;
             self->writing_ = false;

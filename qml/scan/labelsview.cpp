@@ -2,7 +2,7 @@
 
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/words.h"
 
 #include <QPointer>
@@ -63,13 +63,13 @@ void LabelsView::write(int stock, const QString& first) {
         if (!left_.contains(text(label.bag)))
             wanted.push_back(label);
     const QString folder = text(session()->folder().string()) + QStringLiteral("-labels");
-    offTouch([self = QPointer(this), wanted, paper, place, folder] {
+    platform::offTouch([self = QPointer(this), wanted, paper, place, folder] {
         QString missing;
         const auto* writer = platform::pluginFor<platform::RecordWriter>(QStringLiteral("records"), missing);
         auto result = writer != nullptr
                           ? writer->writeLabels(wanted, paper, place, folder, QStringLiteral("labels"))
                           : tl::unexpected(store::Problem{store::Fault::InputOutput, utf8(missing)});
-        toTouch([self, result = std::move(result)] {
+        platform::toTouch([self, result = std::move(result)] {
             if (self == nullptr)
                 return;
             if (!result)

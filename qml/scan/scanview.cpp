@@ -3,7 +3,7 @@
 #include "core/job/text.h"
 #include "platform/plugins/plugin.h"
 #include "platform/scanner/scanner.h"
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/words.h"
 
 #include <QImageReader>
@@ -82,13 +82,13 @@ void ScanView::read(std::function<QImage(QString&)> picture, bool fromFile) {
     if (reading_)
         return;
     reading_ = true;
-    offTouch([self = QPointer(this), picture = std::move(picture), fromFile] {
+    platform::offTouch([self = QPointer(this), picture = std::move(picture), fromFile] {
         QString unreadable;
         QString missing;
         const QImage seen = picture(unreadable);
         const auto* scanner = platform::pluginFor<platform::Scanner>(QStringLiteral("scanner"), missing);
         const QStringList codes = scanner == nullptr || seen.isNull() ? QStringList() : scanner->read(seen);
-        toTouch([self, codes, missing, unreadable, fromFile] {
+        platform::toTouch([self, codes, missing, unreadable, fromFile] {
             if (self == nullptr)
                 return;
             self->reading_ = false;

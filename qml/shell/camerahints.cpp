@@ -1,6 +1,6 @@
 #include "qml/shell/camerahints.h"
 
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/previewpixels.h"
 
 namespace undercowl::ui {
@@ -94,7 +94,7 @@ void CameraHints::look(const QImage& picture) {
     looking_ = true;
     const qint64 apart = sinceLook_.isValid() ? sinceLook_.elapsed() : 0;
     sinceLook_.start();
-    offTouch([self = QPointer(this), run = run_, picture, apart, before = before_] {
+    platform::offTouch([self = QPointer(this), run = run_, picture, apart, before = before_] {
         auto seen = std::make_shared<Look>();
         const PreviewPixels pixels(picture, sharpAt);
         const sight::Preview preview = pixels.preview();
@@ -104,7 +104,7 @@ void CameraHints::look(const QImage& picture) {
         if (before != nullptr && apart > 0 && apart < tooLong && before->small.width == seen->small.width &&
             before->small.height == seen->small.height)
             seen->moved = sight::moved(before->small, seen->small) * 1000 / static_cast<double>(apart);
-        toTouch([self, run, seen] {
+        platform::toTouch([self, run, seen] {
             if (self == nullptr)
                 return;
             self->looking_ = false;

@@ -1,7 +1,7 @@
 #include "qml/shell/photocapture.h"
 
 #include "core/journal/fold.h"
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/burst.h"
 #include "qml/shell/pendingphotos.h"
 #include "qml/shell/words.h"
@@ -149,21 +149,22 @@ void PhotoCapture::endTouch() {
         keep(shots.front(), true);
         return;
     }
-    offTouch([shots, self = QPointer(this), shop = QPointer(session()), photo = wanted({}, true)]() mutable {
-        const QString sharpest = sharpestOf(shots);
-        photo.file = sharpest.isEmpty() ? shots.front() : sharpest;
-        for (const QString& file : shots)
-            if (file != photo.file)
-                QFile::remove(file);
-        toTouch([self, shop, photo] {
-            if (self != nullptr) {
-                --self->busy_;
-                self->keep(photo.file, true);
-            } else if (shop != nullptr) {
-                shop->keepPhoto(photo, {.undoText = tr("Photo saved"), .form = {}});
-            }
+    platform::offTouch(
+        [shots, self = QPointer(this), shop = QPointer(session()), photo = wanted({}, true)]() mutable {
+            const QString sharpest = sharpestOf(shots);
+            photo.file = sharpest.isEmpty() ? shots.front() : sharpest;
+            for (const QString& file : shots)
+                if (file != photo.file)
+                    QFile::remove(file);
+            platform::toTouch([self, shop, photo] {
+                if (self != nullptr) {
+                    --self->busy_;
+                    self->keep(photo.file, true);
+                } else if (shop != nullptr) {
+                    shop->keepPhoto(photo, {.undoText = tr("Photo saved"), .form = {}});
+                }
+            });
         });
-    });
 }
 
 void PhotoCapture::showTaken() {

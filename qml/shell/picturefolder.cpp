@@ -1,6 +1,6 @@
 #include "qml/shell/picturefolder.h"
 
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/words.h"
 
 #include <QDateTime>
@@ -50,9 +50,9 @@ void PictureFolder::setFolder(const QString& folder) {
     emit listed();
     // Memory cards are slow: never on the touch thread. The answer comes by way of the application, which
     // alone may ask whether this object still lives.
-    offTouch([folder = folder_, number = ++wanted_, self = QPointer(this)] {
+    platform::offTouch([folder = folder_, number = ++wanted_, self = QPointer(this)] {
         auto result = list(folder);
-        toTouch([result = std::move(result), number, self] {
+        platform::toTouch([result = std::move(result), number, self] {
             if (self == nullptr || self->wanted_ != number)
                 return;
             self->entries_.setLines(result.first);

@@ -63,7 +63,7 @@ void ShopSession::start() {
         } else {
             result.problem = std::move(opened.error());
         }
-        across(this, [this, result = std::move(result)] { this->opened(result); });
+        platform::across(this, [this, result = std::move(result)] { this->opened(result); });
     });
 }
 

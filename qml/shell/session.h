@@ -8,7 +8,7 @@
 #pragma once
 
 #include "core/job/standing.h"
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/shopstore.h"
 #include "qml/shell/worker.h"
 
@@ -134,7 +134,7 @@ public:
             if (store == nullptr)
                 return;
             auto answer = std::make_shared<Answer>(work(*store));
-            across(this, [alive, answer, then] {
+            platform::across(this, [alive, answer, then] {
                 if (alive != nullptr)
                     then(*answer);
             });

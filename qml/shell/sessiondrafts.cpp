@@ -90,7 +90,7 @@ void ShopSession::flush() {
                                                      store::Fault::CannotOpen, "the store is not open"}))
                                                : store->keepDraft(form.toStdString(), json.toStdString());
             if (!kept) {
-                across(this, [this, problem = kept.error()] { report(problem); });
+                platform::across(this, [this, problem = kept.error()] { report(problem); });
                 return;
             }
         }

@@ -55,7 +55,7 @@ void ShopSession::sayFrom(MakeEntries make, SayOptions options, std::function<vo
                     snapshot = std::move(*read);
             }
         }
-        across(this, [this, entries = std::move(entries), options, snapshot, then] {
+        platform::across(this, [this, entries = std::move(entries), options, snapshot, then] {
             appended(entries, options, snapshot, then);
         });
     });

@@ -1,6 +1,6 @@
 #include "qml/shell/worker.h"
 
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 
 #include <utility>
 
@@ -18,7 +18,7 @@ Worker::Worker() : desk_(new Desk) {
 
 Worker::~Worker() {
     // Queued behind all work given before: the store closes and the thread ends after the last of it.
-    across(desk_, [this] {
+    platform::across(desk_, [this] {
         delete desk_;
         thread_.quit();
     });
@@ -26,7 +26,7 @@ Worker::~Worker() {
 }
 
 void Worker::give(Work work) {
-    across(desk_, [desk = desk_, work = std::move(work)] { work(desk->store); });
+    platform::across(desk_, [desk = desk_, work = std::move(work)] { work(desk->store); });
 }
 
 } // namespace undercowl::ui

@@ -2,8 +2,8 @@
 
 #include "platform/eye/eye.h"
 #include "platform/plugins/plugin.h"
+#include "platform/threads/across.h"
 #include "qml/language/corewords.h"
-#include "qml/shell/across.h"
 
 #include <algorithm>
 #include <utility>
@@ -74,8 +74,8 @@ void PhotoReader::open() {
         return;
     }
     setState(State::Opening);
-    across(seat_.get(), [this, request, bench = bench_, newest = newest_, card = card_,
-                         reflectance = reflectance_, path = file_.toStdString()] {
+    platform::across(seat_.get(), [this, request, bench = bench_, newest = newest_, card = card_,
+                                   reflectance = reflectance_, path = file_.toStdString()] {
         if (request < *newest) {
             return;
         }
@@ -94,7 +94,7 @@ void PhotoReader::open() {
                 problem = withoutName(photo.error(), path);
             }
         }
-        across(this, [this, request, problem, size] {
+        platform::across(this, [this, request, problem, size] {
             if (request != *newest_) {
                 return;
             }
@@ -134,21 +134,22 @@ template<class Work, class Tell>
 void PhotoReader::ask(Work work, Tell tell) {
     const std::uint64_t request = ++*newest_;
     setState(State::Reading);
-    across(seat_.get(), [this, request, bench = bench_, newest = newest_, work = std::move(work), tell] {
-        if (!bench->photo || request < *newest) {
-            return;
-        }
-        auto answer = work(*bench->photo, [newest, request] { return request < *newest; });
-        across(this, [this, request, tell, answer = std::move(answer)] {
-            if (request != *newest_) {
-                return;
-            }
-            setState(State::Ready, answer ? QString() : coreWords(answer.error()));
-            if (answer) {
-                tell(*answer);
-            }
-        });
-    });
+    platform::across(seat_.get(),
+                     [this, request, bench = bench_, newest = newest_, work = std::move(work), tell] {
+                         if (!bench->photo || request < *newest) {
+                             return;
+                         }
+                         auto answer = work(*bench->photo, [newest, request] { return request < *newest; });
+                         platform::across(this, [this, request, tell, answer = std::move(answer)] {
+                             if (request != *newest_) {
+                                 return;
+                             }
+                             setState(State::Ready, answer ? QString() : coreWords(answer.error()));
+                             if (answer) {
+                                 tell(*answer);
+                             }
+                         });
+                     });
 }
 
 void PhotoReader::sweep(const QList<QPointF>& along) {
@@ -205,7 +206,7 @@ void PhotoReader::confirm(QPointF at, const colour::WireColour& wire) {
     if (size_.isEmpty()) {
         return;
     }
-    across(seat_.get(), [bench = bench_, known = sight::Confirmed{pixel(at), wire}] {
+    platform::across(seat_.get(), [bench = bench_, known = sight::Confirmed{pixel(at), wire}] {
         if (bench->photo) {
             bench->photo->confirm(known);
         }

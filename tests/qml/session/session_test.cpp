@@ -3,7 +3,7 @@
 #include "heldstore.h"
 
 #include "core/journal/say.h"
-#include "qml/shell/across.h"
+#include "platform/threads/across.h"
 #include "qml/shell/formdraft.h"
 #include "qml/shell/session.h"
 
