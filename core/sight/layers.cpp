@@ -98,8 +98,8 @@ const cv::Mat& Convolution::operator()(const cv::Mat& in) {
         return out_;
     }
     constexpr std::size_t pictures = 1;
-    pthreadpool_t here =
-        nullptr; // in the calling thread: waiting for others takes longer than so small a layer
+    // In the calling thread: waiting for others takes longer than so small a layer.
+    constexpr pthreadpool_t here = nullptr;
     CV_Assert(xnn_setup_convolution2d_nhwc_f32(layer_.get(), pictures, std::size_t(in.rows),
                                                std::size_t(in.cols), in.ptr<float>(), out_.ptr<float>(),
                                                here) == xnn_status_success);

@@ -6,7 +6,6 @@
 
 #include <opencv2/core.hpp>
 
-#include <array>
 #include <cstdint>
 #include <memory>
 #include <span>

@@ -6,8 +6,10 @@
 #include <opencv2/imgproc.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <mutex>
+#include <span>
 #include <utility>
 #include <vector>
 
