@@ -154,8 +154,13 @@ private:
     static void play(const QString& file) {
         QProcess player;
         player.start(QStringLiteral("paplay"), {file});
-        while (!player.waitForFinished(20)) // the recorder's events go on
+        QVERIFY2(player.waitForStarted(), qPrintable(player.errorString()));
+        // The recorder's events go on. Not until the wait succeeds: it never does once one of those events
+        // has told that the player ended.
+        while (player.state() != QProcess::NotRunning) {
+            player.waitForFinished(20);
             QTest::qWait(10);
+        }
         QCOMPARE(player.exitCode(), 0);
         QTest::qWait(300);
     }
