@@ -17,6 +17,29 @@ bool wantsQuotes(const std::string& cell) {
     return cell.find_first_of(",;\t\"\r\n") != std::string::npos || blank(cell.front()) || blank(cell.back());
 }
 
+// Whether a spreadsheet would work it out, or send it out, instead of showing it. A number is no danger.
+bool readsAsFormula(std::string_view cell) {
+    if (cell.empty() || std::string_view("=+-@\t\r").find(cell.front()) == std::string_view::npos)
+        return false;
+    const bool sign = cell.front() == '-' || cell.front() == '+';
+    return !sign || cell.size() == 1 || cell.find_first_not_of("0123456789.", 1) != std::string_view::npos;
+}
+
+bool guardedBefore(std::string_view cell) {
+    const std::size_t apostrophes = cell.find_first_not_of('\'');
+    return apostrophes != std::string_view::npos && readsAsFormula(cell.substr(apostrophes));
+}
+
+// With the apostrophe by which spreadsheets know text. One that had it already gets another, so that it can
+// be taken away again.
+std::string guarded(const std::string& cell) {
+    return guardedBefore(cell) ? "'" + cell : cell;
+}
+
+std::string unguarded(const std::string& cell) {
+    return cell.starts_with('\'') && guardedBefore(cell) ? cell.substr(1) : cell;
+}
+
 // Of the first row, outside quotes.
 char separatorOf(std::string_view text) {
     constexpr std::array candidates{',', ';', '\t'};
@@ -90,7 +113,7 @@ private:
     }
 
     void endCell() {
-        row_.push_back(std::move(cell_));
+        row_.push_back(unguarded(cell_));
         cell_.clear();
         closed_ = false;
     }
@@ -122,14 +145,15 @@ std::string writeCsv(const std::vector<CsvRow>& rows) {
         for (std::size_t i = 0; i < row.size(); ++i) {
             if (i > 0)
                 text += ',';
+            const std::string cell = guarded(row[i]);
             // A row of one empty cell would read as an empty line.
-            const bool quotes = wantsQuotes(row[i]) || (row.size() == 1 && row[i].empty());
+            const bool quotes = wantsQuotes(cell) || (row.size() == 1 && cell.empty());
             if (!quotes) {
-                text += row[i];
+                text += cell;
                 continue;
             }
             text += '"';
-            for (const char c : row[i])
+            for (const char c : cell)
                 text += c == '"' ? "\"\"" : std::string(1, c);
             text += '"';
         }

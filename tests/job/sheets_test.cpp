@@ -73,3 +73,18 @@ TEST_CASE("A cell that begins as a file in UTF-8 may is read again as it was wri
     CHECK(readCsv(writeCsv(rows)) == rows);
     CHECK(readCsv("\xEF\xBB\xBFjob,part\r\n") == std::vector<CsvRow>{{"job", "part"}});
 }
+
+TEST_CASE("A cell that a spreadsheet would work out is written as text and read again as it was") {
+    const std::vector<CsvRow> rows{{"=1+2", "@SUM(A1)", "+A1", "-A1", "-", "\tx", "\r=x"},
+                                   {"'=1+2", "''-A1", "'quoted'", "'", "-0.4", "+12.5", "5-6"}};
+    const std::string text = writeCsv(rows);
+    CHECK(readCsv(text) == rows);
+    // No cell is left that begins so.
+    for (const std::string_view cell : {"=1+2", "@SUM(A1)", "+A1", "-A1", "-"}) {
+        INFO(cell);
+        CHECK(text.find("'" + std::string(cell)) != std::string::npos);
+        CHECK(text.find("," + std::string(cell) + ",") == std::string::npos);
+    }
+    CHECK(text.starts_with("'=1+2,"));
+    CHECK(text.find(",'quoted',',-0.4,+12.5,5-6\r\n") != std::string::npos);
+}
