@@ -175,7 +175,8 @@ Exit restore(const Context& context, const Wanted& wanted) {
             complain(Exit::Store, fault);
         }
     }
-    return restored->report.sound() ? Exit::Done : Exit::No;
+    const bool whole = restored->report.sound() && restored->damage.empty() && restored->missing.empty();
+    return whole ? Exit::Done : Exit::No;
 }
 
 } // namespace

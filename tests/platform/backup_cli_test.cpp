@@ -50,6 +50,12 @@ TEST_CASE("a shop is written into one sealed file, verified, lost and brought ba
     CHECK(ctl("job list --json" + in).json() == jobs);
     CHECK(ctl("store check" + in).exit == 0);
     CHECK(ctl("backup restore " + one + " --to '" + shop + "'" + word).exit == 2);
+
+    // What is not there is told by the exit status too.
+    const Ran wanting = ctl("backup restore '" + (scratch / "2.backup") + "' --to '" + (scratch / "wanting") +
+                            "' --incomplete --json" + word);
+    CHECK(wanting.exit == 1);
+    CHECK_FALSE(wanting.json().at("missing").empty());
 }
 
 TEST_CASE("photos are mended from a backup, and a damaged shop is brought into a new place") {
