@@ -1,4 +1,5 @@
-// Where the shop's store lies when nobody says otherwise.
+// Where the shop's store lies when nobody says otherwise, unless another one beside it was chosen
+// (core/store/shops.h).
 #pragma once
 
 #include <filesystem>

@@ -156,6 +156,10 @@
         <source>The same again</source>
         <translation>Noch einmal dasselbe</translation>
     </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Werkstatt zurückholen</translation>
+    </message>
 </context>
 <context>
     <name>BagEntry</name>
@@ -6125,6 +6129,17 @@
     </message>
 </context>
 <context>
+    <name>FileChooser</name>
+    <message>
+        <source>Folder above %1</source>
+        <translation>Ordner über %1</translation>
+    </message>
+    <message>
+        <source>Looking</source>
+        <translation>Wird gesucht</translation>
+    </message>
+</context>
+<context>
     <name>FilesWritten</name>
     <message>
         <source>Written</source>
@@ -6368,6 +6383,10 @@
     <message>
         <source>Begin</source>
         <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Werkstatt zurückholen</translation>
     </message>
 </context>
 <context>
@@ -6849,6 +6868,10 @@
     <message>
         <source>Rechecks due</source>
         <translation>Fällige Kontrollen</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Werkstatt zurückholen</translation>
     </message>
 </context>
 <context>
@@ -8071,6 +8094,10 @@
     <message>
         <source>Read</source>
         <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Werkstatt zurückholen</translation>
     </message>
 </context>
 <context>
@@ -9358,6 +9385,80 @@
     <message>
         <source>will fetch it with a trailer</source>
         <translation>holt es mit dem Anhänger</translation>
+    </message>
+</context>
+<context>
+    <name>RestoreLists</name>
+    <message>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <source>Looking for backups</source>
+        <translation>Sicherungen werden gesucht</translation>
+    </message>
+    <message>
+        <source>None here. Put in the stick or the card that they are on, then open this page again.</source>
+        <translation>Keine da. Den Stick oder die Karte damit einstecken, dann diese Seite wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>From another folder</source>
+        <translation>Aus einem anderen Ordner</translation>
+    </message>
+    <message>
+        <source>Other shops on this device</source>
+        <translation>Andere Werkstätten auf diesem Gerät</translation>
+    </message>
+</context>
+<context>
+    <name>RestorePage</name>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Werkstatt zurückholen</translation>
+    </message>
+    <message>
+        <source>Opening the shop</source>
+        <translation>Werkstatt wird geöffnet</translation>
+    </message>
+    <message>
+        <source>Bringing back</source>
+        <translation>Wird zurückgeholt</translation>
+    </message>
+    <message>
+        <source>Checking</source>
+        <translation>Wird geprüft</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>Bring back what can be read</source>
+        <translation>Lesbares zurückholen</translation>
+    </message>
+    <message>
+        <source>Go on with this shop</source>
+        <translation>Mit dieser weiterarbeiten</translation>
+    </message>
+    <message>
+        <source>Choose another one</source>
+        <translation>Andere wählen</translation>
+    </message>
+    <message>
+        <source>What is on this device now is not overwritten. It stays in %1 and is found here again.</source>
+        <translation>Was jetzt auf diesem Gerät ist, wird nicht überschrieben. Es bleibt in %1 und ist hier wieder zu finden.</translation>
+    </message>
+    <message>
+        <source>The app was started with a folder of its own. At its next start it opens that one again, unless it is told otherwise with --store.</source>
+        <translation>Die App wurde mit einem eigenen Ordner gestartet. Beim nächsten Start öffnet sie wieder diesen, wenn --store nichts anderes sagt.</translation>
+    </message>
+    <message>
+        <source>Passphrase of this backup</source>
+        <translation>Passwort dieser Sicherung</translation>
+    </message>
+    <message>
+        <source>No backups here. Their names end in .backup.</source>
+        <translation>Keine Sicherungen hier. Ihre Namen enden auf .backup.</translation>
     </message>
 </context>
 <context>
@@ -12651,6 +12752,95 @@
     <message>
         <source>Order changed</source>
         <translation>Reihenfolge geändert</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::RestoreView</name>
+    <message>
+        <source>%1, %2: no backup, or damaged at its beginning</source>
+        <translation>%1, %2: keine Sicherung, oder am Anfang beschädigt</translation>
+    </message>
+    <message>
+        <source>%1, %2, sealed with a passphrase</source>
+        <translation>%1, %2, mit Passwort versiegelt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jobs</source>
+        <translation>
+            <numerusform>%n Auftrag</numerusform>
+            <numerusform>%n Aufträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A shop that cannot be read whole</source>
+        <translation>Eine Werkstatt, die nicht ganz lesbar ist</translation>
+    </message>
+    <message>
+        <source>%1, last worked on %2</source>
+        <translation>%1, zuletzt bearbeitet %2</translation>
+    </message>
+    <message>
+        <source>This file is no backup of a shop, or damaged at its very beginning. Choose another one.</source>
+        <translation>Diese Datei ist keine Sicherung einer Werkstatt, oder gleich am Anfang beschädigt. Eine andere wählen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Brought back as it was on %1: %n entries.</source>
+        <translation>
+            <numerusform>Zurückgeholt, Stand %1: %n Eintrag.</numerusform>
+            <numerusform>Zurückgeholt, Stand %1: %n Einträge.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places of the backup could not be read.</source>
+        <translation>
+            <numerusform>%n Stelle der Sicherung war nicht lesbar.</numerusform>
+            <numerusform>%n Stellen der Sicherung waren nicht lesbar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos or memos are in none of the backups here.</source>
+        <translation>
+            <numerusform>%n Foto oder Notiz ist in keiner Sicherung hier.</numerusform>
+            <numerusform>%n Fotos oder Notizen sind in keiner Sicherung hier.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things in it are missing or damaged.</source>
+        <translation>
+            <numerusform>%n Sache darin fehlt oder ist beschädigt.</numerusform>
+            <numerusform>%n Sachen darin fehlen oder sind beschädigt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This passphrase does not fit: look at each letter, large or small. If it is right, the file is damaged at its beginning.</source>
+        <translation>Dieses Passwort passt nicht: jeden Buchstaben ansehen, groß oder klein. Stimmt es, ist die Datei am Anfang beschädigt.</translation>
+    </message>
+    <message>
+        <source>Nothing of this backup can be read any more. Choose another one; this device holds what it held before.</source>
+        <translation>Von dieser Sicherung ist nichts mehr lesbar. Eine andere wählen; auf diesem Gerät ist alles wie zuvor.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</source>
+        <translation>
+            <numerusform>Ein Teil ihrer Fotos und Notizen ist in früheren Sicherungen, von denen %n nicht im selben Ordner ist. Sie dorthin legen, oder zurückholen, was hier ist.</numerusform>
+            <numerusform>Ein Teil ihrer Fotos und Notizen ist in früheren Sicherungen, von denen %n nicht im selben Ordner sind. Sie dorthin legen, oder zurückholen, was hier ist.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The backup is damaged or cut short. If there is another one, take that. Nothing was changed on this device.</source>
+        <translation>Die Sicherung ist beschädigt oder abgeschnitten. Gibt es eine andere, diese nehmen. Auf diesem Gerät wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>There is no room on this device for the shop. Make room, then try again.</source>
+        <translation>Auf diesem Gerät ist kein Platz für die Werkstatt. Platz schaffen, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>The backup was written by a newer version. Bring this app up to date.</source>
+        <translation>Die Sicherung stammt von einer neueren Version. Diese App aktualisieren.</translation>
+    </message>
+    <message>
+        <source>The file is not there any more. Put the stick or the card in again.</source>
+        <translation>Die Datei ist nicht mehr da. Den Stick oder die Karte wieder einstecken.</translation>
     </message>
 </context>
 <context>

@@ -159,6 +159,51 @@
     </message>
 </context>
 <context>
+    <name>undercowl::ui::RestoreView</name>
+    <message numerus="yes">
+        <source>%n jobs</source>
+        <translation>
+            <numerusform>%n job</numerusform>
+            <numerusform>%n jobs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Brought back as it was on %1: %n entries.</source>
+        <translation>
+            <numerusform>Brought back as it was on %1: %n entry.</numerusform>
+            <numerusform>Brought back as it was on %1: %n entries.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places of the backup could not be read.</source>
+        <translation>
+            <numerusform>%n place of the backup could not be read.</numerusform>
+            <numerusform>%n places of the backup could not be read.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos or memos are in none of the backups here.</source>
+        <translation>
+            <numerusform>%n photo or memo is in none of the backups here.</numerusform>
+            <numerusform>%n photos or memos are in none of the backups here.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things in it are missing or damaged.</source>
+        <translation>
+            <numerusform>%n thing in it is missing or damaged.</numerusform>
+            <numerusform>%n things in it are missing or damaged.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</source>
+        <translation>
+            <numerusform>Some of its photos and memos are in earlier backups, of which %n is not in the same folder. Put it there, or bring back what is here.</numerusform>
+            <numerusform>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>undercowl::ui::StrokeView</name>
     <message numerus="yes">
         <source>%n wires confirmed</source>

@@ -156,6 +156,10 @@
         <source>The same again</source>
         <translation>Otra vez la misma</translation>
     </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Recuperar un taller</translation>
+    </message>
 </context>
 <context>
     <name>BagEntry</name>
@@ -6125,6 +6129,17 @@
     </message>
 </context>
 <context>
+    <name>FileChooser</name>
+    <message>
+        <source>Folder above %1</source>
+        <translation>Carpeta encima de %1</translation>
+    </message>
+    <message>
+        <source>Looking</source>
+        <translation>Buscando</translation>
+    </message>
+</context>
+<context>
     <name>FilesWritten</name>
     <message>
         <source>Written</source>
@@ -6368,6 +6383,10 @@
     <message>
         <source>Begin</source>
         <translation>Empezar</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Recuperar un taller</translation>
     </message>
 </context>
 <context>
@@ -6849,6 +6868,10 @@
     <message>
         <source>Rechecks due</source>
         <translation>Revisiones pendientes</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Recuperar un taller</translation>
     </message>
 </context>
 <context>
@@ -8071,6 +8094,10 @@
     <message>
         <source>Read</source>
         <translation>Leído</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Recuperar un taller</translation>
     </message>
 </context>
 <context>
@@ -9358,6 +9385,80 @@
     <message>
         <source>will fetch it with a trailer</source>
         <translation>lo recogerá con remolque</translation>
+    </message>
+</context>
+<context>
+    <name>RestoreLists</name>
+    <message>
+        <source>Backups</source>
+        <translation>Copias de seguridad</translation>
+    </message>
+    <message>
+        <source>Looking for backups</source>
+        <translation>Buscando copias</translation>
+    </message>
+    <message>
+        <source>None here. Put in the stick or the card that they are on, then open this page again.</source>
+        <translation>No hay ninguna. Meter la memoria o la tarjeta donde están y abrir de nuevo esta página.</translation>
+    </message>
+    <message>
+        <source>From another folder</source>
+        <translation>De otra carpeta</translation>
+    </message>
+    <message>
+        <source>Other shops on this device</source>
+        <translation>Otros talleres en este dispositivo</translation>
+    </message>
+</context>
+<context>
+    <name>RestorePage</name>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Recuperar un taller</translation>
+    </message>
+    <message>
+        <source>Opening the shop</source>
+        <translation>Abriendo el taller</translation>
+    </message>
+    <message>
+        <source>Bringing back</source>
+        <translation>Recuperando</translation>
+    </message>
+    <message>
+        <source>Checking</source>
+        <translation>Comprobando</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Recuperar</translation>
+    </message>
+    <message>
+        <source>Bring back what can be read</source>
+        <translation>Recuperar lo legible</translation>
+    </message>
+    <message>
+        <source>Go on with this shop</source>
+        <translation>Seguir con este</translation>
+    </message>
+    <message>
+        <source>Choose another one</source>
+        <translation>Elegir otra cosa</translation>
+    </message>
+    <message>
+        <source>What is on this device now is not overwritten. It stays in %1 and is found here again.</source>
+        <translation>Lo que hay ahora en este dispositivo no se sobrescribe. Queda en %1 y se encuentra aquí de nuevo.</translation>
+    </message>
+    <message>
+        <source>The app was started with a folder of its own. At its next start it opens that one again, unless it is told otherwise with --store.</source>
+        <translation>La aplicación se abrió con una carpeta propia. La próxima vez vuelve a abrir esa, si --store no dice otra cosa.</translation>
+    </message>
+    <message>
+        <source>Passphrase of this backup</source>
+        <translation>Frase secreta de esta copia</translation>
+    </message>
+    <message>
+        <source>No backups here. Their names end in .backup.</source>
+        <translation>Aquí no hay copias. Sus nombres acaban en .backup.</translation>
     </message>
 </context>
 <context>
@@ -12651,6 +12752,95 @@
     <message>
         <source>Order changed</source>
         <translation>Orden cambiado</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::RestoreView</name>
+    <message>
+        <source>%1, %2: no backup, or damaged at its beginning</source>
+        <translation>%1, %2: no es una copia, o está dañada al principio</translation>
+    </message>
+    <message>
+        <source>%1, %2, sealed with a passphrase</source>
+        <translation>%1, %2, sellada con frase secreta</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jobs</source>
+        <translation>
+            <numerusform>%n trabajo</numerusform>
+            <numerusform>%n trabajos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A shop that cannot be read whole</source>
+        <translation>Un taller que no se lee entero</translation>
+    </message>
+    <message>
+        <source>%1, last worked on %2</source>
+        <translation>%1, último trabajo %2</translation>
+    </message>
+    <message>
+        <source>This file is no backup of a shop, or damaged at its very beginning. Choose another one.</source>
+        <translation>Este archivo no es la copia de un taller, o está dañado desde el principio. Elegir otro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Brought back as it was on %1: %n entries.</source>
+        <translation>
+            <numerusform>Recuperado como estaba el %1: %n entrada.</numerusform>
+            <numerusform>Recuperado como estaba el %1: %n entradas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places of the backup could not be read.</source>
+        <translation>
+            <numerusform>%n parte de la copia no se pudo leer.</numerusform>
+            <numerusform>%n partes de la copia no se pudieron leer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos or memos are in none of the backups here.</source>
+        <translation>
+            <numerusform>%n foto o nota no está en ninguna de las copias de aquí.</numerusform>
+            <numerusform>%n fotos o notas no están en ninguna de las copias de aquí.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things in it are missing or damaged.</source>
+        <translation>
+            <numerusform>Falta o está dañada %n cosa.</numerusform>
+            <numerusform>Faltan o están dañadas %n cosas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This passphrase does not fit: look at each letter, large or small. If it is right, the file is damaged at its beginning.</source>
+        <translation>Esta frase no vale: mirar cada letra, mayúscula o minúscula. Si es la buena, el archivo está dañado al principio.</translation>
+    </message>
+    <message>
+        <source>Nothing of this backup can be read any more. Choose another one; this device holds what it held before.</source>
+        <translation>De esta copia ya no se lee nada. Elegir otra; en este dispositivo todo sigue como antes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</source>
+        <translation>
+            <numerusform>Parte de sus fotos y notas está en copias anteriores, de las que %n no está en la misma carpeta. Ponerla ahí, o recuperar lo que hay.</numerusform>
+            <numerusform>Parte de sus fotos y notas está en copias anteriores, de las que %n no están en la misma carpeta. Ponerlas ahí, o recuperar lo que hay.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The backup is damaged or cut short. If there is another one, take that. Nothing was changed on this device.</source>
+        <translation>La copia está dañada o cortada. Si hay otra, usar esa. En este dispositivo no se cambió nada.</translation>
+    </message>
+    <message>
+        <source>There is no room on this device for the shop. Make room, then try again.</source>
+        <translation>En este dispositivo no hay sitio para el taller. Hacer sitio y probar otra vez.</translation>
+    </message>
+    <message>
+        <source>The backup was written by a newer version. Bring this app up to date.</source>
+        <translation>La copia es de una versión más nueva. Actualizar esta aplicación.</translation>
+    </message>
+    <message>
+        <source>The file is not there any more. Put the stick or the card in again.</source>
+        <translation>El archivo ya no está. Volver a meter la memoria o la tarjeta.</translation>
     </message>
 </context>
 <context>

@@ -156,6 +156,10 @@
         <source>The same again</source>
         <translation>Encore la même</translation>
     </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Ramener un atelier</translation>
+    </message>
 </context>
 <context>
     <name>BagEntry</name>
@@ -6125,6 +6129,17 @@
     </message>
 </context>
 <context>
+    <name>FileChooser</name>
+    <message>
+        <source>Folder above %1</source>
+        <translation>Répertoire au-dessus de %1</translation>
+    </message>
+    <message>
+        <source>Looking</source>
+        <translation>Recherche</translation>
+    </message>
+</context>
+<context>
     <name>FilesWritten</name>
     <message>
         <source>Written</source>
@@ -6368,6 +6383,10 @@
     <message>
         <source>Begin</source>
         <translation>Commencer</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Ramener un atelier</translation>
     </message>
 </context>
 <context>
@@ -6849,6 +6868,10 @@
     <message>
         <source>Rechecks due</source>
         <translation>Contrôles à échéance</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Ramener un atelier</translation>
     </message>
 </context>
 <context>
@@ -8071,6 +8094,10 @@
     <message>
         <source>Read</source>
         <translation>Lu</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Ramener un atelier</translation>
     </message>
 </context>
 <context>
@@ -9358,6 +9385,80 @@
     <message>
         <source>will fetch it with a trailer</source>
         <translation>viendra avec une remorque</translation>
+    </message>
+</context>
+<context>
+    <name>RestoreLists</name>
+    <message>
+        <source>Backups</source>
+        <translation>Sauvegardes</translation>
+    </message>
+    <message>
+        <source>Looking for backups</source>
+        <translation>Recherche des sauvegardes</translation>
+    </message>
+    <message>
+        <source>None here. Put in the stick or the card that they are on, then open this page again.</source>
+        <translation>Aucune. Mettre la clé ou la carte où elles sont, puis rouvrir cette page.</translation>
+    </message>
+    <message>
+        <source>From another folder</source>
+        <translation>D&apos;un autre répertoire</translation>
+    </message>
+    <message>
+        <source>Other shops on this device</source>
+        <translation>Autres ateliers sur cet appareil</translation>
+    </message>
+</context>
+<context>
+    <name>RestorePage</name>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Ramener un atelier</translation>
+    </message>
+    <message>
+        <source>Opening the shop</source>
+        <translation>Ouverture de l&apos;atelier</translation>
+    </message>
+    <message>
+        <source>Bringing back</source>
+        <translation>En cours</translation>
+    </message>
+    <message>
+        <source>Checking</source>
+        <translation>Vérification</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Ramener</translation>
+    </message>
+    <message>
+        <source>Bring back what can be read</source>
+        <translation>Ramener ce qui se lit</translation>
+    </message>
+    <message>
+        <source>Go on with this shop</source>
+        <translation>Continuer avec celui-ci</translation>
+    </message>
+    <message>
+        <source>Choose another one</source>
+        <translation>Choisir autre chose</translation>
+    </message>
+    <message>
+        <source>What is on this device now is not overwritten. It stays in %1 and is found here again.</source>
+        <translation>Ce qui est maintenant sur cet appareil n&apos;est pas écrasé. Cela reste dans %1 et se retrouve ici.</translation>
+    </message>
+    <message>
+        <source>The app was started with a folder of its own. At its next start it opens that one again, unless it is told otherwise with --store.</source>
+        <translation>L&apos;application a été lancée avec un répertoire à elle. Au prochain lancement elle rouvre celui-là, sauf si --store dit autre chose.</translation>
+    </message>
+    <message>
+        <source>Passphrase of this backup</source>
+        <translation>Phrase secrète de cette sauvegarde</translation>
+    </message>
+    <message>
+        <source>No backups here. Their names end in .backup.</source>
+        <translation>Pas de sauvegarde ici. Leur nom finit par .backup.</translation>
     </message>
 </context>
 <context>
@@ -12651,6 +12752,95 @@
     <message>
         <source>Order changed</source>
         <translation>Ordre changé</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::RestoreView</name>
+    <message>
+        <source>%1, %2: no backup, or damaged at its beginning</source>
+        <translation>%1, %2&#xa0;: pas une sauvegarde, ou abîmée au début</translation>
+    </message>
+    <message>
+        <source>%1, %2, sealed with a passphrase</source>
+        <translation>%1, %2, scellée par une phrase secrète</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jobs</source>
+        <translation>
+            <numerusform>%n travail</numerusform>
+            <numerusform>%n travaux</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A shop that cannot be read whole</source>
+        <translation>Un atelier qui ne se lit pas en entier</translation>
+    </message>
+    <message>
+        <source>%1, last worked on %2</source>
+        <translation>%1, dernier travail le %2</translation>
+    </message>
+    <message>
+        <source>This file is no backup of a shop, or damaged at its very beginning. Choose another one.</source>
+        <translation>Ce fichier n&apos;est pas la sauvegarde d&apos;un atelier, ou il est abîmé dès le début. En choisir un autre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Brought back as it was on %1: %n entries.</source>
+        <translation>
+            <numerusform>Ramené tel qu&apos;il était le %1&#xa0;: %n entrée.</numerusform>
+            <numerusform>Ramené tel qu&apos;il était le %1&#xa0;: %n entrées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places of the backup could not be read.</source>
+        <translation>
+            <numerusform>%n endroit de la sauvegarde n&apos;a pas pu être lu.</numerusform>
+            <numerusform>%n endroits de la sauvegarde n&apos;ont pas pu être lus.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos or memos are in none of the backups here.</source>
+        <translation>
+            <numerusform>%n photo ou note n&apos;est dans aucune des sauvegardes ici.</numerusform>
+            <numerusform>%n photos ou notes ne sont dans aucune des sauvegardes ici.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things in it are missing or damaged.</source>
+        <translation>
+            <numerusform>%n chose y manque ou y est abîmée.</numerusform>
+            <numerusform>%n choses y manquent ou y sont abîmées.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This passphrase does not fit: look at each letter, large or small. If it is right, the file is damaged at its beginning.</source>
+        <translation>Cette phrase ne convient pas&#xa0;: regarder chaque lettre, grande ou petite. Si elle est juste, le fichier est abîmé au début.</translation>
+    </message>
+    <message>
+        <source>Nothing of this backup can be read any more. Choose another one; this device holds what it held before.</source>
+        <translation>De cette sauvegarde plus rien ne se lit. En choisir une autre&#xa0;; sur cet appareil tout est comme avant.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</source>
+        <translation>
+            <numerusform>Une partie de ses photos et notes est dans des sauvegardes antérieures, dont %n n&apos;est pas dans le même répertoire. L&apos;y mettre, ou ramener ce qui est là.</numerusform>
+            <numerusform>Une partie de ses photos et notes est dans des sauvegardes antérieures, dont %n ne sont pas dans le même répertoire. Les y mettre, ou ramener ce qui est là.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The backup is damaged or cut short. If there is another one, take that. Nothing was changed on this device.</source>
+        <translation>La sauvegarde est abîmée ou coupée. S&apos;il y en a une autre, la prendre. Rien n&apos;a été changé sur cet appareil.</translation>
+    </message>
+    <message>
+        <source>There is no room on this device for the shop. Make room, then try again.</source>
+        <translation>Il n&apos;y a pas de place sur cet appareil pour l&apos;atelier. Faire de la place, puis réessayer.</translation>
+    </message>
+    <message>
+        <source>The backup was written by a newer version. Bring this app up to date.</source>
+        <translation>La sauvegarde vient d&apos;une version plus récente. Mettre cette application à jour.</translation>
+    </message>
+    <message>
+        <source>The file is not there any more. Put the stick or the card in again.</source>
+        <translation>Le fichier n&apos;est plus là. Remettre la clé ou la carte.</translation>
     </message>
 </context>
 <context>

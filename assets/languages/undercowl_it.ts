@@ -156,6 +156,10 @@
         <source>The same again</source>
         <translation>Di nuovo la stessa</translation>
     </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Riporta un&apos;officina</translation>
+    </message>
 </context>
 <context>
     <name>BagEntry</name>
@@ -6125,6 +6129,17 @@
     </message>
 </context>
 <context>
+    <name>FileChooser</name>
+    <message>
+        <source>Folder above %1</source>
+        <translation>Cartella sopra %1</translation>
+    </message>
+    <message>
+        <source>Looking</source>
+        <translation>Ricerca</translation>
+    </message>
+</context>
+<context>
     <name>FilesWritten</name>
     <message>
         <source>Written</source>
@@ -6368,6 +6383,10 @@
     <message>
         <source>Begin</source>
         <translation>Comincia</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Riporta un&apos;officina</translation>
     </message>
 </context>
 <context>
@@ -6849,6 +6868,10 @@
     <message>
         <source>Rechecks due</source>
         <translation>Ricontrolli in scadenza</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Riporta un&apos;officina</translation>
     </message>
 </context>
 <context>
@@ -8071,6 +8094,10 @@
     <message>
         <source>Read</source>
         <translation>Letto</translation>
+    </message>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Riporta un&apos;officina</translation>
     </message>
 </context>
 <context>
@@ -9358,6 +9385,80 @@
     <message>
         <source>will fetch it with a trailer</source>
         <translation>viene a prenderlo col rimorchio</translation>
+    </message>
+</context>
+<context>
+    <name>RestoreLists</name>
+    <message>
+        <source>Backups</source>
+        <translation>Copie di sicurezza</translation>
+    </message>
+    <message>
+        <source>Looking for backups</source>
+        <translation>Ricerca delle copie</translation>
+    </message>
+    <message>
+        <source>None here. Put in the stick or the card that they are on, then open this page again.</source>
+        <translation>Nessuna. Inserire la chiavetta o la scheda su cui sono, poi riaprire questa pagina.</translation>
+    </message>
+    <message>
+        <source>From another folder</source>
+        <translation>Da un&apos;altra cartella</translation>
+    </message>
+    <message>
+        <source>Other shops on this device</source>
+        <translation>Altre officine su questo dispositivo</translation>
+    </message>
+</context>
+<context>
+    <name>RestorePage</name>
+    <message>
+        <source>Bring a shop back</source>
+        <translation>Riporta un&apos;officina</translation>
+    </message>
+    <message>
+        <source>Opening the shop</source>
+        <translation>Apertura dell&apos;officina</translation>
+    </message>
+    <message>
+        <source>Bringing back</source>
+        <translation>In corso</translation>
+    </message>
+    <message>
+        <source>Checking</source>
+        <translation>Verifica</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Riporta</translation>
+    </message>
+    <message>
+        <source>Bring back what can be read</source>
+        <translation>Riporta ciò che si legge</translation>
+    </message>
+    <message>
+        <source>Go on with this shop</source>
+        <translation>Continua con questa</translation>
+    </message>
+    <message>
+        <source>Choose another one</source>
+        <translation>Scegline un&apos;altra</translation>
+    </message>
+    <message>
+        <source>What is on this device now is not overwritten. It stays in %1 and is found here again.</source>
+        <translation>Quello che ora è su questo dispositivo non viene sovrascritto. Resta in %1 e si ritrova qui.</translation>
+    </message>
+    <message>
+        <source>The app was started with a folder of its own. At its next start it opens that one again, unless it is told otherwise with --store.</source>
+        <translation>L&apos;app è stata avviata con una cartella propria. Al prossimo avvio riapre quella, se --store non dice altro.</translation>
+    </message>
+    <message>
+        <source>Passphrase of this backup</source>
+        <translation>Frase segreta di questa copia</translation>
+    </message>
+    <message>
+        <source>No backups here. Their names end in .backup.</source>
+        <translation>Qui non ci sono copie. I loro nomi finiscono in .backup.</translation>
     </message>
 </context>
 <context>
@@ -12651,6 +12752,95 @@
     <message>
         <source>Order changed</source>
         <translation>Ordine cambiato</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::RestoreView</name>
+    <message>
+        <source>%1, %2: no backup, or damaged at its beginning</source>
+        <translation>%1, %2: non è una copia, o è danneggiata all&apos;inizio</translation>
+    </message>
+    <message>
+        <source>%1, %2, sealed with a passphrase</source>
+        <translation>%1, %2, sigillata con frase segreta</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jobs</source>
+        <translation>
+            <numerusform>%n lavoro</numerusform>
+            <numerusform>%n lavori</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A shop that cannot be read whole</source>
+        <translation>Un&apos;officina che non si legge per intero</translation>
+    </message>
+    <message>
+        <source>%1, last worked on %2</source>
+        <translation>%1, ultimo lavoro %2</translation>
+    </message>
+    <message>
+        <source>This file is no backup of a shop, or damaged at its very beginning. Choose another one.</source>
+        <translation>Questo file non è la copia di un&apos;officina, o è danneggiato proprio all&apos;inizio. Sceglierne un altro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Brought back as it was on %1: %n entries.</source>
+        <translation>
+            <numerusform>Riportata com&apos;era il %1: %n voce.</numerusform>
+            <numerusform>Riportata com&apos;era il %1: %n voci.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n places of the backup could not be read.</source>
+        <translation>
+            <numerusform>%n punto della copia non si è potuto leggere.</numerusform>
+            <numerusform>%n punti della copia non si sono potuti leggere.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos or memos are in none of the backups here.</source>
+        <translation>
+            <numerusform>%n foto o nota non è in nessuna delle copie qui.</numerusform>
+            <numerusform>%n foto o note non sono in nessuna delle copie qui.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things in it are missing or damaged.</source>
+        <translation>
+            <numerusform>Dentro manca o è danneggiata %n cosa.</numerusform>
+            <numerusform>Dentro mancano o sono danneggiate %n cose.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This passphrase does not fit: look at each letter, large or small. If it is right, the file is damaged at its beginning.</source>
+        <translation>Questa frase non va bene: guardare ogni lettera, maiuscola o minuscola. Se è giusta, il file è danneggiato all&apos;inizio.</translation>
+    </message>
+    <message>
+        <source>Nothing of this backup can be read any more. Choose another one; this device holds what it held before.</source>
+        <translation>Di questa copia non si legge più niente. Sceglierne un&apos;altra; su questo dispositivo tutto è come prima.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</source>
+        <translation>
+            <numerusform>Parte delle sue foto e note è in copie precedenti, di cui %n non è nella stessa cartella. Metterla lì, o riportare quello che c&apos;è.</numerusform>
+            <numerusform>Parte delle sue foto e note è in copie precedenti, di cui %n non sono nella stessa cartella. Metterle lì, o riportare quello che c&apos;è.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The backup is damaged or cut short. If there is another one, take that. Nothing was changed on this device.</source>
+        <translation>La copia è danneggiata o tagliata. Se ce n&apos;è un&apos;altra, prendere quella. Su questo dispositivo niente è cambiato.</translation>
+    </message>
+    <message>
+        <source>There is no room on this device for the shop. Make room, then try again.</source>
+        <translation>Su questo dispositivo non c&apos;è posto per l&apos;officina. Fare posto, poi riprovare.</translation>
+    </message>
+    <message>
+        <source>The backup was written by a newer version. Bring this app up to date.</source>
+        <translation>La copia è di una versione più nuova. Aggiornare questa app.</translation>
+    </message>
+    <message>
+        <source>The file is not there any more. Put the stick or the card in again.</source>
+        <translation>Il file non c&apos;è più. Reinserire la chiavetta o la scheda.</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -56,6 +57,31 @@ struct BackupWish {
 [[nodiscard]] Result<BackupMade> writeBackup(const Store& store, const std::filesystem::path& file,
                                              const BackupWish& wish = {});
 
+// How a backup begins.
+struct BackupHead {
+    bool sealed{};
+    std::string id;                   // this and what follows are empty where no passphrase was given
+    std::vector<std::string> follows; // ids of the backups that hold the rest of its media
+    job::TimeMs at{};
+    std::size_t entries{};
+};
+
+// Reads no more than the beginning of the file. Of a sealed one nothing but that it is sealed is told as long
+// as there is no passphrase. Refused: no backup, a wrong passphrase.
+[[nodiscard]] Result<BackupHead> readBackupHead(const std::filesystem::path& file,
+                                                const std::string& passphrase = {});
+
+// A backup with those of its folder that it follows: what restoreBackup() wants.
+struct BackupSet {
+    BackupHead head;
+    std::vector<std::filesystem::path> files; // the backup first
+    std::size_t wanting{};                    // backups that it follows and that are not there
+};
+
+// Earlier ones are looked for among files with the same suffix and the same passphrase.
+[[nodiscard]] Result<BackupSet> withEarlier(const std::filesystem::path& file,
+                                            const std::string& passphrase = {});
+
 // Reads everything in the file and checks it. Refused with the reason.
 [[nodiscard]] Result<BackupMade> verifyBackup(const std::filesystem::path& file,
                                               const std::string& passphrase = {},
@@ -71,7 +97,8 @@ struct Restored {
 // Puts the newest of these backups, with media from all of them, into a folder that does not exist or is
 // empty. The folder appears whole or not at all. The store gets a device id of its own, so that the one it
 // was taken from may go on. Refused when a file is damaged or earlier backups are wanting, unless
-// 'incomplete' is set: then what can be read of them is restored.
+// 'incomplete' is set: then what can be read of them is restored. A second reading, for what is damaged,
+// begins its progress anew. Until it is whole the folder has another name, FOLDER.incoming-...
 [[nodiscard]] Result<Restored> restoreBackup(const std::vector<std::filesystem::path>& files,
                                              const std::filesystem::path& folder,
                                              const std::string& passphrase = {}, bool incomplete = false,
@@ -86,7 +113,9 @@ struct Mended {
 };
 
 // Brings media that are missing or rotten back from whole-shop backups, as far as these can be read.
+// 'goesOn' is called with the bytes that were read since the last call; false cancels.
 [[nodiscard]] Result<Mended> mendMedia(Store& store, const std::vector<std::filesystem::path>& files,
-                                       const std::string& passphrase = {});
+                                       const std::string& passphrase = {},
+                                       const std::function<bool(std::uint64_t)>& goesOn = {});
 
 } // namespace undercowl::store

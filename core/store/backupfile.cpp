@@ -122,6 +122,8 @@ public:
                        "' has no place here; this is no backup of a shop, or it is damaged");
     }
 
+    [[nodiscard]] const BackupContent& begun() const { return content_; } // as far as it was read
+
     Result<BackupContent> finish() {
         return stage_ == 4 ? Result<BackupContent>(std::move(content_))
                            : failedAt(Problem{Fault::Refused,
@@ -294,36 +296,79 @@ Result<BackupContent> readBackup(ByteSource& from, const BackupVisitor& visitor)
     return read ? reading.finish() : reading.failedAt(read.error());
 }
 
-Result<BackupContent> readBackup(const std::filesystem::path& file, const std::string& passphrase,
-                                 const BackupVisitor& visitor) {
+namespace {
+
+// The TAR file in a backup: itself, or what its seal is round.
+struct Unsealed {
+    std::unique_ptr<FileSource> file;
+    std::unique_ptr<ByteSource> inside; // null: not sealed
+    [[nodiscard]] ByteSource& tar() const { return inside == nullptr ? *file : *inside; }
+};
+
+Result<bool> isSealedFile(const std::filesystem::path& file) {
     std::array<std::byte, sealMagic.size()> begin{};
-    {
-        auto look = FileSource::open(file);
-        if (!look) {
-            return tl::unexpected(look.error());
-        }
-        if (const auto got = (*look)->get(begin); !got) {
-            return tl::unexpected(got.error());
-        }
-    }
+    return FileSource::open(file)
+        .and_then([&](const auto& look) { return look->get(begin); })
+        .map([&](std::size_t /*got*/) { return isSealed(text(begin)); });
+}
+
+Result<Unsealed> unsealed(const std::filesystem::path& file, const std::string& passphrase) {
+    const auto sealed = isSealedFile(file);
     auto source = FileSource::open(file);
-    if (!source) {
-        return tl::unexpected(source.error());
+    if (!sealed || !source) {
+        return tl::unexpected(sealed ? source.error() : sealed.error());
     }
-    std::error_code ignored;
-    const std::uint64_t bytes = std::filesystem::file_size(file, ignored);
-    const auto sized = [bytes](BackupContent content) {
-        content.bytes = bytes;
-        return content;
-    };
-    if (!isSealed(text(begin))) {
-        return readBackup(**source, visitor).map(sized);
+    if (!*sealed) {
+        return Unsealed{std::move(*source), nullptr};
     }
     if (passphrase.empty()) {
         return refused(file.string() + " is sealed: give its passphrase");
     }
-    const auto open = unsealing(**source, passphrase);
-    return readBackup(*open, visitor).map(sized);
+    auto inside = unsealing(**source, passphrase);
+    return Unsealed{std::move(*source), std::move(inside)};
+}
+
+} // namespace
+
+Result<BackupContent> readBackup(const std::filesystem::path& file, const std::string& passphrase,
+                                 const BackupVisitor& visitor) {
+    const auto open = unsealed(file, passphrase);
+    if (!open) {
+        return tl::unexpected(open.error());
+    }
+    std::error_code ignored;
+    const std::uint64_t bytes = std::filesystem::file_size(file, ignored);
+    return readBackup(open->tar(), visitor).map([bytes](BackupContent content) {
+        content.bytes = bytes;
+        return content;
+    });
+}
+
+Result<BackupHead> readBackupHead(const std::filesystem::path& file, const std::string& passphrase) {
+    const auto sealed = isSealedFile(file);
+    if (!sealed) {
+        return tl::unexpected(sealed.error());
+    }
+    if (*sealed && passphrase.empty()) {
+        return BackupHead{true, {}, {}, {}, {}};
+    }
+    const auto open = unsealed(file, passphrase);
+    if (!open) {
+        return tl::unexpected(open.error());
+    }
+    const BackupVisitor nothing;
+    Reading reading(nothing);
+    const auto read = readTar(open->tar(), [&](TarMember& member) {
+        return reading.visit(member).map([](bool) { return false; }); // no further than the first
+    });
+    if (!read) {
+        return tl::unexpected(read.error());
+    }
+    const BackupContent& content = reading.begun();
+    if (content.id.empty()) {
+        return refused("there is nothing in it");
+    }
+    return BackupHead{*sealed, content.id, content.follows, content.at, content.entries};
 }
 
 } // namespace undercowl::store

@@ -26,6 +26,9 @@ struct BackupContent {
     std::uint64_t bytes{};             // of the file
 };
 
+// "20261126T071500.123Z": UTC, in names of files and folders.
+[[nodiscard]] std::string stampOf(job::TimeMs at);
+
 [[nodiscard]] std::string headJson(const BackupContent& content);
 [[nodiscard]] std::string mediaListOf(const BackupContent& content);
 [[nodiscard]] BackupMade summaryOf(const BackupContent& content);

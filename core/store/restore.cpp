@@ -28,7 +28,7 @@ Result<void> mayRestoreTo(const path& folder) {
 class Unpacking {
 public:
     explicit Unpacking(const path& folder)
-        : folder_(folder.parent_path() / (".incoming-" + journal::newId(0))), files_(posixFiles()) {}
+        : folder_(folder.string() + ".incoming-" + journal::newId(0)), files_(posixFiles()) {}
     Unpacking(const Unpacking&) = delete;
     Unpacking& operator=(const Unpacking&) = delete;
     ~Unpacking() {
@@ -112,7 +112,9 @@ public:
             if (!store) {
                 return tl::unexpected(store.error());
             }
-            auto report = store->check();
+            auto report = store->check([this](std::size_t checked, std::size_t all) {
+                return told(total_ + (all == 0 ? total_ : total_ * checked / all));
+            });
             if (!report) {
                 return tl::unexpected(report.error());
             }
@@ -129,6 +131,11 @@ public:
     [[nodiscard]] const std::vector<std::string>& damage() const { return damage_; }
 
 private:
+    // Unpacking is one half, checking the other.
+    [[nodiscard]] bool told(std::uint64_t done) const {
+        return !progress_ || progress_(static_cast<std::size_t>(done), static_cast<std::size_t>(2 * total_));
+    }
+
     Result<void> take(const path& file) {
         const path database = unpacking_.folder() / "database";
         std::error_code ignored;
@@ -146,7 +153,7 @@ private:
         };
         visitor.progress = [this](std::uint64_t bytes) {
             done_ = std::min(done_ + bytes, total_);
-            return !progress_ || progress_(static_cast<std::size_t>(done_), static_cast<std::size_t>(total_));
+            return told(done_);
         };
         if (incomplete_) {
             visitor.damage = [&](const std::string& what) {
@@ -183,6 +190,28 @@ private:
 
 } // namespace
 
+Result<BackupSet> withEarlier(const path& file, const std::string& passphrase) {
+    auto head = readBackupHead(file, passphrase);
+    if (!head) {
+        return tl::unexpected(head.error());
+    }
+    BackupSet set{std::move(*head), {file}, 0};
+    std::set<std::string> wanted(set.head.follows.begin(), set.head.follows.end());
+    const path folder = file.has_parent_path() ? file.parent_path() : path(".");
+    std::error_code error;
+    for (std::filesystem::directory_iterator at(folder, error), end; !error && at != end && !wanted.empty();
+         at.increment(error)) {
+        if (at->path().extension() != file.extension() || at->path().filename() == file.filename()) {
+            continue;
+        }
+        if (const auto other = readBackupHead(at->path(), passphrase); other && wanted.erase(other->id) > 0) {
+            set.files.push_back(at->path());
+        }
+    }
+    set.wanting = wanted.size();
+    return set;
+}
+
 Result<Restored> restoreBackup(const std::vector<path>& files, const path& folderGiven,
                                const std::string& passphrase, bool incomplete, const Progress& progress) {
     std::error_code error;
@@ -216,13 +245,20 @@ Result<Restored> restoreBackup(const std::vector<path>& files, const path& folde
         return restoring.finish(folder);
     }
     // The database may be what is damaged: its entries are gathered one by one.
-    return salvage({}, folder, files, passphrase).map([&](Salvaged saved) {
-        return Restored{summaryOf(restoring.newest()), restoring.missing(), std::move(saved.report),
-                        std::move(saved.faults)};
-    });
+    Unpacking gathered(folder);
+    auto saved = salvage({}, gathered.folder(), files, passphrase, progress);
+    if (!saved) {
+        return tl::unexpected(saved.error());
+    }
+    if (auto kept = gathered.keepAs(folder); !kept) {
+        return tl::unexpected(kept.error());
+    }
+    return Restored{summaryOf(restoring.newest()), restoring.missing(), std::move(saved->report),
+                    std::move(saved->faults)};
 }
 
-Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std::string& passphrase) {
+Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std::string& passphrase,
+                         const std::function<bool(std::uint64_t)>& goesOn) {
     const MediaFolder media(store.folder() / "media", store.files());
     auto named = store.mediaNamed();
     if (!named) {
@@ -231,6 +267,7 @@ Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std
     std::erase_if(*named, [&](const std::string& name) { return media.find(name) && !media.problem(name); });
     Mended mended;
     BackupVisitor visitor;
+    visitor.progress = goesOn;
     path reading;
     visitor.damage = [&](const std::string& what) {
         mended.damage.push_back(reading.filename().string() + ": " + what);

@@ -27,17 +27,7 @@ path folderOf(const path& shop) {
 
 // "shop-20261126T071500.123Z.db"
 std::string nameOf(job::TimeMs at) {
-    using namespace std::chrono;
-    const sys_time<milliseconds> time{milliseconds(at)};
-    const auto midnight = floor<days>(time);
-    const year_month_day date{midnight};
-    const hh_mm_ss clock{time - midnight};
-    char text[64];
-    std::snprintf(text, sizeof text, "shop-%04d%02u%02uT%02d%02d%02d.%03dZ.db", static_cast<int>(date.year()),
-                  static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()),
-                  static_cast<int>(clock.hours().count()), static_cast<int>(clock.minutes().count()),
-                  static_cast<int>(clock.seconds().count()), static_cast<int>(clock.subseconds().count()));
-    return text;
+    return std::string(prefix) + stampOf(at) + std::string(suffix);
 }
 
 std::optional<job::TimeMs> timeOf(std::string_view name) {
@@ -79,6 +69,20 @@ std::vector<RollingBackup> superfluous(const std::vector<RollingBackup>& newestF
 }
 
 } // namespace
+
+std::string stampOf(job::TimeMs at) {
+    using namespace std::chrono;
+    const sys_time<milliseconds> time{milliseconds(at)};
+    const auto midnight = floor<days>(time);
+    const year_month_day date{midnight};
+    const hh_mm_ss clock{time - midnight};
+    char text[64];
+    std::snprintf(text, sizeof text, "%04d%02u%02uT%02d%02d%02d.%03dZ", static_cast<int>(date.year()),
+                  static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()),
+                  static_cast<int>(clock.hours().count()), static_cast<int>(clock.minutes().count()),
+                  static_cast<int>(clock.seconds().count()), static_cast<int>(clock.subseconds().count()));
+    return text;
+}
 
 std::vector<RollingBackup> rollingBackups(const path& folder) {
     std::vector<RollingBackup> found;

@@ -187,7 +187,8 @@ void carryOver(Store& store, const Readable& read) {
 
 class Salvaging {
 public:
-    explicit Salvaging(const path& to) : passing_(to.string() + ".incoming-" + journal::newId(0)) {}
+    Salvaging(const path& to, std::function<bool(std::uint64_t)> goesOn)
+        : passing_(to.string() + ".incoming-" + journal::newId(0)), goesOn_(std::move(goesOn)) {}
 
     void database(const path& file, bool backup) {
         auto read = readWhatCanBe(file);
@@ -215,6 +216,7 @@ public:
             one->passing.file = passing_.string() + "-" + std::to_string(unpacked.size());
             FileSink sink(one->passing.file, posixFiles());
             BackupVisitor visitor;
+            visitor.progress = goesOn_;
             visitor.database = [&](std::span<const std::byte> piece) { return sink.put(piece); };
             visitor.damage = [&](const std::string& what) {
                 made_.faults.push_back(file.filename().string() + ": " + what);
@@ -264,7 +266,7 @@ public:
         if (first_) {
             carryOver(*store, *first_);
         }
-        const auto mended = mendMedia(*store, backups, passphrase);
+        const auto mended = mendMedia(*store, backups, passphrase, goesOn_);
         if (!mended) {
             return tl::unexpected(mended.error());
         }
@@ -307,6 +309,7 @@ private:
     };
 
     path passing_; // how the names of such files begin
+    std::function<bool(std::uint64_t)> goesOn_;
     Gathering gathering_;
     Salvaged made_;
     std::optional<Readable> first_;
@@ -315,13 +318,21 @@ private:
 } // namespace
 
 Result<Salvaged> salvage(const path& from, const path& to, const std::vector<path>& backups,
-                         const std::string& passphrase) {
+                         const std::string& passphrase, const Progress& progress) {
     std::error_code error;
     if (std::filesystem::exists(to, error) && !std::filesystem::is_empty(to, error)) {
         return failed(Fault::Refused, "salvage: there is something in " + to.string() +
                                           " already; nothing is written over it. Name a new folder.");
     }
-    Salvaging salvaging(to);
+    std::uint64_t total = 0;
+    for (const path& file : backups) {
+        const auto size = std::filesystem::file_size(file, error);
+        total += error ? 0 : 2 * size;
+    }
+    Salvaging salvaging(to, [&progress, total, done = std::uint64_t{0}](std::uint64_t bytes) mutable {
+        done = std::min(done + bytes, total);
+        return !progress || progress(static_cast<std::size_t>(done), static_cast<std::size_t>(total));
+    });
     if (!from.empty()) {
         salvaging.database(from / "shop.db", false);
         for (const RollingBackup& rolling : rollingBackups(from)) {

@@ -1,5 +1,6 @@
 #include "platform/app/app.h"
 
+#include "core/store/shops.h"
 #include "platform/camera/devicecamera.h"
 #include "platform/camera/filecamera.h"
 #include "platform/early_fonts.h"
@@ -12,6 +13,7 @@
 #include "platform/speaker/devicespeaker.h"
 #include "platform/threads/across.h"
 #include "qml/backup/rollingcopy.h"
+#include "qml/backup/shopswitch.h"
 #include "qml/language/catalogue.h"
 #include "qml/memo/pendingmemos.h"
 #include "qml/shell/pendingphotos.h"
@@ -19,12 +21,15 @@
 #include "qml/style/typefaces.h"
 
 #include <QCoreApplication>
+#include <QEventLoopLocker>
+#include <QQmlApplicationEngine>
 #include <QQmlComponent>
 #include <QQuickWindow>
 #include <QTimer>
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <chrono>
+#include <utility>
 
 Q_IMPORT_QML_PLUGIN(Undercowl_StylePlugin)
 Q_IMPORT_QML_PLUGIN(UndercowlPlugin)
@@ -37,9 +42,28 @@ constexpr auto untilWarming = std::chrono::milliseconds(500);
 
 } // namespace
 
-App::App(const AppWanted& wanted)
-    : session_(std::make_unique<ui::ShopSession>(ui::shopInFolder(wanted.store, wanted.clock), wanted.store,
-                                                 wanted.clock)) {
+class App::Run {
+public:
+    Run(const AppWanted& wanted, const std::filesystem::path& folder, ui::ShopSwitch& shops);
+
+    [[nodiscard]] QQuickWindow* window() const;
+
+private:
+    std::unique_ptr<ui::ShopSession> session_;
+    std::unique_ptr<Camera> camera_;
+    std::unique_ptr<DeviceLevel> level_;
+    std::unique_ptr<DeviceSpeaker> speaker_;
+    std::unique_ptr<DeviceListener> listener_;
+    std::unique_ptr<DeviceRecorder> recorder_;
+    std::unique_ptr<DevicePlayer> player_;
+    std::unique_ptr<DeviceScreen> screen_;
+    std::unique_ptr<DeviceSignaller> signaller_;
+    QQmlApplicationEngine engine_; // after those that its screens use, so that the screens end first
+};
+
+App::Run::Run(const AppWanted& wanted, const std::filesystem::path& folder, ui::ShopSwitch& shops)
+    : session_(
+          std::make_unique<ui::ShopSession>(ui::shopInFolder(folder, wanted.clock), folder, wanted.clock)) {
     // The screens' types are made by a thread of the engine, which takes the longest of all that a start
     // needs: it begins before the rest.
     const QUrl screens(QStringLiteral("qrc:/qt/qml/Undercowl/ShopWindow.qml"));
@@ -99,6 +123,7 @@ App::App(const AppWanted& wanted)
     properties.insert(QStringLiteral("signaller"),
                       QVariant::fromValue(static_cast<Signaller*>(signaller_.get())));
     properties.insert(QStringLiteral("pictures"), wanted.pictures);
+    properties.insert(QStringLiteral("shops"), QVariant::fromValue(&shops));
     engine_.setInitialProperties(properties);
     engine_.load(screens);
     if (QQuickWindow* shown = window(); shown != nullptr) {
@@ -119,11 +144,37 @@ App::App(const AppWanted& wanted)
     }
 }
 
-App::~App() = default;
-
-QQuickWindow* App::window() const {
+QQuickWindow* App::Run::window() const {
     return engine_.rootObjects().isEmpty() ? nullptr
                                            : qobject_cast<QQuickWindow*>(engine_.rootObjects().first());
+}
+
+App::App(AppWanted wanted)
+    : wanted_(std::move(wanted)), shops_(std::make_unique<ui::ShopSwitch>(wanted_.store, !wanted_.given)) {
+    // Not at once: the screen that asks for it ends with the others.
+    QObject::connect(shops_.get(), &ui::ShopSwitch::wanted, shops_.get(),
+                     [this](const std::filesystem::path& folder) {
+                         across(shops_.get(), [this, folder] { goOnWith(folder); });
+                     });
+    run_ = std::make_unique<Run>(wanted_, wanted_.given ? wanted_.store : store::currentShop(wanted_.store),
+                                 *shops_);
+    wanted_.fonts = nullptr; // have come
+}
+
+App::~App() = default;
+
+void App::goOnWith(const std::filesystem::path& folder) {
+    const QEventLoopLocker stays; // although its only window goes
+    if (const QQuickWindow* before = window(); before != nullptr) {
+        wanted_.look.insert(QStringLiteral("width"), before->width());
+        wanted_.look.insert(QStringLiteral("height"), before->height());
+    }
+    run_.reset(); // what was given to the worker is done when this returns
+    run_ = std::make_unique<Run>(wanted_, folder, *shops_);
+}
+
+QQuickWindow* App::window() const {
+    return run_ == nullptr ? nullptr : run_->window();
 }
 
 } // namespace undercowl::platform

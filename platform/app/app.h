@@ -4,7 +4,6 @@
 
 #include "core/store/store.h"
 
-#include <QQmlApplicationEngine>
 #include <QString>
 #include <QVariantMap>
 
@@ -14,23 +13,16 @@
 class QQuickWindow;
 
 namespace undercowl::ui {
-class ShopSession;
+class ShopSwitch;
 }
 
 namespace undercowl::platform {
 
-class Camera;
-class DeviceLevel;
-class DeviceListener;
-class DevicePlayer;
-class DeviceRecorder;
-class DeviceScreen;
-class DeviceSignaller;
-class DeviceSpeaker;
 class EarlyFonts;
 
 struct AppWanted {
     std::filesystem::path store; // folder of the shop, made where there is none
+    bool given{};                // named for this run: else the shop that was chosen beside it is opened
     QString camera;              // folder whose JPEG files are the camera's; empty: the device's camera
     QString pictures;            // folder in which choosing a picture begins; empty: the user's
     QVariantMap look;            // initial properties of the window: width, height, theme, textScale
@@ -38,30 +30,28 @@ struct AppWanted {
     store::WallClock clock = store::systemClock(); // injected so that tests set the time
 };
 
-// Lives as long as the window is wanted; what was entered is in the store when it has gone.
+// Lives as long as the window is wanted; what was entered is in the store when it has gone. When another shop
+// of this device is chosen, session, screens and devices end, in that order from the last to the first, and
+// begin anew on that shop.
 class App {
 public:
     // Needs a QGuiApplication. window() is null when the screens cannot be loaded.
-    explicit App(const AppWanted& wanted);
+    explicit App(AppWanted wanted);
     ~App();
     App(const App&) = delete;
     App& operator=(const App&) = delete;
     App(App&&) = delete;
     App& operator=(App&&) = delete;
 
-    [[nodiscard]] QQuickWindow* window() const;
+    [[nodiscard]] QQuickWindow* window() const; // another one after another shop was chosen
 
 private:
-    std::unique_ptr<ui::ShopSession> session_;
-    std::unique_ptr<Camera> camera_;
-    std::unique_ptr<DeviceLevel> level_;
-    std::unique_ptr<DeviceSpeaker> speaker_;
-    std::unique_ptr<DeviceListener> listener_;
-    std::unique_ptr<DeviceRecorder> recorder_;
-    std::unique_ptr<DevicePlayer> player_;
-    std::unique_ptr<DeviceScreen> screen_;
-    std::unique_ptr<DeviceSignaller> signaller_;
-    QQmlApplicationEngine engine_; // after those that its screens use, so that the screens end first
+    class Run; // on one shop
+    void goOnWith(const std::filesystem::path& folder);
+
+    AppWanted wanted_;
+    std::unique_ptr<ui::ShopSwitch> shops_;
+    std::unique_ptr<Run> run_;
 };
 
 } // namespace undercowl::platform

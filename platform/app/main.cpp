@@ -6,6 +6,7 @@
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
+#include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -114,6 +115,7 @@ int main(int argc, char* argv[]) {
             .store = parser.isSet(options.store)
                          ? std::filesystem::path(parser.value(options.store).toStdString())
                          : undercowl::platform::dataFolder(),
+            .given = parser.isSet(options.store),
             .camera = parser.value(options.camera),
             .pictures = parser.value(options.pictures),
             .look = look,

@@ -1,4 +1,5 @@
 // undercowlctl: the same core without a screen.
+#include "core/store/shops.h"
 #include "platform/cli/archive.h"
 #include "platform/cli/backup.h"
 #include "platform/cli/calc.h"
@@ -40,7 +41,7 @@ int run(int argc, char** argv) {
     app.add_flag("--json", context.json, "Answer in JSON");
     app.add_option("--store", context.store, "Folder of the shop's store")
         ->type_name("DIR")
-        ->default_str("the data folder of this user");
+        ->default_str("the shop that the app opens");
 
     using namespace undercowl::platform;
     addArchiveCommand(app, context);
@@ -72,7 +73,7 @@ int run(int argc, char** argv) {
     }
     context.storeGiven = !context.store.empty();
     if (!context.storeGiven) {
-        context.store = undercowl::platform::dataFolder();
+        context.store = undercowl::store::currentShop(undercowl::platform::dataFolder());
     }
     const auto exit = context.action();
     return static_cast<int>(exit == Exit::Done && context.damaged ? Exit::Store : exit);

@@ -95,4 +95,12 @@ ShopPage {
         visible: first.text !== ""
         width: parent.width
     }
+
+    ActionButton {
+        enabled: !backup.writing
+        text: qsTr("Bring a shop back")
+        width: parent.width
+
+        onTriggered: root.opens("RestorePage", {})
+    }
 }

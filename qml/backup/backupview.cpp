@@ -5,79 +5,42 @@
 
 #include <QDateTime>
 #include <QDir>
-#include <QFileInfo>
 #include <QLocale>
 #include <QPointer>
-#include <QStandardPaths>
-#include <QStorageInfo>
 
 #include <algorithm>
 
 namespace undercowl::ui {
-
-namespace {
-
-const QString placeSetting = QStringLiteral("backup-place");
-
-// Sticks, cards and shares that were put in, as Linux and Android mount them.
-bool isPutIn(const QStorageInfo& volume) {
-    const QString root = volume.rootPath();
-    return volume.isValid() && volume.isReady() && !volume.isReadOnly() &&
-           (root.startsWith(QStringLiteral("/media/")) || root.startsWith(QStringLiteral("/run/media/")) ||
-            root.startsWith(QStringLiteral("/mnt/")) || root.startsWith(QStringLiteral("/storage/")));
-}
-
-// Looks at disks in the background; 'then' has what was found, unless the view is gone by then.
-void lookAtDisks(BackupView* view, auto look, auto then) {
-    platform::offTouch([self = QPointer(view), look = std::move(look), then = std::move(then)] {
-        platform::toTouch([self, then, found = look()] {
-            if (self != nullptr)
-                then(found);
-        });
-    });
-}
-
-} // namespace
 
 BackupView::~BackupView() {
     cancel();
 }
 
 void BackupView::componentComplete() {
-    places_.push_back(
-        {tr("This device"), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)});
+    places_.push_back(thisDevice());
     lastCopy_ = tr("looking ...");
     lookThere();
     lookAtDisks(
         this,
-        [shop = session_->folder(), chosen = session_->setting(placeSetting), now = session_->now()] {
-            Seen seen;
-            for (const QStorageInfo& volume : QStorageInfo::mountedVolumes())
-                if (isPutIn(volume))
-                    seen.putIn.push_back({volume.displayName(), volume.rootPath()});
+        [shop = session_->folder(), chosen = session_->setting(backupPlaceSetting), now = session_->now()] {
             const auto copies = store::rollingBackups(shop);
-            seen.lastCopy = copies.empty() ? tr("none yet") : when(copies.front().at, now);
-            seen.chosenIsThere = !chosen.isEmpty() && QFileInfo(chosen).isDir();
-            return seen;
+            return Seen{backupPlaces(chosen, true),
+                        copies.empty() ? tr("none yet") : when(copies.front().at, now)};
         },
         [this](const Seen& seen) { show(seen); });
 }
 
 void BackupView::show(const Seen& seen) {
     lastCopy_ = seen.lastCopy;
-    places_.insert(places_.end(), seen.putIn.begin(), seen.putIn.end());
-    const QString chosen = session_->setting(placeSetting);
-    auto at = std::ranges::find(places_, chosen, &Place::folder);
-    if (at == places_.end() && seen.chosenIsThere)
-        at = places_.insert(at, {QDir(chosen).dirName(), chosen});
-    if (at != places_.end())
-        place_ = static_cast<int>(at - places_.begin());
+    places_ = seen.places;
+    const auto at = std::ranges::find(places_, session_->setting(backupPlaceSetting), &BackupPlace::folder);
+    place_ = at == places_.end() ? 0 : static_cast<int>(at - places_.begin());
     lookThere();
 }
 
 QStringList BackupView::places() const {
     QStringList names;
-    for (const Place& place : places_)
+    for (const BackupPlace& place : places_)
         names << place.name;
     return names;
 }
@@ -86,7 +49,7 @@ void BackupView::setPlace(int place) {
     if (place < 0 || place >= static_cast<int>(places_.size()) || place == place_)
         return;
     place_ = place;
-    session_->set(placeSetting, places_[static_cast<std::size_t>(place)].folder);
+    session_->set(backupPlaceSetting, places_[static_cast<std::size_t>(place)].folder);
     lookThere();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/backup.h"
+#include "qml/backup/places.h"
 #include "qml/shell/session.h"
 
 #include <QObject>
@@ -59,21 +60,16 @@ signals:
     void progressed();
 
 private:
-    struct Place {
-        QString name;
-        QString folder;
-    };
-    struct Seen { // of the device's disks, which may be slow or gone
-        std::vector<Place> putIn;
+    struct Seen { // of the device's disks
+        std::vector<BackupPlace> places;
         QString lastCopy;
-        bool chosenIsThere{};
     };
     void show(const Seen& seen);
     void lookThere();
     void ended(const store::Result<store::BackupMade>& made, const QString& file);
 
     ShopSession* session_{};
-    std::vector<Place> places_;
+    std::vector<BackupPlace> places_;
     int place_{};
     std::vector<std::filesystem::path> earlier_;
     QString lastCopy_;

@@ -8,6 +8,8 @@ Rectangle {
 
     required property ShopSession session
 
+    signal opens(page: string, properties: var)
+
     color: Theme.ground
 
     // Nothing behind it may be touched.
@@ -37,7 +39,11 @@ Rectangle {
             hint: qsTr("as the owner will read it")
             width: parent.width
 
-            onAccepted: begin.act()
+            // By Enter, not by leaving the field for the button below.
+            onAccepted: {
+                if (name.fieldFocus)
+                    begin.act();
+            }
         }
 
         ActionButton {
@@ -50,6 +56,13 @@ Rectangle {
             width: parent.width
 
             onTriggered: root.session.nameMechanic(name.commit())
+        }
+
+        ActionButton {
+            text: qsTr("Bring a shop back")
+            width: parent.width
+
+            onTriggered: root.opens("RestorePage", {})
         }
     }
 }

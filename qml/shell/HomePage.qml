@@ -161,10 +161,22 @@ ShopPage {
         visible: active
         width: parent.width
 
-        sourceComponent: EmptyState {
-            iconName: "machine"
-            text: qsTr("Take in the first machine: what it is, whose it is, why it is here.")
-            title: qsTr("The shop is empty")
+        sourceComponent: Column {
+            spacing: Theme.grid * 4
+
+            EmptyState {
+                iconName: "machine"
+                text: qsTr("Take in the first machine: what it is, whose it is, why it is here.")
+                title: qsTr("The shop is empty")
+                width: parent.width
+            }
+
+            ActionButton {
+                text: qsTr("Bring a shop back")
+                width: parent.width
+
+                onTriggered: root.opens("RestorePage", {})
+            }
         }
     }
 

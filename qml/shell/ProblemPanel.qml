@@ -1,4 +1,7 @@
 // What went wrong, with its remedy; stays until it is read.
+//
+//   bringsBack   where the shop is at fault, a backup is offered
+//   opens(page, properties)
 // Qt 6.4 cannot bind a component to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -9,6 +12,9 @@ Item {
     id: root
 
     required property ShopSession session
+    property bool bringsBack: true
+
+    signal opens(page: string, properties: var)
 
     height: panel.active ? panel.height + Theme.margin : 0
 
@@ -34,6 +40,14 @@ Item {
 
                 onTriggered: root.session.state === ShopSession.Failed ? root.session.tryAgain()
                                                                        : root.session.clearProblem()
+            }
+
+            ActionButton {
+                text: qsTr("Bring a shop back")
+                visible: root.bringsBack && (root.session.state === ShopSession.Failed || root.session.readOnly)
+                width: parent.width
+
+                onTriggered: root.opens("RestorePage", {})
             }
         }
     }

@@ -7,6 +7,7 @@
 //   title, aside, canGoBack
 //   listPage    the page that stands beside this one where there is room, by its file name: what this one is a detail of
 //   aList       this is such a page beside its detail
+//   anyone      may be seen before somebody has named himself
 //   lockable    the head has the button that locks the glass; see Glass
 //   titleRoom   where the title stands, beside what can be touched in the head: the undo line lies there for a while
 //   voiceSlot   stands above the actions, and stays while the glass is locked: for speaking
@@ -41,6 +42,7 @@ FocusScope {
     property bool layered: false
     property string listPage: ""
     property bool aList: false
+    property bool anyone: false
     property bool lockable: canGoBack && session.jobId !== ""
     property alias tools: header.tools
     property alias footer: ways.data

@@ -18,7 +18,10 @@ AppWindow {
     property Player player
     property DeviceScreen deviceScreen
     property Signaller signaller
+    property ShopSwitch shops
     property string pictures: ""
+    // A page that needs nobody to have named himself, nor a shop that can be opened.
+    readonly property bool anyone: (stack.currentItem as ShopPage)?.anyone ?? false
 
     function show(page: string, properties: var) {
         const all = properties ?? {};
@@ -30,6 +33,8 @@ AppWindow {
         }
         if (page === "CameraPage")
             all.level = level;
+        if (page === "RestorePage")
+            all.shops = shops;
         all.speaker = speaker;
         all.listener = listener;
         all.recorder = recorder;
@@ -112,7 +117,7 @@ AppWindow {
 
         anchors.bottom: problem.top
         anchors.top: parent.top
-        enabled: root.session.state !== ShopSession.NoMechanic // no key gets behind the question
+        enabled: root.session.state !== ShopSession.NoMechanic || root.anyone // no key gets behind the question
         focus: true
         initialItem: HomePage {
             session: root.session
@@ -173,8 +178,11 @@ AppWindow {
         id: problem
 
         anchors.bottom: parent.bottom
+        bringsBack: !root.anyone
         session: root.session
         width: parent.width
+
+        onOpens: (page, properties) => root.show(page, properties)
     }
 
     UndoLine {
@@ -202,9 +210,14 @@ AppWindow {
     }
 
     Loader {
+        id: firstStart
+
         readonly property bool wanted: root.session.state === ShopSession.NoMechanic
 
         anchors.fill: parent
+        visible: !root.anyone // what was typed stays
+
+        onLoaded: item.opens.connect(root.show)
 
         // By its file, which is then no part of every other start.
         onWantedChanged: {

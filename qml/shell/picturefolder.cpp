@@ -5,6 +5,7 @@
 
 #include <QDateTime>
 #include <QDir>
+#include <QLocale>
 #include <QPointer>
 #include <QStandardPaths>
 
@@ -14,7 +15,7 @@ namespace {
 
 constexpr std::size_t mostEntries = 500;
 
-std::pair<std::vector<Line>, bool> list(const QString& path) {
+std::pair<std::vector<Line>, bool> list(const QString& path, const QStringList& names) {
     std::vector<Line> lines;
     const QDir folder(path);
     const auto now = QDateTime::currentMSecsSinceEpoch();
@@ -22,14 +23,17 @@ std::pair<std::vector<Line>, bool> list(const QString& path) {
          folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable, QDir::Name))
         lines.push_back({.id = info.filePath(), .title = info.fileName(), .mark = QStringLiteral("folder")});
     const QStringList pictures{QStringLiteral("*.jpg"), QStringLiteral("*.jpeg"), QStringLiteral("*.png")};
-    for (const auto& info : folder.entryInfoList(pictures, QDir::Files | QDir::Readable, QDir::Time)) {
+    const bool any = !names.isEmpty();
+    for (const auto& info :
+         folder.entryInfoList(any ? names : pictures, QDir::Files | QDir::Readable, QDir::Time)) {
         if (lines.size() == mostEntries)
             return {std::move(lines), true};
         lines.push_back({.id = info.filePath(),
                          .title = info.fileName(),
+                         .detail = any ? QLocale().formattedDataSize(info.size()) : QString(),
                          .aside = when(info.lastModified().toMSecsSinceEpoch(), now),
-                         .mark = QStringLiteral("picture"),
-                         .picture = QUrl::fromLocalFile(info.filePath())});
+                         .mark = any ? QStringLiteral("file") : QStringLiteral("picture"),
+                         .picture = any ? QUrl() : QUrl::fromLocalFile(info.filePath())});
     }
     return {std::move(lines), false};
 }
@@ -38,7 +42,10 @@ std::pair<std::vector<Line>, bool> list(const QString& path) {
 
 void PictureFolder::setFolder(const QString& folder) {
     QString wanted =
-        folder.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::PicturesLocation) : folder;
+        !folder.isEmpty()
+            ? folder
+            : QStandardPaths::writableLocation(names_.isEmpty() ? QStandardPaths::PicturesLocation
+                                                                : QStandardPaths::DocumentsLocation);
     if (!QDir(wanted).exists())
         wanted = QDir::homePath();
     wanted = QDir(wanted).absolutePath();
@@ -50,8 +57,8 @@ void PictureFolder::setFolder(const QString& folder) {
     emit listed();
     // Memory cards are slow: never on the touch thread. The answer comes by way of the application, which
     // alone may ask whether this object still lives.
-    platform::offTouch([folder = folder_, number = ++wanted_, self = QPointer(this)] {
-        auto result = list(folder);
+    platform::offTouch([folder = folder_, names = names_, number = ++wanted_, self = QPointer(this)] {
+        auto result = list(folder, names);
         platform::toTouch([result = std::move(result), number, self] {
             if (self == nullptr || self->wanted_ != number)
                 return;

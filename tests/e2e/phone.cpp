@@ -2,8 +2,6 @@
 
 #include "tests/e2e/demowires.h"
 
-#include <QQuickWindow>
-
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -44,12 +42,22 @@ void Phone::open(bool withCamera) {
         return app_->window()->color() ==
                QColor(std::string_view(look_.theme) == "day" ? 0xF3EFE6 : 0x14181B);
     }));
-    const QString name =
-        QStringLiteral("%1x%2-%3%4")
-            .arg(look_.width)
-            .arg(look_.height)
-            .arg(QLatin1String(look_.theme), withCamera ? QString() : QStringLiteral("-later"));
-    hand_ = std::make_unique<Hand>(*app_->window(), name);
+    name_ = QStringLiteral("%1x%2-%3%4")
+                .arg(look_.width)
+                .arg(look_.height)
+                .arg(QLatin1String(look_.theme), withCamera ? QString() : QStringLiteral("-later"));
+    takeUp();
+}
+
+void Phone::takeUp() {
+    window_ = app_->window();
+    hand_ = std::make_unique<Hand>(*window_, name_);
+}
+
+void Phone::begunAnew() {
+    constexpr int patience = 60'000;
+    REQUIRE(QTest::qWaitFor([this] { return window_.isNull() && app_->window() != nullptr; }, patience));
+    takeUp();
 }
 
 void Phone::close() {

@@ -7,6 +7,8 @@
 #include "tests/platform/tool.h"
 
 #include <QElapsedTimer>
+#include <QPointer>
+#include <QQuickWindow>
 
 #include <atomic>
 #include <functional>
@@ -32,8 +34,11 @@ public:
     // The app on this phone's shop; without a camera, photos come from files.
     void open(bool withCamera);
     void close();
+    // Waits until the app has gone over to another shop; the hand is then on its new window.
+    void begunAnew();
 
 private:
+    void takeUp();
     [[nodiscard]] std::string camera() const { return scratch_ / "camera"; }
     [[nodiscard]] std::string pictures() const { return scratch_ / "pictures"; }
 
@@ -42,6 +47,8 @@ private:
     QElapsedTimer since_;
     std::shared_ptr<std::atomic<job::TimeMs>> later_ = std::make_shared<std::atomic<job::TimeMs>>(0);
     std::unique_ptr<platform::App> app_;
+    QPointer<QQuickWindow> window_; // that the hand is on
+    QString name_;                  // of its pictures
     std::unique_ptr<Hand> hand_;
 };
 

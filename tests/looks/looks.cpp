@@ -117,6 +117,7 @@ struct Shops {
         const QDir dir(folder);
         made = makeShop(dir.filePath("demo").toStdString());
         job = sessionOn(dir.filePath("demo").toStdString(), made.job);
+        job->set("backup-place", QString::fromStdString(made.cut.parent_path().string()));
         empty = sessionOn(dir.filePath("empty").toStdString(), {});
         noMachine = sessionOn(dir.filePath("named").toStdString(), {});
         noMachine->nameMechanic("Tove");

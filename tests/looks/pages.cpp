@@ -166,6 +166,14 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"find-tyre", "FindPage", {}, {}, Shop::Demo, "tyre"},
         {"settings", "SettingsPage", {}, {}},
         {"backup", "BackupPage", {}, {}},
+        {"restore", "RestorePage", {}, {}},
+        {"restore-elsewhere", "RestorePage", {}, {"From another folder"}},
+        {"restore-sealed", "RestorePage", {{"file", text(shop.sealed.string())}}, {}},
+        {"restore-damaged", "RestorePage", {{"file", text(shop.cut.string())}}, {"Bring it back"}},
+        {"restore-partly",
+         "RestorePage",
+         {{"file", text(shop.cut.string())}},
+         {"Bring it back", "Bring back what can be read"}},
     };
 }
 

@@ -3,6 +3,8 @@
 #include "core/journal/rounds.h"
 #include "core/journal/say.h"
 #include "core/journal/saywork.h"
+#include "core/store/backup.h"
+#include "core/store/shops.h"
 
 #include <QTest>
 
@@ -13,6 +15,28 @@
 #include <string>
 
 namespace undercowl::looks {
+namespace {
+
+// Into "FOLDER-stick"; of the open one's files only the cut one stays, so that pages have both kinds.
+void backUp(const store::Store& store, MadeShop& made) {
+    const std::filesystem::path stick = store.folder().string() + "-stick";
+    made.cut = stick / "undercowl-2026-11-20-181500.backup";
+    made.sealed = stick / "undercowl-2026-11-25-180200.backup";
+    std::filesystem::create_directories(stick);
+    store::BackupWish wish;
+    const auto whole = store::writeBackup(store, made.cut, wish);
+    wish.passphrase = "four wet spark plugs";
+    wish.cost = {1, 8192}; // nobody guesses it here
+    const auto sealed = store::writeBackup(store, made.sealed, wish);
+    const auto restored =
+        store::restoreBackup({made.cut}, store::newShopFolder(store.folder(), 1'795'780'800'000));
+    if (!whole || !sealed || !restored)
+        qFatal("the demo shop cannot be backed up");
+    std::filesystem::resize_file(made.cut, whole->bytes / 2);
+}
+
+} // namespace
+
 MadeShop makeShop(const std::filesystem::path& folder) {
     const auto plan = demo::wiringOf(demo::builtInAssets());
     if (!plan)
@@ -105,7 +129,9 @@ MadeShop makeShop(const std::filesystem::path& folder) {
     });
     if (placed == known->steps.end())
         qFatal("the demo's job has no hardware on a photo");
-    return {*shop, finding->id, known->tasks.front().id, known->parts.front().id, placed->id};
+    MadeShop made{*shop, finding->id, known->tasks.front().id, known->parts.front().id, placed->id, {}, {}};
+    backUp(*store, made);
+    return made;
 }
 
 std::unique_ptr<ui::ShopSession> sessionOn(const std::filesystem::path& folder, const job::Id& job) {

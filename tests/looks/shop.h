@@ -14,9 +14,13 @@ struct MadeShop : demo::Shop {
     job::Id task;    // of its job
     job::Id part;    // of its job
     job::Id placed;  // a strip step of its job whose hardware is on its photo
+    // Backups of it, in a folder of their own beside it: sealed, and cut off.
+    std::filesystem::path sealed;
+    std::filesystem::path cut;
 };
 
-// Makes the demo shop in the folder; ends the program with the reason when that fails.
+// Makes the demo shop in the folder, its backups, and beside it a second one brought back from them; ends the
+// program with the reason when that fails.
 [[nodiscard]] MadeShop makeShop(const std::filesystem::path& folder);
 
 // The id of a connector of that shop with the same photo, of which nothing was read yet.

@@ -85,3 +85,18 @@ TEST_CASE("photos are mended from a backup, and a damaged shop is brought into a
     CHECK(ctl("job list --json --store '" + (scratch / "again") + "'").json() == jobs);
     CHECK(contentOf(shop + "/shop.db") == "not even a database any more");
 }
+
+TEST_CASE("without --store the command line works on the shop that was chosen in the app") {
+    const Scratch scratch;
+    const std::string data = scratch / "data";
+    const auto list = [&](const std::string& more) {
+        return run("env", "XDG_DATA_HOME='" + data + "' '" UNDERCOWLCTL "' job list --json" + more);
+    };
+    const std::string other = data + "/undercowl-shop-20261127T120000.000Z";
+    REQUIRE(ctl("demo --only-shop --store '" + other + "'").exit == 0);
+    CHECK(list("").exit == 3); // none was chosen, and there is nothing in the usual place
+    write(data + "/undercowl.current", "undercowl-shop-20261127T120000.000Z\n");
+    CHECK(list("").json() == list(" --store '" + other + "'").json());
+    write(data + "/undercowl.current", "../data/undercowl-shop-20261127T120000.000Z\n");
+    CHECK(list("").exit == 3);
+}

@@ -249,9 +249,68 @@ TEST_CASE("a cancelled backup or restore leaves nothing behind, progress reaches
     };
     must(writeBackup(shop.store, file, wish));
     CHECK(last == all);
-    CHECK_FALSE(restoreBackup({file}, shop.folder.path() / "to", {}, false,
-                              [](std::size_t, std::size_t) { return false; }));
-    CHECK(filesIn(shop.folder.path()) == 2);
+    const auto to = shop.folder.path() / "to";
+    // Cancelled when progress is told for the n-th time, for every n that there is: how many there are.
+    const auto cancels = [&](bool incomplete) {
+        for (int n = 0;; ++n) {
+            const auto restored =
+                restoreBackup({file}, to, {}, incomplete,
+                              [calls = 0, n](std::size_t, std::size_t) mutable { return calls++ < n; });
+            if (restored) {
+                std::filesystem::remove_all(to);
+                return n;
+            }
+            INFO("at " << n);
+            CHECK_THAT(restored.error().message, Catch::Contains("cancelled"));
+            CHECK(filesIn(shop.folder.path()) == 2);
+        }
+    };
+    CHECK(cancels(false) > 3); // while it is unpacked, and while it is checked
+    std::string content = slurp(file);
+    content.replace(content.find("SQLite format 3"), 6, "sqlite");
+    std::ofstream(file, std::ios::binary) << content;
+    CHECK(cancels(true) > 5); // and while the entries of a damaged one are gathered
+}
+
+TEST_CASE("a backup tells how it begins, and which earlier ones of its folder it needs") {
+    Shop shop;
+    shop.wholeJob("2026-001");
+    const auto folder = shop.folder.path() / "stick";
+    std::filesystem::create_directory(folder);
+    const bool sealed = GENERATE(false, true);
+    auto wish = sealed ? sealedWith("four wet spark plugs") : BackupWish{};
+    const auto first = must(writeBackup(shop.store, folder / "1.backup", wish));
+    shop.time += 1000;
+    shop.wholeJob("2026-002");
+    wish.earlier = {folder / "1.backup"};
+    wish.earlierPassphrase = wish.passphrase;
+    const auto second = must(writeBackup(shop.store, folder / "2.backup", wish));
+    auto other = sealedWith("another passphrase");
+    must(writeBackup(shop.store, folder / "0.backup", other)); // is nothing to it
+    std::ofstream(folder / "3.backup") << "no backup at all";
+
+    const auto head = must(readBackupHead(folder / "2.backup", wish.passphrase));
+    CHECK(head.sealed == sealed);
+    CHECK(head.id == second.id);
+    CHECK(head.follows == std::vector{first.id});
+    CHECK(head.at == second.at);
+    CHECK(head.entries == second.entries);
+    const auto closed = must(readBackupHead(folder / "0.backup"));
+    CHECK(closed.sealed);
+    CHECK(closed.id.empty());
+    CHECK(readBackupHead(folder / "0.backup", "not this one").error().fault == Fault::Refused);
+    CHECK(readBackupHead(folder / "3.backup").error().fault == Fault::Refused);
+    CHECK(readBackupHead(folder / "4.backup").error().fault == Fault::NotFound);
+
+    const auto set = must(withEarlier(folder / "2.backup", wish.passphrase));
+    CHECK(set.files == std::vector{folder / "2.backup", folder / "1.backup"});
+    CHECK(set.wanting == 0);
+    must(restoreBackup(set.files, shop.folder.path() / "again", wish.passphrase));
+    CHECK(must(withEarlier(folder / "1.backup", wish.passphrase)).files.size() == 1);
+    std::filesystem::rename(folder / "1.backup", shop.folder.path() / "1.backup");
+    const auto alone = must(withEarlier(folder / "2.backup", wish.passphrase));
+    CHECK(alone.files.size() == 1);
+    CHECK(alone.wanting == 1);
 }
 
 TEST_CASE("rotten or missing media are told, and do not keep the rest from being backed up") {

@@ -91,6 +91,8 @@ private slots:
         row("models", "ModelsPage", {});
         row("scan", "ScanPage", {});
         row("sheets", "SheetsPage", {});
+        row("backup", "BackupPage", {});
+        row("restore", "RestorePage", {});
         row("labels", "LabelsPage", {});
         row("part", "PartPage", {{QStringLiteral("part"), QString::fromStdString(part_)}});
         row("orders", "OrdersPage", {});

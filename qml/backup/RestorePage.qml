@@ -1,0 +1,158 @@
+// A shop from its backup, into a folder of its own; or back to one that was left aside.
+//
+//   shops   which of them the app works on; null where that cannot be changed
+//   file    a backup to begin with; empty: one is chosen here
+import QtQuick
+import Undercowl
+import Undercowl.Style
+
+ShopPage {
+    id: root
+
+    property ShopSwitch shops
+    property string file: ""
+    property bool elsewhere: false
+    readonly property bool choosing: view.step === RestoreView.Choose
+
+    anyone: true
+    layered: elsewhere || !choosing && view.step !== RestoreView.Working
+    title: qsTr("Bring a shop back")
+
+    footer: [
+        ProgressStrip {
+            progress: view.step === RestoreView.Working ? view.progress : -1
+            canCancel: view.step === RestoreView.Working
+            text: view.step === RestoreView.Switching ? qsTr("Opening the shop") : view.progress < 0.5 ? qsTr("Bringing back") : qsTr("Checking")
+            visible: view.step === RestoreView.Working || view.step === RestoreView.Switching
+            width: parent.width
+
+            onCancelled: view.cancel()
+        },
+        ActionButton {
+            enabled: !view.sealed || word.text !== ""
+            kind: ActionButton.Main
+            text: qsTr("Bring it back")
+            visible: view.step === RestoreView.Backup && view.problem === ""
+            width: parent.width
+
+            onTriggered: view.bringBack(word.commit(), false)
+        },
+        ActionButton {
+            kind: ActionButton.Main
+            text: qsTr("Bring back what can be read")
+            visible: view.step === RestoreView.Damaged
+            width: parent.width
+
+            onTriggered: view.bringBack(word.commit(), true)
+        },
+        ActionButton {
+            kind: ActionButton.Main
+            text: qsTr("Go on with this shop")
+            visible: view.step === RestoreView.Partly || view.step === RestoreView.Shop
+            width: parent.width
+
+            onTriggered: view.goOn()
+        },
+        ActionButton {
+            text: qsTr("Choose another one")
+            visible: root.layered && !root.elsewhere && view.step !== RestoreView.Switching
+            width: parent.width
+
+            onTriggered: view.chooseOther()
+        }
+    ]
+
+    Component.onCompleted: {
+        if (file !== "")
+            view.choose(file);
+    }
+    onClosesLayer: {
+        if (!choosing)
+            view.chooseOther();
+        elsewhere = false;
+    }
+
+    RestoreView {
+        id: view
+
+        session: root.session
+        shops: root.shops
+    }
+
+    Label {
+        text: qsTr("What is on this device now is not overwritten. It stays in %1 and is found here again.").arg(view.here)
+        width: parent.width
+    }
+
+    Label {
+        text: qsTr("The app was started with a folder of its own. At its next start it opens that one again, unless it is told otherwise with --store.")
+        visible: root.shops !== null && !root.shops.keeps
+        width: parent.width
+    }
+
+    Panel {
+        visible: !root.choosing
+        width: parent.width
+
+        Label {
+            strong: true
+            text: view.chosen
+            width: parent.width
+        }
+
+        Label {
+            kind: Label.Aside
+            text: view.chosenDetail
+            width: parent.width
+        }
+    }
+
+    CautionBox {
+        text: view.problem
+        visible: text !== ""
+        width: parent.width
+    }
+
+    Label {
+        strong: true
+        text: view.result
+        visible: text !== ""
+        width: parent.width
+    }
+
+    TextEntry {
+        id: word
+
+        enabled: view.step === RestoreView.Backup
+        error: view.passphraseError
+        label: qsTr("Passphrase of this backup")
+        visible: view.sealed && (view.step === RestoreView.Backup || view.step === RestoreView.Working)
+        width: parent.width
+
+        onEdited: view.retype()
+    }
+
+    Loader {
+        active: root.choosing && root.elsewhere
+        visible: active
+        width: parent.width
+
+        sourceComponent: FileChooser {
+            names: ["*.backup"]
+            nothing: qsTr("No backups here. Their names end in .backup.")
+
+            onChosen: file => {
+                view.choose(file);
+                root.elsewhere = false;
+            }
+        }
+    }
+
+    RestoreLists {
+        view: view
+        visible: root.choosing && !root.elsewhere
+        width: parent.width
+
+        onElsewhere: root.elsewhere = true
+    }
+}

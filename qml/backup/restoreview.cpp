@@ -1,0 +1,322 @@
+#include "qml/backup/restoreview.h"
+
+#include "platform/threads/across.h"
+#include "qml/shell/words.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace undercowl::ui {
+
+namespace {
+
+using std::filesystem::path;
+
+const QString sealedMark = QStringLiteral("sealed");
+const QString wrongMark = QStringLiteral("wrong");
+
+path pathOf(const QString& name) {
+    return {name.toStdString()};
+}
+
+// Of a sealed one only its name and its file tell when it was made.
+job::TimeMs madeAt(const QFileInfo& file, const store::BackupHead& head) {
+    if (head.at > 0)
+        return head.at;
+    const QDateTime named =
+        QDateTime::fromString(file.fileName(), QStringLiteral("'undercowl-'yyyy-MM-dd-HHmmss'.backup'"));
+    return (named.isValid() ? named : file.lastModified()).toMSecsSinceEpoch();
+}
+
+QString moment(job::TimeMs at) {
+    return dateWords(dayOf(at)) + QStringLiteral(", ") +
+           QDateTime::fromMSecsSinceEpoch(at).toString(QStringLiteral("HH:mm"));
+}
+
+struct Found {
+    job::TimeMs at{};
+    Line line;
+};
+
+Found lookAtBackup(const QString& file, const QString& place) {
+    const QFileInfo info(file);
+    const auto head = store::readBackupHead(pathOf(file));
+    Found found{madeAt(info, head.value_or(store::BackupHead{})), {}};
+    const QString size = QLocale().formattedDataSize(info.size());
+    found.line = {.id = file, .title = moment(found.at), .detail = info.fileName()};
+    if (!head) {
+        found.line.mark = wrongMark;
+        found.line.detail +=
+            u'\n' + RestoreView::tr("%1, %2: no backup, or damaged at its beginning").arg(place, size);
+    } else if (head->sealed) {
+        found.line.mark = sealedMark;
+        found.line.detail += u'\n' + RestoreView::tr("%1, %2, sealed with a passphrase").arg(place, size);
+    } else {
+        found.line.detail += u'\n' + place + QStringLiteral(", ") + size;
+    }
+    return found;
+}
+
+std::vector<Line> backupsIn(const std::vector<BackupPlace>& places) {
+    std::vector<Found> all;
+    for (const BackupPlace& place : places) {
+        const QDir folder(place.folder);
+        for (const QString& name :
+             folder.entryList({QStringLiteral("*.backup")}, QDir::Files | QDir::Readable))
+            all.push_back(lookAtBackup(folder.filePath(name), place.name));
+    }
+    std::ranges::stable_sort(all, std::ranges::greater(), &Found::at);
+    std::vector<Line> lines;
+    lines.reserve(all.size());
+    for (Found& found : all)
+        lines.push_back(std::move(found.line));
+    return lines;
+}
+
+QString folderName(const path& folder) {
+    return text((folder.has_filename() ? folder : folder.parent_path()).string());
+}
+
+std::vector<Line> shopsOf(const path& home, const path& present) {
+    std::vector<Line> lines;
+    for (const store::ShopBeside& shop : store::shopsBeside(home)) {
+        std::error_code error;
+        if (std::filesystem::equivalent(shop.folder, present, error))
+            continue;
+        const QString jobs = RestoreView::tr("%n jobs", nullptr, static_cast<int>(shop.jobs));
+        lines.push_back(
+            {.id = folderName(shop.folder),
+             .title = !shop.readable ? RestoreView::tr("A shop that cannot be read whole")
+                      : shop.lastAt > 0
+                          ? RestoreView::tr("%1, last worked on %2").arg(jobs, moment(shop.lastAt))
+                          : jobs,
+             .detail = folderName(shop.folder),
+             .mark = shop.readable ? QString() : wrongMark});
+    }
+    return lines;
+}
+
+} // namespace
+
+RestoreView::~RestoreView() {
+    cancel();
+}
+
+path RestoreView::home() const {
+    return shops_ == nullptr ? session_->folder() : shops_->home();
+}
+
+QString RestoreView::here() const {
+    return session_ == nullptr ? QString() : folderName(session_->folder());
+}
+
+QString RestoreView::goesOnWith() const {
+    return folderName(goesOnWith_);
+}
+
+void RestoreView::componentComplete() {
+    looking_ = 2;
+    emit looked();
+    emit changed();
+    lookAtDisks(
+        this,
+        [chosen = session_->setting(backupPlaceSetting)] { return backupsIn(backupPlaces(chosen, false)); },
+        [this](const std::vector<Line>& found) {
+            --looking_;
+            backups_.setLines(found);
+            emit looked();
+        });
+    lookAtDisks(
+        this, [home = home(), present = session_->folder()] { return shopsOf(home, present); },
+        [this](const std::vector<Line>& found) {
+            --looking_;
+            earlier_.setLines(found);
+            emit looked();
+        });
+}
+
+void RestoreView::goTo(Step step) {
+    step_ = step;
+    emit changed();
+}
+
+void RestoreView::choose(const QString& file) {
+    if (step_ == Step::Working || step_ == Step::Switching)
+        return;
+    lookAtDisks(
+        this, [file] { return lookAtBackup(file, QDir(QFileInfo(file).path()).dirName()).line; },
+        [this](const Line& line) {
+            if (step_ == Step::Working || step_ == Step::Switching)
+                return;
+            chooseOther();
+            chosen_ = line;
+            if (line.mark == wrongMark)
+                problem_ = tr("This file is no backup of a shop, or damaged at its very beginning. Choose "
+                              "another one.");
+            goTo(Step::Backup);
+        });
+}
+
+void RestoreView::chooseShop(const QString& folder) {
+    const auto line = std::ranges::find(earlier_.lines(), folder, &Line::id);
+    if (line == earlier_.lines().end() || step_ == Step::Working || step_ == Step::Switching)
+        return;
+    const Line& shop = *line; // of a list that stays
+    chooseOther();
+    chosen_ = shop;
+    goesOnWith_ = pathOf(folder);
+    goTo(Step::Shop);
+}
+
+void RestoreView::chooseOther() {
+    if (step_ == Step::Working || step_ == Step::Switching)
+        return;
+    chosen_ = {};
+    problem_.clear();
+    result_.clear();
+    passphraseError_.clear();
+    goesOnWith_.clear();
+    goTo(Step::Choose);
+}
+
+void RestoreView::retype() {
+    passphraseError_.clear();
+    emit changed();
+}
+
+void RestoreView::bringBack(const QString& passphrase, bool incomplete) {
+    if (step_ != (incomplete ? Step::Damaged : Step::Backup) || chosen_.mark == wrongMark)
+        return;
+    progress_ = 0;
+    problem_.clear();
+    passphraseError_.clear();
+    cancelled_ = std::make_shared<std::atomic_bool>(false);
+    emit progressed();
+    goTo(Step::Working);
+    const QPointer self(this);
+    platform::offTouch([=, this, file = pathOf(chosen_.id), home = home(), now = session_->now(),
+                        word = passphrase.toStdString(), cancelled = cancelled_, told = -1]() mutable {
+        const store::Progress progress = [&](std::size_t done, std::size_t total) {
+            const int percent = total == 0 ? 100 : static_cast<int>(done * 100 / total);
+            if (percent != std::exchange(told, percent))
+                platform::toTouch([=, this] {
+                    if (self != nullptr) {
+                        progress_ = percent / 100.0;
+                        emit progressed();
+                    }
+                });
+            return !cancelled->load();
+        };
+        Outcome outcome;
+        if (const auto set = store::withEarlier(file, word); set) {
+            store::clearCutOff(home);
+            outcome.folder = store::newShopFolder(home, now);
+            outcome.wanting = set->wanting;
+            outcome.restored = store::restoreBackup(set->files, outcome.folder, word, incomplete, progress);
+        } else {
+            outcome.passphraseFits = set.error().fault != store::Fault::Refused || word.empty();
+            outcome.restored = tl::unexpected(set.error());
+        }
+        platform::toTouch([=, this] {
+            if (self != nullptr)
+                ended(outcome, incomplete);
+        });
+    });
+}
+
+void RestoreView::ended(const Outcome& outcome, bool incomplete) {
+    if (!outcome.restored) {
+        refused(outcome, incomplete);
+        return;
+    }
+    const store::Restored& restored = *outcome.restored;
+    goesOnWith_ = outcome.folder;
+    const bool whole = restored.missing.empty() && restored.damage.empty() && restored.report.sound();
+    if (whole && !cancelled_->load()) {
+        goOn();
+        return;
+    }
+    result_ =
+        tr("Brought back as it was on %1: %n entries.", nullptr, static_cast<int>(restored.report.entries))
+            .arg(moment(restored.from.at));
+    if (!restored.damage.empty())
+        result_ += u'\n' + tr("%n places of the backup could not be read.", nullptr,
+                              static_cast<int>(restored.damage.size()));
+    if (!restored.missing.empty())
+        result_ += u'\n' + tr("%n photos or memos are in none of the backups here.", nullptr,
+                              static_cast<int>(restored.missing.size()));
+    const auto faults = static_cast<int>(restored.report.faults.size());
+    if (restored.missing.empty() && faults > 0)
+        result_ += u'\n' + tr("%n things in it are missing or damaged.", nullptr, faults);
+    goTo(Step::Partly);
+}
+
+void RestoreView::refused(const Outcome& outcome, bool incomplete) {
+    const store::Problem& problem = outcome.restored.error();
+    Step next = incomplete ? Step::Damaged : Step::Backup;
+    if (cancelled_->load()) {
+        // as it was before
+    } else if (sealed() && !outcome.passphraseFits) {
+        passphraseError_ =
+            tr("This passphrase does not fit: look at each letter, large or small. If it is right, the "
+               "file is damaged at its beginning.");
+    } else if (problem.fault == store::Fault::Refused || problem.fault == store::Fault::Damaged) {
+        if (incomplete)
+            problem_ =
+                tr("Nothing of this backup can be read any more. Choose another one; this device holds "
+                   "what it held before.");
+        else if (outcome.wanting > 0)
+            problem_ =
+                tr("Some of its photos and memos are in earlier backups, of which %n are not in the same "
+                   "folder. Put them there, or bring back what is here.",
+                   nullptr, static_cast<int>(outcome.wanting));
+        else
+            problem_ =
+                tr("The backup is damaged or cut short. If there is another one, take that. Nothing was "
+                   "changed on this device.");
+        next = incomplete ? Step::Backup : Step::Damaged;
+    } else if (problem.fault == store::Fault::DiskFull) {
+        problem_ = tr("There is no room on this device for the shop. Make room, then try again.");
+    } else if (problem.fault == store::Fault::TooNew) {
+        problem_ = tr("The backup was written by a newer version. Bring this app up to date.");
+    } else if (problem.fault == store::Fault::NotFound) {
+        problem_ = tr("The file is not there any more. Put the stick or the card in again.");
+    } else {
+        problem_ = coreWords(problem.message);
+    }
+    goTo(next);
+}
+
+void RestoreView::cancel() {
+    if (cancelled_ != nullptr)
+        cancelled_->store(true);
+}
+
+void RestoreView::goOn() {
+    const Step before = step_ == Step::Working ? Step::Partly : step_;
+    if (goesOnWith_.empty() || shops_ == nullptr) {
+        goTo(before);
+        return;
+    }
+    step_ = Step::Switching;
+    emit changed();
+    lookAtDisks(
+        this,
+        [keeps = shops_->keeps(), home = home(), folder = goesOnWith_] {
+            return keeps ? store::chooseShop(home, folder) : store::Result<void>{};
+        },
+        [this, before](const store::Result<void>& chosen) {
+            if (!chosen) {
+                session_->report(chosen.error());
+                goTo(before);
+            } else if (shops_ != nullptr) {
+                shops_->goOnWith(goesOnWith_);
+            }
+        });
+}
+
+} // namespace undercowl::ui
