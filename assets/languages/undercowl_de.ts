@@ -6011,6 +6011,10 @@
         <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
         <translation>Der Speicher in %1 hat eine leere shop.db, doch Fotos oder Kopien davon sind da. Nichts wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen und mit --from eine Sicherung nennen, wenn es eine gibt.</translation>
     </message>
+    <message>
+        <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
+        <translation>Der Speicherplatz ist voll, deshalb lässt sich diese Werkstatt nur ansehen. Nichts darin wurde geändert. Zum Weiterarbeiten Platz schaffen.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

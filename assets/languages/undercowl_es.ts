@@ -6011,6 +6011,10 @@
         <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
         <translation>el almacén en %1 tiene una shop.db vacía, pero hay fotos o copias. No se cambió nada. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; y nombrar una copia con --from si la hay.</translation>
     </message>
+    <message>
+        <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
+        <translation>No queda espacio, por eso este taller solo se puede mirar. No se cambió nada en él. Hacer sitio para seguir trabajando en él.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

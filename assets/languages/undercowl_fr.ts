@@ -6011,6 +6011,10 @@
         <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
         <translation>l&apos;atelier dans %1 a une shop.db vide, mais des photos ou des copies sont là. Rien n&apos;a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos; et nommer une sauvegarde avec --from s&apos;il y en a une.</translation>
     </message>
+    <message>
+        <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
+        <translation>L&apos;espace est plein, cet atelier ne peut donc qu&apos;être regardé. Rien n&apos;y a été changé. Faire de la place pour continuer à y travailler.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

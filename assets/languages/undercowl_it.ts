@@ -6011,6 +6011,10 @@
         <source>the store in %1 has an empty shop.db, but photos or copies of it are there. Nothing was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;, and name a backup with --from if there is one.</source>
         <translation>l&apos;archivio in %1 ha una shop.db vuota, ma ci sono foto o copie. Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos; e indicare una copia di sicurezza con --from, se c&apos;è.</translation>
     </message>
+    <message>
+        <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
+        <translation>Lo spazio sul dispositivo è finito, perciò questa officina si può solo guardare. Niente è stato cambiato. Fare posto per continuare a lavorarci.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>

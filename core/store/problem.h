@@ -21,4 +21,9 @@ struct Problem {
     std::string message; // English, names the field or file and the remedy
 };
 
+// Whether a store that cannot be opened for this can perhaps be read all the same: Store::openReadable().
+[[nodiscard]] constexpr bool mayBeLookedAt(Fault fault) {
+    return fault == Fault::Damaged || fault == Fault::TooNew || fault == Fault::DiskFull;
+}
+
 } // namespace undercowl::store

@@ -4,6 +4,7 @@
 #include "core/store/pages.h"
 
 #include <algorithm>
+#include <cctype>
 #include <set>
 
 namespace undercowl::store {
@@ -164,18 +165,56 @@ private:
 
 } // namespace
 
-Result<Readable> readWhatCanBe(const std::filesystem::path& database) {
-    std::error_code error;
-    if (!std::filesystem::is_regular_file(database, error)) {
-        return failed(Fault::NotFound, "there is no database " + database.string());
+namespace {
+
+// A name as SQLite takes it, of a file that nobody writes: without a log and an index of it beside, which
+// cannot be made on a full disk.
+std::string asUnchanging(const std::filesystem::path& file) {
+    constexpr std::string_view hex = "0123456789ABCDEF";
+    std::string name = "file:";
+    for (const char c : std::filesystem::absolute(file).string()) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (std::isalnum(byte) != 0 || c == '/' || c == '.' || c == '-' || c == '_') {
+            name += c;
+        } else {
+            name.append("%").append(1, hex[byte >> 4U]).append(1, hex[byte & 15U]);
+        }
     }
-    auto read = guarded([&]() -> Result<Readable> {
-        SQLite::Database raw(database.string(), SQLite::OPEN_READONLY, 2'000);
+    return name + "?immutable=1";
+}
+
+// Nothing is in the log that the database has not.
+bool hasNoLog(std::filesystem::path database) {
+    std::error_code error;
+    const auto bytes = std::filesystem::file_size(database += "-wal", error);
+    return error || bytes == 0;
+}
+
+Result<Readable> readFrom(const std::string& name, int way) {
+    return guarded([&]() -> Result<Readable> {
+        SQLite::Database raw(name, way, 2'000);
         raw.exec("PRAGMA cell_size_check = ON");
         (void)raw.execAndGet("SELECT count(*) FROM sqlite_master WHERE name = 'entry'");
         SQLite::Statement has(raw, "SELECT " + columns + " FROM entry LIMIT 0"); // or throws
         return Reading(raw).run();
     });
+}
+
+} // namespace
+
+Result<Readable> readWhatCanBe(const std::filesystem::path& database) {
+    std::error_code error;
+    if (!std::filesystem::is_regular_file(database, error)) {
+        return failed(Fault::NotFound, "there is no database " + database.string());
+    }
+    auto read = readFrom(database.string(), SQLite::OPEN_READONLY);
+    const bool noPlaceForLog =
+        !read && (read.error().fault == Fault::CannotOpen || read.error().fault == Fault::DiskFull);
+    if (noPlaceForLog && hasNoLog(database)) {
+        if (auto still = readFrom(asUnchanging(database), SQLite::OPEN_READONLY | SQLite::OPEN_URI)) {
+            return still;
+        }
+    }
     // A file that may not be read now is no damaged one.
     if (read || read.error().fault == Fault::CannotOpen) {
         return read;

@@ -97,7 +97,25 @@ Result<Readable> readWithCopies(const path& folder) {
 
 } // namespace
 
-Result<Store> Store::openReadable(const path& folder, WallClock clock) {
+namespace {
+
+std::string whyOnlyLooking(Fault because, int schema) {
+    if (schema > migrations().back().to) {
+        return "This shop was written by a newer version of the program and can only be looked at here. "
+               "Bring "
+               "this program up to date to go on working in it.";
+    }
+    if (because == Fault::DiskFull) {
+        return "The disk is full, so this shop can only be looked at. Nothing in it was changed. Make "
+               "room on the disk to go on working in it.";
+    }
+    return "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can "
+           "be read into a new place with 'undercowlctl store salvage --to NEWFOLDER'.";
+}
+
+} // namespace
+
+Result<Store> Store::openReadable(const path& folder, WallClock clock, Fault because) {
     auto read = readWithCopies(folder);
     if (!read) {
         return tl::unexpected(read.error());
@@ -126,13 +144,7 @@ Result<Store> Store::openReadable(const path& folder, WallClock clock) {
         return tl::unexpected(ready.error());
     }
     state->unread = std::move(read->faults);
-    state->readOnly =
-        read->schema > migrations().back().to
-            ? "This shop was written by a newer version of the program and can only be looked at here. Bring "
-              "this program up to date to go on working in it."
-            : "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be "
-              "read "
-              "into a new place with 'undercowlctl store salvage --to NEWFOLDER'.";
+    state->readOnly = whyOnlyLooking(because, read->schema);
     return Store(std::move(state));
 }
 

@@ -100,9 +100,11 @@ public:
     // What can be read of the store in the folder, for looking only: of a damaged database, or of one that a
     // newer version wrote. The entries whose seals fit are read, and everything shown follows from them, in
     // memory; the folder is not touched. Where entries are gone, the newest copy beside it fills the gaps.
-    // check() tells what could not be read. Fails when there is no entry in either.
+    // check() tells what could not be read. Fails when there is no entry in either. 'because' is what open()
+    // failed with, for readOnly() to tell.
     [[nodiscard]] static Result<Store> openReadable(const std::filesystem::path& folder,
-                                                    WallClock clock = systemClock());
+                                                    WallClock clock = systemClock(),
+                                                    Fault because = Fault::Damaged);
     ~Store();
     Store(Store&&) noexcept;
     Store& operator=(Store&&) noexcept;

@@ -61,8 +61,8 @@ tl::expected<store::Store, Exit> openStore(const Context& context, Opening openi
         return std::move(*opened);
     }
     const store::Fault fault = opened.error().fault;
-    if (fault == store::Fault::Damaged || fault == store::Fault::TooNew) {
-        if (auto looking = store::Store::openReadable(context.store)) {
+    if (store::mayBeLookedAt(fault)) {
+        if (auto looking = store::Store::openReadable(context.store, store::systemClock(), fault)) {
             complain(Exit::Store, looking->readOnly()); // and what would write says it again
             context.damaged = fault == store::Fault::Damaged;
             return std::move(*looking);

@@ -76,6 +76,9 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "This shop was written by a newer version of the program and can only be "
                               "looked at here. Bring this program up to date to go on working in it."),
     QT_TRANSLATE_NOOP("Core",
+                      "The disk is full, so this shop can only be looked at. Nothing in it was changed. "
+                      "Make room on the disk to go on working in it."),
+    QT_TRANSLATE_NOOP("Core",
                       "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what "
                       "can be read into a new place with 'undercowlctl store salvage --to NEWFOLDER'."),
     QT_TRANSLATE_NOOP(

@@ -70,9 +70,8 @@ Result<std::vector<journal::RoundList>> ShopStore::roundLists() const {
 OpenShop shopInFolder(std::filesystem::path folder, store::WallClock clock) {
     return [folder = std::move(folder), clock = std::move(clock)]() -> Result<std::unique_ptr<ShopStore>> {
         auto opened = store::Store::open(folder, clock);
-        if (!opened &&
-            (opened.error().fault == store::Fault::Damaged || opened.error().fault == store::Fault::TooNew)) {
-            if (auto looking = store::Store::openReadable(folder, clock))
+        if (!opened && store::mayBeLookedAt(opened.error().fault)) {
+            if (auto looking = store::Store::openReadable(folder, clock, opened.error().fault))
                 opened = std::move(looking);
         }
         if (!opened)

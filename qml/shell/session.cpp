@@ -28,9 +28,21 @@ struct ShopSession::Opened {
     std::vector<job::Mechanic> mechanics;
     std::map<QString, QString> settings;
     std::vector<WaitingDraft> waiting;
+    bool full{}; // only to be looked at, and there is no room on the disk
 };
 
 std::vector<WaitingDraft> readDraftIndex(std::string_view json); // sessiondrafts.cpp
+
+namespace {
+
+bool roomIn(const std::filesystem::path& folder) {
+    constexpr std::uintmax_t enough = 32U << 20U; // a few photos, and the log of the database
+    std::error_code error;
+    const auto space = std::filesystem::space(folder, error);
+    return !error && space.available >= enough;
+}
+
+} // namespace
 
 ShopSession::ShopSession(OpenShop open, std::filesystem::path folder, store::WallClock clock, QObject* parent)
     : QObject(parent), open_(std::move(open)), folder_(std::move(folder)), clock_(std::move(clock)) {
@@ -48,12 +60,13 @@ ShopSession::~ShopSession() {
 
 void ShopSession::start() {
     setState(State::Opening);
-    worker_.give([this, open = open_](std::unique_ptr<ShopStore>& store) {
+    worker_.give([this, open = open_, folder = folder_](std::unique_ptr<ShopStore>& store) {
         Opened result;
         auto opened = open();
         if (opened) {
             store = std::move(*opened);
             result.readOnly = store->readOnly();
+            result.full = !result.readOnly.empty() && !roomIn(folder);
             result.mechanic = store->mechanic();
             if (auto mechanics = store->mechanics())
                 result.mechanics = std::move(*mechanics);
@@ -86,6 +99,7 @@ void ShopSession::opened(const Opened& opened) {
         problem_ = coreWords(opened.readOnly);
         emit problemChanged();
     }
+    setDiskFull(opened.full);
     setState(mechanic_.empty() && !readOnly_ ? State::NoMechanic : State::Ready);
 }
 
@@ -201,17 +215,16 @@ void ShopSession::setDiskFull(bool full) {
 }
 
 void ShopSession::lookForRoom() {
-    constexpr std::uintmax_t enough = 32U << 20U; // a few photos, and the log of the database
     ask(
-        this,
-        [folder = folder_](ShopStore& /*store*/) {
-            std::error_code error;
-            const auto space = std::filesystem::space(folder, error);
-            return !error && space.available >= enough;
-        },
+        this, [folder = folder_](ShopStore& /*store*/) { return roomIn(folder); },
         [this](bool room) {
-            if (room)
-                setDiskFull(false);
+            if (!room)
+                return;
+            setDiskFull(false);
+            if (readOnly_) { // for want of room: work can begin
+                clearProblem();
+                start();
+            }
         });
 }
 

@@ -307,3 +307,17 @@ TEST_CASE("a shop whose database became empty or vanished is no new shop, and it
     CHECK(std::filesystem::exists(to) == copies);
     CHECK(must(salvage(rotten.folder, rotten.shop.folder.path() / "again", {backup})).entries == entries);
 }
+
+TEST_CASE("a shop beside which no log can be made can be looked at") {
+    Rotten whole;
+    whole.close();
+    // What a full disk does: neither the log nor its index can be opened.
+    std::filesystem::create_directory(whole.folder / "shop.db-wal");
+    std::filesystem::create_directory(whole.folder / "shop.db-shm");
+    REQUIRE_FALSE(Store::open(whole.folder));
+    const Store looking = must(Store::openReadable(whole.folder, systemClock(), Fault::DiskFull));
+    CHECK(must(looking.jobs()).size() == 8);
+    CHECK(must(looking.job(whole.job)).memos.size() == 1);
+    CHECK(must(looking.check()).sound());
+    CHECK_THAT(looking.readOnly(), Catch::Contains("full") && Catch::Contains("room"));
+}

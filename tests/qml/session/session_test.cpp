@@ -311,6 +311,34 @@ private slots:
         QVERIFY(session.problem().isEmpty());
     }
 
+    void aShopOnAFullDiskIsLookedAtUntilThereIsRoom() {
+        class Looking : public HeldStore {
+        public:
+            using HeldStore::HeldStore;
+            [[nodiscard]] std::string readOnly() const override { return "The disk is full."; }
+        };
+        // No disk has room for what lies in a folder that is not there.
+        const auto elsewhere = folder_.parent_path() / "elsewhere";
+        auto looks = std::make_shared<int>(0);
+        ShopSession session(
+            [folder = folder_, looks]() -> Result<std::unique_ptr<ShopStore>> {
+                auto opened = shopInFolder(folder)();
+                if (!opened || ++*looks > 1)
+                    return opened;
+                return std::make_unique<Looking>(std::move(*opened), std::make_shared<Gate>());
+            },
+            elsewhere);
+        QTRY_COMPARE(session.state(), ShopSession::State::Ready);
+        QVERIFY(session.readOnly());
+        QVERIFY(session.diskFull());
+        QCOMPARE(session.problem(), QStringLiteral("The disk is full."));
+        std::filesystem::create_directory(elsewhere);
+        QTRY_VERIFY_WITH_TIMEOUT(!session.readOnly(), 10'000);
+        QCOMPARE(session.state(), ShopSession::State::Ready);
+        QVERIFY(!session.diskFull());
+        QVERIFY(session.problem().isEmpty());
+    }
+
     void aNameThatIsNoMediaNameShowsNothing() {
         open();
         const QString good = QString(64, u'a') + QStringLiteral(".jpg");
