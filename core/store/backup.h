@@ -78,9 +78,11 @@ struct BackupSet {
     std::size_t wanting{};                    // backups that it follows and that are not there
 };
 
-// Earlier ones are looked for among files with the same suffix and the same passphrase.
+// Earlier ones are looked for among files with the same suffix and the same passphrase. Each sealed one takes
+// its time: 'goesOn' is asked before the next, and false cancels.
 [[nodiscard]] Result<BackupSet> withEarlier(const std::filesystem::path& file,
-                                            const std::string& passphrase = {});
+                                            const std::string& passphrase = {},
+                                            const std::function<bool()>& goesOn = {});
 
 // Reads everything in the file and checks it. Refused with the reason.
 [[nodiscard]] Result<BackupMade> verifyBackup(const std::filesystem::path& file,

@@ -190,7 +190,8 @@ private:
 
 } // namespace
 
-Result<BackupSet> withEarlier(const path& file, const std::string& passphrase) {
+Result<BackupSet> withEarlier(const path& file, const std::string& passphrase,
+                              const std::function<bool()>& goesOn) {
     auto head = readBackupHead(file, passphrase);
     if (!head) {
         return tl::unexpected(head.error());
@@ -203,6 +204,9 @@ Result<BackupSet> withEarlier(const path& file, const std::string& passphrase) {
          at.increment(error)) {
         if (at->path().extension() != file.extension() || at->path().filename() == file.filename()) {
             continue;
+        }
+        if (goesOn && !goesOn()) {
+            return tl::unexpected(backupCancelled());
         }
         if (const auto other = readBackupHead(at->path(), passphrase); other && wanted.erase(other->id) > 0) {
             set.files.push_back(at->path());

@@ -15,7 +15,7 @@ ShopPage {
     readonly property bool choosing: view.step === RestoreView.Choose
 
     anyone: true
-    layered: elsewhere || !choosing && view.step !== RestoreView.Working
+    layered: elsewhere || !choosing // what is under way ends by Stop, not by a stray way back
     title: qsTr("Bring a shop back")
 
     footer: [
@@ -55,7 +55,7 @@ ShopPage {
         },
         ActionButton {
             text: qsTr("Choose another one")
-            visible: root.layered && !root.elsewhere && view.step !== RestoreView.Switching
+            visible: !root.choosing && view.step !== RestoreView.Working && view.step !== RestoreView.Switching
             width: parent.width
 
             onTriggered: view.chooseOther()

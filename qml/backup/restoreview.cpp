@@ -212,7 +212,7 @@ void RestoreView::bringBack(const QString& passphrase, bool incomplete) {
             return !cancelled->load();
         };
         Outcome outcome;
-        if (const auto set = store::withEarlier(file, word); set) {
+        if (const auto set = store::withEarlier(file, word, [&] { return !cancelled->load(); }); set) {
             store::clearCutOff(home);
             outcome.folder = store::newShopFolder(home, now);
             outcome.wanting = set->wanting;

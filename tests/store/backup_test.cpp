@@ -305,6 +305,8 @@ TEST_CASE("a backup tells how it begins, and which earlier ones of its folder it
     const auto set = must(withEarlier(folder / "2.backup", wish.passphrase));
     CHECK(set.files == std::vector{folder / "2.backup", folder / "1.backup"});
     CHECK(set.wanting == 0);
+    const auto stopped = withEarlier(folder / "2.backup", wish.passphrase, [] { return false; });
+    CHECK_THAT(stopped.error().message, Catch::Contains("cancelled"));
     must(restoreBackup(set.files, shop.folder.path() / "again", wish.passphrase));
     CHECK(must(withEarlier(folder / "1.backup", wish.passphrase)).files.size() == 1);
     std::filesystem::rename(folder / "1.backup", shop.folder.path() / "1.backup");
