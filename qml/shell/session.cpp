@@ -220,11 +220,13 @@ void ShopSession::lookForRoom() {
         [this](bool room) {
             if (!room)
                 return;
-            setDiskFull(false);
-            if (readOnly_) { // for want of room: work can begin
-                clearProblem();
-                start();
+            if (!readOnly_) {
+                setDiskFull(false);
+                return;
             }
+            roomAgain_.stop(); // opened() tells how it went
+            clearProblem();
+            start();
         });
 }
 
