@@ -7798,6 +7798,10 @@
         <source>Lock the screen</source>
         <translation>Anzeige sperren</translation>
     </message>
+    <message>
+        <source>More on this page</source>
+        <translation>Mehr auf dieser Seite</translation>
+    </message>
 </context>
 <context>
     <name>PartPage</name>

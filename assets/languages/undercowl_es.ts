@@ -7798,6 +7798,10 @@
         <source>Lock the screen</source>
         <translation>Bloquear la pantalla</translation>
     </message>
+    <message>
+        <source>More on this page</source>
+        <translation>Más en esta página</translation>
+    </message>
 </context>
 <context>
     <name>PartPage</name>

@@ -7798,6 +7798,10 @@
         <source>Lock the screen</source>
         <translation>Verrouiller l&apos;écran</translation>
     </message>
+    <message>
+        <source>More on this page</source>
+        <translation>Plus sur cette page</translation>
+    </message>
 </context>
 <context>
     <name>PartPage</name>

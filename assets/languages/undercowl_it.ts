@@ -7798,6 +7798,10 @@
         <source>Lock the screen</source>
         <translation>Blocca lo schermo</translation>
     </message>
+    <message>
+        <source>More on this page</source>
+        <translation>Altro in questa pagina</translation>
+    </message>
 </context>
 <context>
     <name>PartPage</name>

@@ -27,8 +27,9 @@ ShopPage {
             root.panel = "setup";
     }
 
+    lift: true
     listPage: "ReadingsPage"
-    scroller.inset: cramped && entering ? Theme.grid : Theme.margin
+    scroller.inset: cramped && entering ? Theme.grid * 2 : Theme.margin
     scroller.spacing: cramped && entering ? Theme.targetGap - Theme.grid : Theme.grid * 3
     title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
     keys: Keypad {
@@ -91,9 +92,9 @@ ShopPage {
     tools: [
         TalkTool {
             page: root
-            visible: root.entering && root.listener !== null
+            offered: root.entering && root.listener !== null
         },
-        IconButton {
+        PageTool {
             iconName: "list"
             text: qsTr("Readings so far")
 

@@ -33,6 +33,7 @@ Column {
         NumberEntry {
             id: value
 
+            anchors.verticalCenter: parent.verticalCenter
             label: qsTr("Value in %1").arg(root.measure.unit)
             quiet: true
             value: root.draft.values.value ?? ""
@@ -44,7 +45,7 @@ Column {
         ActionButton {
             id: toggle
 
-            anchors.verticalCenter: value.verticalCenter
+            anchors.verticalCenter: parent.verticalCenter
             description: qsTr("changes the unit")
             lift: true
             text: root.measure.unit === "" ? qsTr("number") : root.measure.unit

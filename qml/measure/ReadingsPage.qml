@@ -10,8 +10,9 @@ ShopPage {
 
     property string followed: "" // id of the reading whose curve is shown
 
+    lift: true
     title: qsTr("Readings")
-    tools: IconButton {
+    tools: PageTool {
         iconName: "calculate"
         text: qsTr("Calculations")
 

@@ -23,6 +23,7 @@ ShopPage {
         memos.keep(draft, root.about);
     }
 
+    lift: true
     title: machine
     footer: [
         RecordActions {

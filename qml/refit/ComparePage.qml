@@ -15,6 +15,7 @@ ShopPage {
 
     readonly property bool aligned: view.verdict !== "" && (view.alignedAfter.span ?? 0) > 0
 
+    lift: true
     title: qsTr("Compare")
     footer: [
         ProgressStrip {

@@ -26,6 +26,7 @@ ShopPage {
     }
 
     aside: line.open ? (line.index + 1) + " / " + line.count : ""
+    lift: true
     title: qsTr("Hoses and cables")
     footer: [
         ReadBackActions {
@@ -85,10 +86,10 @@ ShopPage {
             width: parent.width
         }
     ]
-    tools: IconButton {
+    tools: PageTool {
         iconName: root.aloud ? "pause" : "listen"
         text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
-        visible: root.speaker !== null && talk.visible && line.count > 0
+        offered: root.speaker !== null && talk.visible && line.count > 0
 
         onTriggered: root.aloud = !root.aloud
     }

@@ -27,6 +27,7 @@ ShopPage {
     }
 
     aside: wire.over || wire.count === 0 ? "" : (wire.index + 1) + " / " + wire.count
+    lift: true
     title: wire.title
     footer: [
         ReadBackActions {
@@ -96,15 +97,16 @@ ShopPage {
         }
     ]
     tools: [
-        IconButton {
+        PageTool {
             iconName: root.aloud ? "pause" : "listen"
             text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
-            visible: root.speaker !== null && talk.visible
+            offered: root.speaker !== null && talk.visible
 
             onTriggered: root.aloud = !root.aloud
         },
-        IconButton {
+        PageTool {
             iconName: "swap"
+            offered: !root.aloud // stopping that is one touch then
             text: wire.half === "loom" ? qsTr("Read the unit half") : qsTr("Read the loom half")
 
             onTriggered: wire.half = wire.half === "loom" ? "unit" : "loom"

@@ -52,6 +52,7 @@ ShopPage {
     }
 
     aside: refit.position
+    lift: true
     title: qsTr("Refit")
     footer: [
         ActionButton {
@@ -119,19 +120,21 @@ ShopPage {
             onWires: root.readWires()
         }
     ]
-    tools: [
+    tools: [ // while it is read aloud, stopping that is one touch
         TalkTool {
+            offered: !root.aloud && root.listener !== null
             page: root
         },
-        IconButton {
+        PageTool {
             iconName: root.aloud ? "pause" : "listen"
             text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
-            visible: root.speaker !== null
+            offered: root.speaker !== null
 
             onTriggered: root.aloud = !root.aloud
         },
-        IconButton {
+        PageTool {
             iconName: "list"
+            offered: !root.aloud
             text: qsTr("Steps")
 
             onTriggered: root.opens("RefitStepsPage", {})

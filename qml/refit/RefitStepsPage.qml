@@ -13,6 +13,7 @@ ShopPage {
     property bool ordering: false
     property string chosen: ""
 
+    lift: true
     title: ordering ? qsTr("Which goes on first?") : qsTr("Refit steps")
     footer: [
         // Beside the buttons: above the rows it would be out of sight. Large words are scrolled and leave rows to choose from.
@@ -65,10 +66,10 @@ ShopPage {
             }
         }
     ]
-    tools: IconButton {
+    tools: PageTool {
         iconName: root.ordering ? "done" : "edit"
         text: root.ordering ? qsTr("The order is right") : qsTr("Change the order")
-        visible: refit.steps.count > 1
+        offered: refit.steps.count > 1
 
         onTriggered: {
             root.ordering = !root.ordering;
@@ -100,6 +101,7 @@ ShopPage {
 
         ListRow {
             iconName: "listen"
+            lift: true
             title: qsTr("Read hoses and cables back")
             visible: !root.ordering && refit.lines > 0
             width: parent.width

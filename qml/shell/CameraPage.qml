@@ -44,6 +44,7 @@ ShopPage {
     }
 
     canGoBack: true
+    lift: true
     footer: [
         CaptureFooter {
             camera: root.camera

@@ -82,19 +82,19 @@ ShopPage {
         }
     ]
     tools: [
-        IconButton {
+        PageTool {
             iconName: "list"
             text: qsTr("The shop")
 
             onTriggered: root.opens("MorePage", {})
         },
-        IconButton {
+        PageTool {
             iconName: "calculate"
             text: qsTr("Calculations")
 
             onTriggered: root.opens("CalcListPage", {})
         },
-        IconButton {
+        PageTool {
             iconName: "settings"
             text: qsTr("Settings")
 

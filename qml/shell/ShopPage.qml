@@ -6,9 +6,11 @@
 //   recorder, player    the same for memos
 //   title, aside, canGoBack
 //   listPage    the page that stands beside this one where there is room, by its file name: what this one is a detail of
+//   lift        worked at the lift: the head is sized for gloved thumbs
 //   aList       this is such a page beside its detail
 //   anyone      may be seen before somebody has named himself
 //   lockable    the head has the button that locks the glass; see Glass
+//   tools       what the head offers besides, see PageTool
 //   titleRoom   where the title stands, beside what can be touched in the head: the undo line lies there for a while
 //   voiceSlot   stands above the actions, and stays while the glass is locked: for speaking
 //   body        children stand in a column that scrolls; a list of many rows takes the place of all that by having the
@@ -41,6 +43,7 @@ FocusScope {
     property bool canGoBack: true
     property bool layered: false
     property string listPage: ""
+    property bool lift: false
     property bool aList: false
     property bool anyone: false
     property bool lockable: canGoBack && session.jobId !== ""
@@ -56,7 +59,7 @@ FocusScope {
     readonly property real hand: Theme.handWidth(width)
     readonly property real side: hand + Theme.margin
     // So much is to be touched that it needs the height of the head too.
-    readonly property bool crowded: beside && actions.implicitHeight > height - Theme.touch - Theme.grid * 2 - Theme.margin - Theme.targetGap
+    readonly property bool crowded: beside && actions.implicitHeight > height - (lift ? Theme.liftOther : Theme.touch + Theme.grid * 2) - Theme.margin - Theme.targetGap
     default property alias body: page.content
 
     signal opens(page: string, properties: var)
@@ -95,8 +98,10 @@ FocusScope {
         id: header
 
         aside: root.aside
+        brief: root.typed
         canGoBack: root.canGoBack
         canLock: root.lockable
+        lift: root.lift
         title: root.title
         width: parent.width - (root.crowded ? root.side + Theme.targetGap : 0)
         x: root.crowded && Theme.leftHanded ? root.side + Theme.targetGap : 0

@@ -190,6 +190,7 @@ AppWindow {
         readonly property rect room: used ? (stack.currentItem as ShopPage)?.titleRoom ?? Qt.rect(0, 0, 0, 0) : Qt.rect(0, 0, 0, 0)
 
         height: Math.max(room.height, implicitHeight)
+        lift: used && ((stack.currentItem as ShopPage)?.lift ?? false)
         session: root.session
         width: room.width
         x: stack.x + room.x

@@ -10,6 +10,7 @@ Item {
     id: root
 
     required property ShopSession session
+    property bool lift: false // sized for gloved thumbs
 
     readonly property alias used: loader.active // something was said since the start
 
@@ -22,6 +23,8 @@ Item {
         anchors.fill: parent
 
         sourceComponent: Snackbar {
+            lift: root.lift
+
             onUndoRequested: root.session.undoLast()
         }
     }

@@ -84,6 +84,7 @@ ListView {
         chosen: root.choosing && root.chosenId === lineId
         done: on
         iconName: mark === "waiting" ? "clock" : picture.toString() === "" ? "step" : ""
+        lift: true
         opens: !root.choosing
         width: column.width
         x: column.x

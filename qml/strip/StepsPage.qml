@@ -9,6 +9,7 @@ ShopPage {
     id: root
 
     aside: strip.steps.count.toString()
+    lift: true
     title: qsTr("Steps so far")
 
     StripView {

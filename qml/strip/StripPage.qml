@@ -70,6 +70,7 @@ ShopPage {
 
     aside: qsTr("step %1").arg(strip.number)
     layered: panel !== ""
+    lift: true
     title: step !== "" ? qsTr("Correct step") : panel === "hardware" ? qsTr("Held by") : panel === "places" ? qsTr("Where it sits") : panel === "details" ? qsTr("For the refit") : panel === "bag" ? qsTr("Bag") : qsTr("Strip")
     keys: Keypad {
         decimal: ""
@@ -137,12 +138,12 @@ ShopPage {
     tools: [
         TalkTool {
             page: root
-            visible: root.panel === "" && root.listener !== null
+            offered: root.panel === "" && root.listener !== null
         },
-        IconButton {
+        PageTool {
             iconName: "list"
             text: qsTr("Steps so far")
-            visible: root.step === "" && strip.steps.count > 0
+            offered: root.step === "" && strip.steps.count > 0
 
             onTriggered: {
                 root.leaving();

@@ -1,7 +1,7 @@
 // Answers from below, for more than fit side by side. A tap outside or Escape leaves without an answer.
 //
 //   title     what is asked
-//   options   the words
+//   options   the words;  icons: before them, as many or none
 //   current   index of the present answer, -1 for none
 //   lift      sized for gloved thumbs
 //   chosen(index)
@@ -16,6 +16,7 @@ T.Popup {
 
     property string title: ""
     property list<string> options
+    property list<string> icons
     property int current: -1
     property bool lift: false
 
@@ -57,7 +58,7 @@ T.Popup {
             boundsBehavior: Flickable.StopAtBounds
             clip: true
             model: root.options
-            spacing: Theme.grid * 2
+            spacing: root.lift ? Theme.targetGap : Theme.grid * 2
             width: parent.width
 
             delegate: ListRow {
@@ -65,6 +66,7 @@ T.Popup {
                 required property string modelData
 
                 done: index === root.current
+                iconName: root.icons[index] ?? ""
                 lift: root.lift
                 opens: false
                 title: modelData
@@ -79,5 +81,14 @@ T.Popup {
     }
     T.Overlay.modal: Rectangle {
         color: Theme.shade
+    }
+
+    Connections {
+        // Qt 6.4 crashes when it destroys a window over which a sheet is still open.
+        function onClosing() {
+            root.close();
+        }
+
+        target: root.parent?.Window.window ?? null
     }
 }

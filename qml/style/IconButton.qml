@@ -1,9 +1,10 @@
-// A 48 dp button with an icon alone. Its words are read out and shown on hover.
+// A button with an icon alone, 48 dp. Its words are read out and shown on hover.
 //
 //   text       what it does, in words; required for screen readers
 //   iconName   an icon of assets/icons
 //   tone       the icon's colour
 //   filled     on a raised surface instead of bare
+//   lift       sized for gloved thumbs; what is drawn is a little smaller than what can be touched, which may end with the glass
 import QtQuick
 import Undercowl.Style
 
@@ -13,10 +14,17 @@ Pressable {
     required property string iconName
     property color tone: Theme.ink
     property bool filled: false
+    property bool lift: false
 
-    implicitHeight: Math.max(Theme.touch, Theme.icon + Theme.grid * 4)
-    implicitWidth: implicitHeight
+    readonly property int pictogram: lift ? Theme.liftIcon : Theme.icon
+
+    bottomInset: lift ? Theme.grid : 0
+    implicitHeight: Math.max(lift ? Theme.liftOther : Theme.touch, pictogram + Theme.grid * 4)
+    implicitWidth: Math.max(lift ? Theme.liftWidth : Theme.touch, pictogram + Theme.grid * 4)
+    leftInset: bottomInset
     opacity: enabled ? 1 : 0.5
+    rightInset: bottomInset
+    topInset: bottomInset
 
     background: Rectangle {
         border.color: Theme.line
@@ -40,7 +48,7 @@ Pressable {
             color: root.tone
             height: width
             name: root.iconName
-            width: Theme.icon
+            width: root.pictogram
         }
     }
 }

@@ -1,6 +1,7 @@
 // Says what was done and offers to undo it, on the little room that there is. The latest is in front; undoing it brings
 // the one before back. It stays at least 8 seconds, or until nextAction().
 //
+//   lift                    sized for gloved thumbs
 //   show(message, token)    token names what undo would take back; empty: nothing to undo
 //   undoRequested(token)
 //   nextAction()            the user has gone on to something else
@@ -15,6 +16,7 @@ Item {
     readonly property int count: entries.count
     // Little room leaves the button its icon alone.
     readonly property bool tight: width < Theme.liftKeyWidth * 3 * Theme.textScale
+    property bool lift: false
     property string message: ""
     property string token: ""
 
@@ -105,7 +107,7 @@ Item {
         id: undoer
 
         anchors.right: parent.right
-        anchors.rightMargin: Theme.grid
+        anchors.rightMargin: root.lift ? 0 : Theme.grid
         anchors.verticalCenter: parent.verticalCenter
         sourceComponent: root.token === "" ? null : root.tight ? asIcon : inWords
     }
@@ -115,6 +117,7 @@ Item {
 
         ActionButton {
             iconName: "undo"
+            lift: root.lift
             text: qsTr("Undo")
 
             onTriggered: root.undo()
@@ -125,8 +128,10 @@ Item {
         id: asIcon
 
         IconButton {
+            description: root.message
             filled: true
             iconName: "undo"
+            lift: root.lift
             text: qsTr("Undo")
 
             onTriggered: root.undo()

@@ -119,6 +119,9 @@ QtObject {
     readonly property int textSize: scaled(17)
     readonly property int asideSize: scaled(15)
 
+    // Beside a title, where there is no room for large words.
+    readonly property int headAside: Math.min(asideSize, 20)
+
     // Words so large that what stands beside them in a row has to give way.
     readonly property bool largeText: textScale > 1.3
 
@@ -136,6 +139,8 @@ QtObject {
     readonly property int icon: scaled(24)
     readonly property int smallIcon: scaled(20)
     readonly property int bigIcon: scaled(36)
+    // Alone on a button at the lift, which does not grow with it.
+    readonly property int liftIcon: Math.min(bigIcon, 48)
     readonly property int readingWidth: wide ? 800 : 640
 
     readonly property bool roomy: Math.min(windowWidth, windowHeight) >= 412
@@ -151,6 +156,7 @@ QtObject {
 
     readonly property int liftMain: roomy && !low ? 112 : 96
     readonly property int liftOther: roomy && !low ? 96 : 77
+    readonly property int liftWidth: 77 // at least, of what stands beside others
     // Four rows of them have the height of a phone that lies on its side to themselves.
     readonly property int liftKey: Math.min(roomy ? 84 : 63, low ? Math.max(touch, (windowHeight - 2 * margin - 3 * targetGap) / 4) : 84)
     readonly property int liftKeyWidth: 103

@@ -43,6 +43,7 @@ Column {
             id: again
 
             iconName: "back"
+            lift: true
             text: qsTr("Choose the base colour again")
             visible: root.base !== ""
 

@@ -56,7 +56,7 @@ Row {
         description: qsTr("Takes back what was heard")
         filled: true
         iconName: "undo"
-        implicitHeight: Theme.liftOther
+        lift: true
         text: qsTr("Undo")
         visible: root.undoable && !root.quiet && root.trouble === ""
 

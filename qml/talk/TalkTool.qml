@@ -3,21 +3,18 @@ import QtQuick
 import Undercowl
 import Undercowl.Style
 
-IconButton {
+PageTool {
     id: root
 
     required property ShopPage page
+    readonly property ShopSettings settings: ShopSettings {
+        session: root.page.session
+    }
 
     filled: settings.voice
     iconName: "memo"
+    offered: page.listener !== null
     text: settings.voice ? qsTr("Buttons only") : qsTr("Speak")
-    visible: page.listener !== null
 
     onTriggered: settings.voice = !settings.voice
-
-    ShopSettings {
-        id: settings
-
-        session: root.page.session
-    }
 }

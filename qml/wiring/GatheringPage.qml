@@ -50,10 +50,10 @@ ShopPage {
             })
         }
     ]
-    tools: IconButton {
+    tools: PageTool {
         iconName: "edit"
         text: qsTr("Correct what it is")
-        visible: !root.describing
+        offered: !root.describing
 
         onTriggered: root.describing = true
     }

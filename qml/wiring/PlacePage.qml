@@ -19,11 +19,12 @@ ShopPage {
     readonly property var shown: isFound ? view.found : view.should
 
     layered: picking
+    lift: true
     title: view.title
     aside: picking ? (isFound ? qsTr("as found") : qsTr("as it should be")) : ""
     tools: TalkTool {
         page: root
-        visible: !root.picking && root.listener !== null
+        offered: !root.picking && root.listener !== null
     }
     footer: [
         TalkBar {

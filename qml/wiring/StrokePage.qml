@@ -20,7 +20,8 @@ ShopPage {
     readonly property bool close: begun && !view.asksForCard && view.marks.length > 0
 
     // What the words leave of the height: they come first, the photo can be small.
-    readonly property real roomLeft: scroller.height - rows.height - wire.height - 2 * scroller.spacing - 2 * Theme.margin
+    readonly property real roomLeft: scroller.height - rows.height - wire.height - 2 * scroller.spacing - 2 * scroller.inset
+    readonly property bool cramped: !beside && !Theme.roomy // why a wire is not sure is to stay in view
 
     // The proposal is taken by voice only where it is sure; else its colour is said.
     function confirm() {
@@ -48,6 +49,9 @@ ShopPage {
     }
 
     aside: begun ? qsTr("%1 open").arg(view.rows.openCount) : ""
+    lift: true
+    scroller.inset: cramped && begun ? Theme.grid * 2 : Theme.margin
+    scroller.spacing: cramped && begun ? Theme.targetGap - Theme.grid : Theme.grid * 3
     title: view.title
     footer: [
         ProgressStrip {
@@ -109,7 +113,7 @@ ShopPage {
     layered: picking
     tools: TalkTool {
         page: root
-        visible: root.begun && !root.picking && root.listener !== null
+        offered: root.begun && !root.picking && root.listener !== null
     }
 
     onClosesLayer: picking = false
@@ -157,7 +161,7 @@ ShopPage {
         busy: view.reader.busy
         centre: root.close ? Qt.point(view.marks[view.marks.length - 1].x, view.marks[view.marks.length - 1].y) : Qt.point(0.5, 0.5)
         crop: root.close
-        height: Math.round(root.begun ? Math.max(Theme.liftOther, Math.min(width * 0.45, root.roomLeft)) : width * 3 / 4)
+        height: Math.round(root.begun ? Math.max(Theme.liftKey, Math.min(width * 0.45, root.roomLeft)) : Math.min(width * 3 / 4, root.scroller.height - 2 * Theme.margin))
         loupe: view.named
         marks: view.marks
         outlines: view.outlines

@@ -163,6 +163,17 @@ void Hand::touch(const QString& name) {
     sinceTouch_.start();
 }
 
+void Hand::touchTool(const QString& name) {
+    const auto more = QStringLiteral("More on this page");
+    const auto there = [&] { return !touchables(window_, name).empty(); };
+    const bool found = QTest::qWaitFor([&] { return there() || offers(more); }, patience);
+    INFO("the screen shows:\n  " << screen());
+    REQUIRE(found);
+    if (!there())
+        touch(more);
+    touch(name);
+}
+
 void Hand::type(const QString& field, const QString& words) {
     touch(field);
     QQuickItem* focused = window_.activeFocusItem();

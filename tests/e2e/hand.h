@@ -24,6 +24,9 @@ public:
 
     // Waits for something called so, scrolls until it is in view, touches its middle.
     void touch(const QString& name);
+    // The same for what the head of the page offers: behind the button for more, where there is no room for
+    // it.
+    void touchTool(const QString& name);
     // Touches the field and types by keys into what has the focus then.
     void type(const QString& field, const QString& words);
     void press(Qt::Key key);

@@ -42,7 +42,7 @@ void measure(Hand& hand) {
         hand.touch(QString::fromLatin1(key));
     hand.picture(QStringLiteral("measure"));
     hand.touch(QStringLiteral("Keep"));
-    hand.touch(QStringLiteral("Readings so far"));
+    hand.touchTool(QStringLiteral("Readings so far"));
     hand.sees(QStringLiteral("rear axle nut, torque"));
     hand.touch(QStringLiteral("Back"));
     hand.touch(QStringLiteral("Back"));
@@ -88,7 +88,7 @@ private:
         hand_.picture(QString::fromLatin1(page).replace(u' ', u'-'));
     }
     void visit(const char* name, const char* page) {
-        open(name);
+        hand_.touchTool(QString::fromLatin1(name));
         note(page);
         back();
     }
@@ -96,7 +96,7 @@ private:
     void strip() {
         open("Strip");
         note("strip");
-        open("Steps so far");
+        hand_.touchTool(QStringLiteral("Steps so far"));
         note("steps");
         open("unplug switch cluster");
         note("step");

@@ -154,7 +154,7 @@ void refit(Hand& hand) {
     hand.sees(QStringLiteral("1  bolt M6")); // the ring on the photo
     hand.sees(QStringLiteral("Routing: over the clutch cable"));
     hand.picture(QStringLiteral("refit-placed"));
-    hand.touch(QStringLiteral("Steps"));
+    hand.touchTool(QStringLiteral("Steps"));
     hand.picture(QStringLiteral("refit-steps"));
     hand.touch(QStringLiteral("Back"));
     hand.touch(QStringLiteral("Refitted"));

@@ -83,6 +83,8 @@ private:
         const QRectF rect = item.mapRectToScene(QRectF(0, 0, item.width(), item.height()));
         if (item.clip())
             seen = seen.intersected(rect);
+        if (item.inherits("QQuickPopupItem"))
+            faults.clear(); // what lies under a sheet is in its shade on purpose
         if (item.inherits("QQuickText") || item.inherits("QQuickTextInput") ||
             item.inherits("QQuickTextEdit"))
             lookAtWords(item, rect.intersected(seen).toAlignedRect().intersected(picture_.rect()), opacity);

@@ -2,6 +2,12 @@
 
 namespace undercowl::looks {
 
+namespace {
+
+const QString whereGathered = optionalTouch + QStringLiteral("More on this page");
+
+} // namespace
+
 std::vector<Page> allPages(const MadeShop& shop) {
     const auto text = [](const std::string& id) { return QVariant(QString::fromStdString(id)); };
     const QVariantMap gathering{{"gathering", text(shop.gathering)}};
@@ -65,9 +71,17 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {.name = "camera-none", .page = "CameraPage", .properties = job, .camera = Camera::None},
         {.name = "camera-wiring", .page = "CameraPage", .properties = wires, .camera = Camera::Unclear},
         {"strip", "StripPage", {}, {}},
-        {"strip-voice", "StripPage", {}, {"Speak"}, Shop::Demo, {}, false, {}, "bag twelve"},
-        {"strip-voice-refused", "StripPage", {}, {"Speak"}, Shop::Demo, {}, false, {}, "orange"},
-        {"camera-voice", "StripPage", {}, {"Speak", "Photo"}},
+        {"strip-voice", "StripPage", {}, {whereGathered, "Speak"}, Shop::Demo, {}, false, {}, "bag twelve"},
+        {"strip-voice-refused",
+         "StripPage",
+         {},
+         {whereGathered, "Speak"},
+         Shop::Demo,
+         {},
+         false,
+         {},
+         "orange"},
+        {"camera-voice", "StripPage", {}, {whereGathered, "Speak", "Photo"}},
         {"strip-correct", "StripPage", {{"step", text(shop.step)}}, {}},
         {"strip-held-by", "StripPage", {{"panel", "hardware"}}, {}},
         {"strip-placed", "StripPage", {{"step", text(shop.placed)}}, {}},
@@ -100,9 +114,10 @@ std::vector<Page> allPages(const MadeShop& shop) {
          {},
          "grey with red tracer blade six point three stop lamp"},
         {"place-colour", "PlacePage", picking, {}},
+        {"place-tracer", "PlacePage", picking, {"red"}},
         {"refit", "RefitPage", {}, {}},
-        {"refit-voice", "RefitPage", {}, {"Speak"}},
-        {"refit-aloud", "RefitPage", {}, {"Read aloud"}},
+        {"refit-voice", "RefitPage", {}, {whereGathered, "Speak"}},
+        {"refit-aloud", "RefitPage", {}, {whereGathered, "Read aloud"}},
         {"refit-placed", "RefitPage", {{"step", text(shop.placed)}}, {}},
         {"refit-steps", "RefitStepsPage", {}, {}},
         {"refit-order", "RefitStepsPage", {}, {"Change the order", "switch cover", "Earlier"}},
@@ -118,16 +133,17 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"compare", "ComparePage", gathering, {}},
         {"compare-done", "ComparePage", gathering, {}, Shop::Demo, {}, true},
         {"measure", "MeasurePage", {}, {}},
-        {"measure-voice", "MeasurePage", {}, {"Speak"}},
+        {"measure-voice", "MeasurePage", {}, {whereGathered, "Speak"}},
         {"measure-heard",
          "MeasurePage",
          {{"about", text(shop.step)}},
-         {"Speak"},
+         {whereGathered, "Speak"},
          Shop::Demo,
          {},
          false,
          {},
          "torque two five newton metres"},
+        {"measure-more", "MeasurePage", {}, {"More on this page"}},
         {"measure-value", "MeasurePage", {{"about", text(shop.step)}}, {"1", "2", "3"}},
         {"measure-verdict",
          "MeasurePage",
@@ -178,9 +194,10 @@ std::vector<Page> allPages(const MadeShop& shop) {
 }
 
 bool isAtTheLift(const Page& page) {
-    static const QStringList pages{"CameraPage",  "MemoPage",   "StripPage",    "StrokePage",
-                                   "PlacePage",   "RefitPage",  "ReadBackPage", "LineBackPage",
-                                   "ComparePage", "MeasurePage"};
+    static const QStringList pages{"CameraPage",  "MemoPage",    "StripPage",    "StrokePage",
+                                   "PlacePage",   "RefitPage",   "ReadBackPage", "LineBackPage",
+                                   "ComparePage", "MeasurePage", "StepsPage",    "RefitStepsPage",
+                                   "ReadingsPage"};
     return pages.contains(page.page);
 }
 

@@ -27,11 +27,15 @@ enum class Camera {
     None
 };
 
+// Before the words of a button that is touched where there is one: not every window needs it.
+constexpr QChar optionalTouch = u'?';
+
 struct Page {
     QString name;             // "read-back-wrong"
     QString page;             // "ReadBackPage"; empty: the home screen
     QVariantMap properties{}; // handed to it
-    QStringList touches{};    // the words of buttons that are touched then, one after the other
+    QStringList
+        touches{}; // the words of buttons that are touched then, one after the other; see optionalTouch
     Shop shop{};
     QString typed{};                 // then, into the field that is being edited
     bool stroked{};                  // the demo's stroke is drawn across its photo and read

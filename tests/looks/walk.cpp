@@ -68,6 +68,8 @@ private:
             seen = seen.intersected(rect);
         sideways = sideways || (item.inherits("QQuickFlickable") &&
                                 item.property("contentWidth").toReal() > item.width() + rounding);
+        if (item.inherits("QQuickPopupItem"))
+            targets_.clear(); // what lies under a sheet cannot be touched
         if (item.inherits("QQuickText"))
             lookAtWords(item, rect, seen, sideways);
         if (item.metaObject()->indexOfSignal("triggered()") >= 0 && item.isEnabled())
@@ -143,26 +145,23 @@ private:
         return within(item, "Keypad_") || isA(item, "WireKey_") || isA(item, "Chip_");
     }
 
-    [[nodiscard]] static bool isInHead(const QQuickItem& item) {
-        return within(item, "PageHeader_") || within(item, "Snackbar_");
+    // An answer of a form is as large as a key, but no keypad or picker.
+    [[nodiscard]] static bool isAmongMany(const QQuickItem& item) {
+        return isKey(item) && !isA(item, "Chip_");
     }
 
     [[nodiscard]] qreal leastHeight(const QQuickItem& item) const {
-        if (by_.action <= 0 || isInHead(item))
+        if (by_.action <= 0)
             return by_.touch;
         return isKey(item) ? by_.key : item.property("kind").toInt() == mainKind ? by_.main : by_.action;
-    }
-
-    [[nodiscard]] qreal leastGap(const QQuickItem& one, const QQuickItem& other) const {
-        return isInHead(one) || isInHead(other) ? std::min(by_.gap, Measures{}.gap) : by_.gap;
     }
 
     // Beside keys.
     void counts() {
         const auto keys =
-            std::ranges::count_if(targets_, [](const Target& each) { return isKey(*each.item); });
-        const auto actions = std::ranges::count_if(
-            targets_, [](const Target& each) { return !isKey(*each.item) && !isInHead(*each.item); });
+            std::ranges::count_if(targets_, [](const Target& each) { return isAmongMany(*each.item); });
+        const auto actions =
+            std::ranges::count_if(targets_, [](const Target& each) { return !isKey(*each.item); });
         if (keys > 0 && actions > actionsBesideKeys)
             faults += QStringLiteral("%1 actions beside keys").arg(actions);
     }
@@ -177,7 +176,7 @@ private:
                 const qreal down = std::max(one.top() - other.bottom(), other.top() - one.bottom());
                 const qreal between = std::max(across, down);
                 if (targets_[i].whole && targets_[k].whole && std::min(across, down) < 0 && between >= 0 &&
-                    between < leastGap(*targets_[i].item, *targets_[k].item) - rounding)
+                    between < by_.gap - rounding)
                     faults += QStringLiteral("\"%1\" and \"%2\" are %3 dp apart")
                                   .arg(targets_[i].words, targets_[k].words)
                                   .arg(qRound(between));
@@ -214,6 +213,7 @@ Measures measuresOf(bool atTheLift, QSize window) {
         return {};
     const bool roomy = window.width() >= 412 && window.height() >= 915; // upright
     Measures at;
+    at.touch = 10 * dpToTheMillimetre;
     at.gap = 2 * dpToTheMillimetre;
     at.action = (roomy ? 15 : 12) * dpToTheMillimetre;
     at.main = 15 * dpToTheMillimetre;

@@ -9,9 +9,9 @@ namespace undercowl::looks {
 
 // What a page is measured by. Sizes in dp, of which 6.4 are a millimetre.
 struct Measures {
-    qreal touch{48}; // of a target, either way
+    qreal touch{48}; // of a target, either way; at the lift its width
     qreal gap{8};    // between targets, so that a thumb on the edge of one does not press the other
-    // At the lift, for gloves; 0 elsewhere. What is in the head leads to other pages and has the size of any.
+    // At the lift, for gloves; 0 elsewhere. The head's buttons are actions like any.
     qreal action{}; // height of an action
     qreal main{};   // height of the main one
     qreal key{};    // height of a key of a keypad or a picker

@@ -178,7 +178,7 @@ Scroller {
     }
 
     SectionHeader {
-        aside: "57"
+        aside: "58"
         text: "Icons"
         width: parent.width
     }
@@ -188,7 +188,7 @@ Scroller {
         width: parent.width
 
         Repeater {
-            model: ["camera", "memo", "wire", "connector", "bag", "bolt", "step", "search", "back", "next", "up", "down", "chevron", "expand", "undo", "again", "done", "close", "clear", "caution", "unsafe", "soon", "note", "within", "close-call", "outside", "printer", "share", "owner", "machine", "parts", "calendar", "photo", "photo-file", "plus", "minus", "edit", "tools", "gauge", "listen", "record", "stop", "play", "pause", "tag", "twin", "swap", "torch", "settings", "theme", "list", "archive", "clock", "road", "eye", "group", "delete", "lock"]
+            model: ["camera", "memo", "wire", "connector", "bag", "bolt", "step", "search", "back", "next", "up", "down", "chevron", "expand", "undo", "again", "done", "close", "clear", "caution", "unsafe", "soon", "note", "within", "close-call", "outside", "printer", "share", "owner", "machine", "parts", "calendar", "photo", "photo-file", "plus", "minus", "edit", "tools", "gauge", "listen", "record", "stop", "play", "pause", "tag", "twin", "swap", "torch", "settings", "theme", "list", "archive", "clock", "road", "eye", "group", "delete", "lock", "more"]
 
             IconButton {
                 required property string modelData

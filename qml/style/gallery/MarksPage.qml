@@ -17,12 +17,12 @@ Scroller {
         title: "Machine with a long name, 1987"
         width: parent.width
 
-        IconButton {
+        PageTool {
             iconName: "memo"
             text: "Speak"
         }
 
-        IconButton {
+        PageTool {
             iconName: "list"
             text: "Steps"
         }

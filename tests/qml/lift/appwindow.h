@@ -137,6 +137,13 @@ public:
         return item != nullptr && touchAt(item->mapToScene({item->width() / 2, item->height() / 2}));
     }
 
+    // What the head of the page offers: behind the button for more, where there is no room for it.
+    [[nodiscard]] bool touchTool(const QString& words) {
+        const auto more = QStringLiteral("More on this page");
+        const auto there = [&] { return button(words) != nullptr || button(more) != nullptr; };
+        return QTest::qWaitFor(there, 3000) && (button(words) != nullptr || touch(more)) && touch(words);
+    }
+
     [[nodiscard]] bool touchAt(QPointF at) {
         QTest::touchEvent(window_, finger_.get()).press(0, at.toPoint(), window_);
         QTest::qWait(20);

@@ -66,9 +66,9 @@ private slots:
     void theButtonIsShownWhereItIsWanted() {
         const Lift lift("StripPage");
         QVERIFY(lift.app->button(QStringLiteral("Hold and speak")) != nullptr);
-        QVERIFY(lift.app->touch(QStringLiteral("Buttons only")));
+        QVERIFY(lift.app->touchTool(QStringLiteral("Buttons only")));
         QTRY_VERIFY(lift.app->button(QStringLiteral("Hold and speak")) == nullptr);
-        QVERIFY(lift.app->touch(QStringLiteral("Speak")));
+        QVERIFY(lift.app->touchTool(QStringLiteral("Speak")));
         QTRY_VERIFY(lift.app->button(QStringLiteral("Hold and speak")) != nullptr);
         QCOMPARE(lift.session->setting(QStringLiteral("voice")), QStringLiteral("on"));
     }
@@ -191,7 +191,7 @@ private slots:
     void refitStepsAreReadAloudWithTheirTorques() {
         const Lift lift("RefitPage");
         auto* view = lift.app->view<RefitView>();
-        QVERIFY(lift.app->touch(QStringLiteral("Read aloud")));
+        QVERIFY(lift.app->touchTool(QStringLiteral("Read aloud")));
         QTRY_VERIFY(!lift.said().isEmpty());
         QVERIFY2(lift.said().startsWith(QStringLiteral("step one, refit ")), qPrintable(lift.said()));
         lift.hear("next");

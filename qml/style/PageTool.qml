@@ -1,0 +1,15 @@
+// What a page offers in its head: a button there, or a line behind the button for more; see PageHeader.
+//
+//   text, iconName, filled   see IconButton
+//   offered                  whether it is there
+//   triggered()
+import QtQuick
+
+QtObject {
+    property string text: ""
+    property string iconName: ""
+    property bool filled: false
+    property bool offered: true
+
+    signal triggered
+}
