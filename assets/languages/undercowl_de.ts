@@ -736,10 +736,6 @@
         <translation>Diese Werkstatt stammt von einer neueren Version des Programms und lässt sich hier nur ansehen. Zum Weiterarbeiten das Programm aktualisieren.</translation>
     </message>
     <message>
-        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
-        <translation>Diese Werkstatt ist beschädigt und lässt sich nur ansehen. Nichts darin wurde geändert. Was lesbar ist, mit &apos;undercowlctl store salvage --to NEWFOLDER&apos; an einen neuen Ort bringen.</translation>
-    </message>
-    <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
         <translation>%1 enthält keinen Speicher, sondern anderes, etwa &apos;%2&apos;. Einen leeren oder neuen Ordner nennen.</translation>
     </message>
@@ -6015,6 +6011,10 @@
         <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
         <translation>Der Speicherplatz ist voll, deshalb lässt sich diese Werkstatt nur ansehen. Nichts darin wurde geändert. Zum Weiterarbeiten Platz schaffen.</translation>
     </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
+        <translation>Diese Werkstatt ist beschädigt und lässt sich nur ansehen. Nichts darin wurde geändert. Aus dem, was lesbar ist, lässt sich eine neue machen.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9416,6 +9416,14 @@
     <message>
         <source>Other shops on this device</source>
         <translation>Andere Werkstätten auf diesem Gerät</translation>
+    </message>
+    <message>
+        <source>The shop on this device can only be looked at. Of every entry, photo and memo in it that can still be read, and of the copies beside it, a new one can be made.</source>
+        <translation>Die Werkstatt auf diesem Gerät lässt sich nur ansehen. Aus allen Einträgen, Fotos und Notizen darin, die noch lesbar sind, und aus den Kopien daneben lässt sich eine neue machen.</translation>
+    </message>
+    <message>
+        <source>Make a new shop of what can be read</source>
+        <translation>Neue Werkstatt aus Lesbarem machen</translation>
     </message>
 </context>
 <context>
@@ -12849,6 +12857,32 @@
     <message>
         <source>The file is not there any more. Put the stick or the card in again.</source>
         <translation>Die Datei ist nicht mehr da. Den Stick oder die Karte wieder einstecken.</translation>
+    </message>
+    <message>
+        <source>What can be read of the shop on this device</source>
+        <translation>Was von der Werkstatt auf diesem Gerät lesbar ist</translation>
+    </message>
+    <message>
+        <source>The shop was written by a newer version. Bring this app up to date.</source>
+        <translation>Die Werkstatt stammt von einer neueren Version. Diese App aktualisieren.</translation>
+    </message>
+    <message numerus="yes">
+        <source>A new shop of what can be read: %n entries.</source>
+        <translation>
+            <numerusform>Eine neue Werkstatt aus dem, was lesbar ist: %n Eintrag.</numerusform>
+            <numerusform>Eine neue Werkstatt aus dem, was lesbar ist: %n Einträge.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them only the copies beside it still had.</source>
+        <translation>
+            <numerusform>%n davon hatten nur noch die Kopien daneben.</numerusform>
+            <numerusform>%n davon hatten nur noch die Kopien daneben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
+        <translation>Von der Werkstatt auf diesem Gerät ist nichts mehr lesbar. Eine Sicherung zurückholen.</translation>
     </message>
 </context>
 <context>

@@ -202,6 +202,20 @@
             <numerusform>Some of its photos and memos are in earlier backups, of which %n are not in the same folder. Put them there, or bring back what is here.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>A new shop of what can be read: %n entries.</source>
+        <translation>
+            <numerusform>A new shop of what can be read: %n entry.</numerusform>
+            <numerusform>A new shop of what can be read: %n entries.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them only the copies beside it still had.</source>
+        <translation>
+            <numerusform>%n of them only the copies beside it still had.</numerusform>
+            <numerusform>%n of them only the copies beside it still had.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::StrokeView</name>

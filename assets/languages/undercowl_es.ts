@@ -736,10 +736,6 @@
         <translation>Este taller lo escribió una versión más nueva del programa y aquí solo se puede mirar. Actualizar el programa para seguir trabajando en él.</translation>
     </message>
     <message>
-        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
-        <translation>Este taller está dañado y solo se puede mirar. No se cambió nada en él. Llevar lo legible a un sitio nuevo con &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
-    </message>
-    <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
         <translation>%1 no tiene un almacén sino otras cosas, como &apos;%2&apos;. Nombrar una carpeta vacía o nueva.</translation>
     </message>
@@ -6015,6 +6011,10 @@
         <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
         <translation>No queda espacio, por eso este taller solo se puede mirar. No se cambió nada en él. Hacer sitio para seguir trabajando en él.</translation>
     </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
+        <translation>Este taller está dañado y solo se puede mirar. No se cambió nada en él. Con lo legible se puede hacer uno nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9416,6 +9416,14 @@
     <message>
         <source>Other shops on this device</source>
         <translation>Otros talleres en este dispositivo</translation>
+    </message>
+    <message>
+        <source>The shop on this device can only be looked at. Of every entry, photo and memo in it that can still be read, and of the copies beside it, a new one can be made.</source>
+        <translation>El taller de este dispositivo solo se puede mirar. Con cada entrada, foto y nota que aún se puede leer, y con las copias de al lado, se puede hacer uno nuevo.</translation>
+    </message>
+    <message>
+        <source>Make a new shop of what can be read</source>
+        <translation>Hacer un taller nuevo con lo legible</translation>
     </message>
 </context>
 <context>
@@ -12849,6 +12857,32 @@
     <message>
         <source>The file is not there any more. Put the stick or the card in again.</source>
         <translation>El archivo ya no está. Volver a meter la memoria o la tarjeta.</translation>
+    </message>
+    <message>
+        <source>What can be read of the shop on this device</source>
+        <translation>Lo legible del taller de este dispositivo</translation>
+    </message>
+    <message>
+        <source>The shop was written by a newer version. Bring this app up to date.</source>
+        <translation>El taller lo escribió una versión más nueva. Actualizar esta aplicación.</translation>
+    </message>
+    <message numerus="yes">
+        <source>A new shop of what can be read: %n entries.</source>
+        <translation>
+            <numerusform>Un taller nuevo con lo legible: %n entrada.</numerusform>
+            <numerusform>Un taller nuevo con lo legible: %n entradas.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them only the copies beside it still had.</source>
+        <translation>
+            <numerusform>%n de ellas solo estaba en las copias de al lado.</numerusform>
+            <numerusform>%n de ellas solo estaban en las copias de al lado.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
+        <translation>Del taller de este dispositivo ya no se lee nada. Recuperar una copia.</translation>
     </message>
 </context>
 <context>

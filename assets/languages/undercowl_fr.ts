@@ -736,10 +736,6 @@
         <translation>Cet atelier a été écrit par une version plus récente du programme et ne peut qu&apos;être regardé ici. Mettre le programme à jour pour continuer.</translation>
     </message>
     <message>
-        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
-        <translation>Cet atelier est abîmé et ne peut qu&apos;être regardé. Rien n&apos;y a été changé. Porter ce qui se lit dans un nouvel endroit avec &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
-    </message>
-    <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
         <translation>%1 ne contient pas d&apos;atelier mais autre chose, comme &apos;%2&apos;. Nommer un répertoire vide ou nouveau.</translation>
     </message>
@@ -6015,6 +6011,10 @@
         <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
         <translation>L&apos;espace est plein, cet atelier ne peut donc qu&apos;être regardé. Rien n&apos;y a été changé. Faire de la place pour continuer à y travailler.</translation>
     </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
+        <translation>Cet atelier est abîmé et ne peut qu&apos;être regardé. Rien n&apos;y a été changé. On peut en faire un nouveau de ce qui se lit.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9416,6 +9416,14 @@
     <message>
         <source>Other shops on this device</source>
         <translation>Autres ateliers sur cet appareil</translation>
+    </message>
+    <message>
+        <source>The shop on this device can only be looked at. Of every entry, photo and memo in it that can still be read, and of the copies beside it, a new one can be made.</source>
+        <translation>L&apos;atelier sur cet appareil ne peut qu&apos;être regardé. De chaque entrée, photo et note qui se lit encore, et des copies à côté, on peut en faire un nouveau.</translation>
+    </message>
+    <message>
+        <source>Make a new shop of what can be read</source>
+        <translation>Faire un nouvel atelier de ce qui se lit</translation>
     </message>
 </context>
 <context>
@@ -12849,6 +12857,32 @@
     <message>
         <source>The file is not there any more. Put the stick or the card in again.</source>
         <translation>Le fichier n&apos;est plus là. Remettre la clé ou la carte.</translation>
+    </message>
+    <message>
+        <source>What can be read of the shop on this device</source>
+        <translation>Ce qui se lit de l&apos;atelier sur cet appareil</translation>
+    </message>
+    <message>
+        <source>The shop was written by a newer version. Bring this app up to date.</source>
+        <translation>L&apos;atelier a été écrit par une version plus récente. Mettre cette application à jour.</translation>
+    </message>
+    <message numerus="yes">
+        <source>A new shop of what can be read: %n entries.</source>
+        <translation>
+            <numerusform>Un nouvel atelier de ce qui se lit&#xa0;: %n entrée.</numerusform>
+            <numerusform>Un nouvel atelier de ce qui se lit&#xa0;: %n entrées.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them only the copies beside it still had.</source>
+        <translation>
+            <numerusform>%n d&apos;entre elles n&apos;était plus que dans les copies à côté.</numerusform>
+            <numerusform>%n d&apos;entre elles n&apos;étaient plus que dans les copies à côté.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
+        <translation>De l&apos;atelier sur cet appareil plus rien ne se lit. Ramener une sauvegarde.</translation>
     </message>
 </context>
 <context>

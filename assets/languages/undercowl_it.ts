@@ -736,10 +736,6 @@
         <translation>Questa officina è stata scritta da una versione più nuova del programma e qui si può solo guardare. Aggiornare il programma per continuare a lavorarci.</translation>
     </message>
     <message>
-        <source>This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can be read into a new place with &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</source>
-        <translation>Questa officina è danneggiata e si può solo guardare. Niente è stato cambiato. Portare ciò che si legge in un posto nuovo con &apos;undercowlctl store salvage --to NEWFOLDER&apos;.</translation>
-    </message>
-    <message>
         <source>%1 holds no store but other things, such as &apos;%2&apos;. Name an empty folder or a new one.</source>
         <translation>%1 non contiene un archivio ma altro, per esempio &apos;%2&apos;. Indicare una cartella vuota o nuova.</translation>
     </message>
@@ -6015,6 +6011,10 @@
         <source>The disk is full, so this shop can only be looked at. Nothing in it was changed. Make room on the disk to go on working in it.</source>
         <translation>Lo spazio sul dispositivo è finito, perciò questa officina si può solo guardare. Niente è stato cambiato. Fare posto per continuare a lavorarci.</translation>
     </message>
+    <message>
+        <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
+        <translation>Questa officina è danneggiata e si può solo guardare. Niente è stato cambiato. Da ciò che si legge se ne può fare una nuova.</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9416,6 +9416,14 @@
     <message>
         <source>Other shops on this device</source>
         <translation>Altre officine su questo dispositivo</translation>
+    </message>
+    <message>
+        <source>The shop on this device can only be looked at. Of every entry, photo and memo in it that can still be read, and of the copies beside it, a new one can be made.</source>
+        <translation>L&apos;officina su questo dispositivo si può solo guardare. Da ogni voce, foto e nota che ancora si legge, e dalle copie accanto, se ne può fare una nuova.</translation>
+    </message>
+    <message>
+        <source>Make a new shop of what can be read</source>
+        <translation>Fare una nuova officina da ciò che si legge</translation>
     </message>
 </context>
 <context>
@@ -12849,6 +12857,32 @@
     <message>
         <source>The file is not there any more. Put the stick or the card in again.</source>
         <translation>Il file non c&apos;è più. Reinserire la chiavetta o la scheda.</translation>
+    </message>
+    <message>
+        <source>What can be read of the shop on this device</source>
+        <translation>Ciò che si legge dell&apos;officina su questo dispositivo</translation>
+    </message>
+    <message>
+        <source>The shop was written by a newer version. Bring this app up to date.</source>
+        <translation>L&apos;officina è stata scritta da una versione più nuova. Aggiornare questa app.</translation>
+    </message>
+    <message numerus="yes">
+        <source>A new shop of what can be read: %n entries.</source>
+        <translation>
+            <numerusform>Una nuova officina da ciò che si legge: %n voce.</numerusform>
+            <numerusform>Una nuova officina da ciò che si legge: %n voci.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them only the copies beside it still had.</source>
+        <translation>
+            <numerusform>%n di queste c&apos;era solo nelle copie accanto.</numerusform>
+            <numerusform>%n di queste c&apos;erano solo nelle copie accanto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
+        <translation>Dell&apos;officina su questo dispositivo non si legge più niente. Riportare una copia di sicurezza.</translation>
     </message>
 </context>
 <context>

@@ -49,6 +49,12 @@ void addAll(std::vector<std::string>& to, const std::string& of, const std::vect
     }
 }
 
+std::uint64_t sizeOf(const path& file) {
+    std::error_code error;
+    const auto size = std::filesystem::file_size(file, error);
+    return error ? 0 : size;
+}
+
 // The file goes when the object does.
 struct Passing {
     path file;
@@ -109,8 +115,9 @@ std::string whyOnlyLooking(Fault because, int schema) {
         return "The disk is full, so this shop can only be looked at. Nothing in it was changed. Make "
                "room on the disk to go on working in it.";
     }
-    return "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what can "
-           "be read into a new place with 'undercowlctl store salvage --to NEWFOLDER'.";
+    return "This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made "
+           "of "
+           "what can be read.";
 }
 
 } // namespace
@@ -197,6 +204,17 @@ void carryOver(Store& store, const Readable& read) {
     }
 }
 
+// Who said something last; empty when nobody did.
+Id lastAtWork(const std::vector<Entry>& entries) {
+    const Entry* last = nullptr;
+    for (const Entry& entry : entries) {
+        if (!entry.mechanic.empty() && (last == nullptr || journal::before(*last, entry))) {
+            last = &entry;
+        }
+    }
+    return last == nullptr ? Id{} : last->mechanic;
+}
+
 class Salvaging {
 public:
     Salvaging(const path& to, std::function<bool(std::uint64_t)> goesOn)
@@ -210,6 +228,7 @@ public:
         }
         if (!backup) {
             addAll(made_.faults, file.filename().string(), read->faults);
+            tooNew_ = read->schema > migrations().back().to;
         }
         const std::size_t fresh = gathering_.add(std::move(read->entries));
         made_.fromBackups += backup ? fresh : 0;
@@ -253,6 +272,11 @@ public:
 
     Result<Salvaged> finish(const path& from, const path& to, const std::vector<path>& backups,
                             const std::string& passphrase) {
+        if (tooNew_) {
+            return failed(Fault::TooNew, "salvage: " + from.string() +
+                                             " was written by a newer version, of which not everything is "
+                                             "known here. Nothing was made; update this program.");
+        }
         if (gathering_.empty()) {
             std::string why;
             for (const std::string& fault : made_.faults) {
@@ -267,16 +291,20 @@ public:
         if (!store) {
             return tl::unexpected(store.error());
         }
-        if (!from.empty()) {
-            media(from, *store);
+        if (!from.empty() && !media(from, *store)) {
+            return tl::unexpected(backupCancelled());
         }
-        auto adopted = store->adopt(gathering_.all());
+        const std::vector<Entry> entries = gathering_.all();
+        auto adopted = store->adopt(entries);
         if (!adopted) {
             return tl::unexpected(adopted.error());
         }
         made_.entries = *adopted;
         if (first_) {
             carryOver(*store, *first_);
+        }
+        if (const Id last = lastAtWork(entries); store->mechanic().empty() && !last.empty()) {
+            (void)store->chooseMechanic(last);
         }
         const auto mended = mendMedia(*store, backups, passphrase, goesOn_);
         if (!mended) {
@@ -292,11 +320,15 @@ public:
     }
 
 private:
-    void media(const path& from, Store& store) {
+    // Whether all of it was looked at: false when cancelled.
+    bool media(const path& from, Store& store) {
         const auto files = posixFiles();
         const MediaFolder old(from / "media", files);
         const auto names = old.names();
         for (const std::string& name : names ? *names : std::vector<std::string>{}) {
+            if (!goesOn_(sizeOf(from / "media" / name))) {
+                return false;
+            }
             if (!isMediaName(name) || old.problem(name)) {
                 made_.faults.push_back("media file " + name + ": is not what its name says");
                 continue;
@@ -312,6 +344,7 @@ private:
             }
             made_.media += kept ? 1 : 0;
         }
+        return true;
     }
 
     // A backup's database in a file of its own.
@@ -323,6 +356,7 @@ private:
     path passing_; // how the names of such files begin
     std::function<bool(std::uint64_t)> goesOn_;
     Gathering gathering_;
+    bool tooNew_{};
     Salvaged made_;
     std::optional<Readable> first_;
 };
@@ -338,8 +372,13 @@ Result<Salvaged> salvage(const path& from, const path& to, const std::vector<pat
     }
     std::uint64_t total = 0;
     for (const path& file : backups) {
-        const auto size = std::filesystem::file_size(file, error);
-        total += error ? 0 : 2 * size;
+        total += 2 * sizeOf(file);
+    }
+    if (!from.empty()) {
+        for (std::filesystem::directory_iterator at(from / "media", error), end; !error && at != end;
+             at.increment(error)) {
+            total += sizeOf(at->path());
+        }
     }
     Salvaging salvaging(to, [&progress, total, done = std::uint64_t{0}](std::uint64_t bytes) mutable {
         done = std::min(done + bytes, total);

@@ -63,7 +63,10 @@ tl::expected<store::Store, Exit> openStore(const Context& context, Opening openi
     const store::Fault fault = opened.error().fault;
     if (store::mayBeLookedAt(fault)) {
         if (auto looking = store::Store::openReadable(context.store, store::systemClock(), fault)) {
-            complain(Exit::Store, looking->readOnly()); // and what would write says it again
+            complain(Exit::Store, // and what would write says it again
+                     looking->readOnly() + (fault == store::Fault::Damaged
+                                                ? " Do so with 'undercowlctl store salvage --to NEWFOLDER'."
+                                                : ""));
             context.damaged = fault == store::Fault::Damaged;
             return std::move(*looking);
         }

@@ -16,6 +16,20 @@ Column {
 
     spacing: Theme.grid * 3
 
+    Label {
+        text: qsTr("The shop on this device can only be looked at. Of every entry, photo and memo in it that can still be read, and of the copies beside it, a new one can be made.")
+        visible: root.view.damaged
+        width: parent.width
+    }
+
+    ActionButton {
+        text: qsTr("Make a new shop of what can be read")
+        visible: root.view.damaged
+        width: parent.width
+
+        onTriggered: root.view.salvage()
+    }
+
     SectionHeader {
         text: qsTr("Backups")
         width: parent.width

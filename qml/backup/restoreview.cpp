@@ -81,6 +81,23 @@ QString folderName(const path& folder) {
     return text((folder.has_filename() ? folder : folder.parent_path()).string());
 }
 
+QString noRoom() {
+    return RestoreView::tr("There is no room on this device for the shop. Make room, then try again.");
+}
+
+QString whyNoSalvage(const store::Problem& problem) {
+    switch (problem.fault) {
+    case store::Fault::TooNew:
+        return RestoreView::tr("The shop was written by a newer version. Bring this app up to date.");
+    case store::Fault::DiskFull: return noRoom();
+    case store::Fault::Damaged:
+    case store::Fault::NotFound:
+        return RestoreView::tr(
+            "Nothing of the shop on this device can be read any more. Bring a backup back.");
+    default: return coreWords(problem.message);
+    }
+}
+
 std::vector<Line> shopsOf(const path& home, const path& present) {
     std::vector<Line> lines;
     for (const store::ShopBeside& shop : store::shopsBeside(home)) {
@@ -191,19 +208,40 @@ void RestoreView::retype() {
 void RestoreView::bringBack(const QString& passphrase, bool incomplete) {
     if (step_ != (incomplete ? Step::Damaged : Step::Backup) || chosen_.mark == wrongMark)
         return;
+    passphraseError_.clear();
+    work(
+        [incomplete, file = pathOf(chosen_.id), home = home(), now = session_->now(),
+         word = passphrase.toStdString()](const store::Progress& progress) {
+            Outcome outcome;
+            if (const auto set = store::withEarlier(file, word, [&] { return progress(0, 1); }); set) {
+                store::clearCutOff(home);
+                outcome.folder = store::newShopFolder(home, now);
+                outcome.wanting = set->wanting;
+                outcome.restored =
+                    store::restoreBackup(set->files, outcome.folder, word, incomplete, progress);
+            } else {
+                outcome.passphraseFits = set.error().fault != store::Fault::Refused || word.empty();
+                outcome.restored = tl::unexpected(set.error());
+            }
+            return outcome;
+        },
+        [this, incomplete](const Outcome& outcome) { ended(outcome, incomplete); });
+}
+
+void RestoreView::work(std::function<Outcome(const store::Progress&)> work,
+                       std::function<void(const Outcome&)> then) {
     progress_ = 0;
     problem_.clear();
-    passphraseError_.clear();
     cancelled_ = std::make_shared<std::atomic_bool>(false);
     emit progressed();
     goTo(Step::Working);
     const QPointer self(this);
-    platform::offTouch([=, this, file = pathOf(chosen_.id), home = home(), now = session_->now(),
-                        word = passphrase.toStdString(), cancelled = cancelled_, told = -1]() mutable {
+    platform::offTouch([this, self, work = std::move(work), then = std::move(then), cancelled = cancelled_,
+                        told = -1]() mutable {
         const store::Progress progress = [&](std::size_t done, std::size_t total) {
             const int percent = total == 0 ? 100 : static_cast<int>(done * 100 / total);
             if (percent != std::exchange(told, percent))
-                platform::toTouch([=, this] {
+                platform::toTouch([this, self, percent] {
                     if (self != nullptr) {
                         progress_ = percent / 100.0;
                         emit progressed();
@@ -211,21 +249,56 @@ void RestoreView::bringBack(const QString& passphrase, bool incomplete) {
                 });
             return !cancelled->load();
         };
-        Outcome outcome;
-        if (const auto set = store::withEarlier(file, word, [&] { return !cancelled->load(); }); set) {
-            store::clearCutOff(home);
-            outcome.folder = store::newShopFolder(home, now);
-            outcome.wanting = set->wanting;
-            outcome.restored = store::restoreBackup(set->files, outcome.folder, word, incomplete, progress);
-        } else {
-            outcome.passphraseFits = set.error().fault != store::Fault::Refused || word.empty();
-            outcome.restored = tl::unexpected(set.error());
-        }
-        platform::toTouch([=, this] {
+        platform::toTouch([self, then, outcome = work(progress)] {
             if (self != nullptr)
-                ended(outcome, incomplete);
+                then(outcome);
         });
     });
+}
+
+bool RestoreView::damaged() const {
+    // A full disk keeps a whole shop from being opened.
+    return session_ != nullptr && (session_->state() == ShopSession::State::Failed ||
+                                   (session_->readOnly() && !session_->diskFull()));
+}
+
+void RestoreView::salvage() {
+    if (step_ != Step::Choose || !damaged())
+        return;
+    chosen_ = {.id = here(), .title = tr("What can be read of the shop on this device"), .detail = here()};
+    work(
+        [from = session_->folder(), home = home(), now = session_->now()](const store::Progress& progress) {
+            store::clearCutOff(home);
+            Outcome outcome;
+            outcome.folder = store::newShopFolder(home, now);
+            outcome.salvaged = store::salvage(from, outcome.folder, {}, {}, progress);
+            if (!*outcome.salvaged) { // nothing that is half done is shown as a shop
+                std::error_code ignored;
+                std::filesystem::remove_all(outcome.folder, ignored);
+            }
+            return outcome;
+        },
+        [this](const Outcome& outcome) { salvaged(outcome); });
+}
+
+void RestoreView::salvaged(const Outcome& outcome) {
+    const store::Result<store::Salvaged>& made = *outcome.salvaged;
+    if (!made) {
+        const bool stopped = cancelled_->load();
+        goTo(Step::Choose);
+        chooseOther();
+        problem_ = stopped ? QString() : whyNoSalvage(made.error());
+        emit changed();
+        return;
+    }
+    goesOnWith_ = outcome.folder;
+    result_ = tr("A new shop of what can be read: %n entries.", nullptr, static_cast<int>(made->entries));
+    if (made->fromBackups > 0)
+        result_ += u'\n' + tr("%n of them only the copies beside it still had.", nullptr,
+                              static_cast<int>(made->fromBackups));
+    if (const auto faults = made->faults.size() + made->report.faults.size(); faults > 0)
+        result_ += u'\n' + tr("%n things in it are missing or damaged.", nullptr, static_cast<int>(faults));
+    goTo(Step::Partly);
 }
 
 void RestoreView::ended(const Outcome& outcome, bool incomplete) {
@@ -280,7 +353,7 @@ void RestoreView::refused(const Outcome& outcome, bool incomplete) {
                    "changed on this device.");
         next = incomplete ? Step::Backup : Step::Damaged;
     } else if (problem.fault == store::Fault::DiskFull) {
-        problem_ = tr("There is no room on this device for the shop. Make room, then try again.");
+        problem_ = noRoom();
     } else if (problem.fault == store::Fault::TooNew) {
         problem_ = tr("The backup was written by a newer version. Bring this app up to date.");
     } else if (problem.fault == store::Fault::NotFound) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/backup.h"
+#include "core/store/salvage.h"
 #include "core/store/shops.h"
 #include "qml/backup/places.h"
 #include "qml/backup/shopswitch.h"
@@ -14,6 +15,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <atomic>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -26,8 +28,9 @@ namespace undercowl::ui {
 // backups: of all places, newest first: id path, title when it was made, detail name, place and size, mark
 // "sealed", "wrong" where it cannot be read. earlier: the other shops of this device: id folder. step: what
 // is to be done now. chosen: the backup or shop, in words. problem: why it could not be brought back. result:
-// what came back of a damaged one. here: the folder that the present shop stays in; goesOnWith: the folder of
-// the other.
+// what came back of a damaged one. damaged: the present shop can only be looked at, or not even that:
+// salvage() makes a new one of what can be read. here: the folder that the present shop stays in; goesOnWith:
+// the folder of the other.
 class RestoreView : public QObject, public QQmlParserStatus {
     Q_OBJECT
     QML_ELEMENT
@@ -41,6 +44,7 @@ class RestoreView : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QString chosen READ chosen NOTIFY changed)
     Q_PROPERTY(QString chosenDetail READ chosenDetail NOTIFY changed)
     Q_PROPERTY(bool sealed READ sealed NOTIFY changed)
+    Q_PROPERTY(bool damaged READ damaged NOTIFY changed)
     Q_PROPERTY(QString passphraseError READ passphraseError NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
     Q_PROPERTY(QString result READ result NOTIFY changed)
@@ -75,6 +79,7 @@ public:
     [[nodiscard]] const QString& chosen() const { return chosen_.title; }
     [[nodiscard]] const QString& chosenDetail() const { return chosen_.detail; }
     [[nodiscard]] bool sealed() const { return chosen_.mark == QStringLiteral("sealed"); }
+    [[nodiscard]] bool damaged() const;
     [[nodiscard]] const QString& passphraseError() const { return passphraseError_; }
     [[nodiscard]] const QString& problem() const { return problem_; }
     [[nodiscard]] const QString& result() const { return result_; }
@@ -89,6 +94,8 @@ public:
     // Into a new folder, and on with it when nothing of it is wanting. incomplete: what can be read of a
     // damaged one; goOn() then goes on with that.
     Q_INVOKABLE void bringBack(const QString& passphrase, bool incomplete);
+    // A new shop of what can be read of the present one and of the copies of its database beside it.
+    Q_INVOKABLE void salvage();
     Q_INVOKABLE void cancel();
     Q_INVOKABLE void goOn();
 
@@ -100,12 +107,16 @@ signals:
 private:
     struct Outcome { // of one attempt
         std::filesystem::path folder;
+        std::optional<store::Result<store::Salvaged>> salvaged; // that was wanted
         bool passphraseFits{true};
         std::size_t wanting{}; // earlier backups that are not there
         store::Result<store::Restored> restored = store::failed(store::Fault::NotFound, {});
     };
     [[nodiscard]] std::filesystem::path home() const;
     void goTo(Step step);
+    // Off the touch thread, with progress; then(outcome) on it.
+    void work(std::function<Outcome(const store::Progress&)> work, std::function<void(const Outcome&)> then);
+    void salvaged(const Outcome& outcome);
     void ended(const Outcome& outcome, bool incomplete);
     void refused(const Outcome& outcome, bool incomplete);
 

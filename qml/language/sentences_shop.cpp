@@ -78,9 +78,9 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core",
                       "The disk is full, so this shop can only be looked at. Nothing in it was changed. "
                       "Make room on the disk to go on working in it."),
-    QT_TRANSLATE_NOOP("Core",
-                      "This shop is damaged and can only be looked at. Nothing in it was changed. Bring what "
-                      "can be read into a new place with 'undercowlctl store salvage --to NEWFOLDER'."),
+    QT_TRANSLATE_NOOP(
+        "Core", "This shop is damaged and can only be looked at. Nothing in it was changed. A new one can "
+                "be made of what can be read."),
     QT_TRANSLATE_NOOP(
         "Core",
         "the store in %1 has lost its shop.db, but photos or copies of it are there. "

@@ -47,7 +47,11 @@ Item {
                 visible: root.bringsBack && (root.session.state === ShopSession.Failed || root.session.readOnly)
                 width: parent.width
 
-                onTriggered: root.opens("RestorePage", {})
+                onTriggered: {
+                    if (root.session.state !== ShopSession.Failed) // which it was read for
+                        root.session.clearProblem();
+                    root.opens("RestorePage", {});
+                }
             }
         }
     }

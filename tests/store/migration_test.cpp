@@ -3,6 +3,7 @@
 #include "tests/store/tables.h"
 
 #include "core/store/archive.h"
+#include "core/store/salvage.h"
 #include "core/store/schema.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -152,6 +153,11 @@ TEST_CASE("a store of a newer version is opened for looking only, with a clear w
     CHECK(everything(looking) == shown);
     CHECK_FALSE(looking.append(journal::memoKept(job, {looking.newId(), {}, "x", {}, {}})));
     CHECK(slurp(folder / "shop.db") == before);
+    // No new shop is made of what is only known in part.
+    const auto salvaged = salvage(folder, folder.parent_path() / "salvaged");
+    REQUIRE_FALSE(salvaged);
+    CHECK(salvaged.error().fault == Fault::TooNew);
+    CHECK_FALSE(std::filesystem::exists(folder.parent_path() / "salvaged"));
 }
 
 TEST_CASE("write the fixture of the newest schema into UNDERCOWL_FIXTURES", "[.fixture]") {

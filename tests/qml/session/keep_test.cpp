@@ -129,6 +129,26 @@ private slots:
         QVERIFY(store::verifyBackup(QDir(place).filePath(name).toStdString()));
     }
 
+    void aBackupThatIsStoppedLeavesNothing() {
+        open();
+        const QString place = dir_->filePath(QStringLiteral("stick"));
+        QDir().mkpath(place);
+        session_->set(QStringLiteral("backup-place"), place);
+        BackupView view;
+        view.setProperty("session", QVariant::fromValue(session_.get()));
+        view.componentComplete();
+        QTRY_VERIFY(view.places().at(view.place()) == QStringLiteral("stick"));
+        view.write(QStringLiteral("four wet spark plugs"), false); // its key alone takes a while
+        view.cancel();
+        QTRY_VERIFY_WITH_TIMEOUT(!view.writing(), 20'000);
+        QCOMPARE(session_->problem(), QString()); // it was wished
+        QCOMPARE(view.result(), QString());
+        QCOMPARE(QDir(place).entryList(QDir::Files | QDir::Hidden), QStringList());
+        view.write({}, false);
+        QTRY_VERIFY_WITH_TIMEOUT(!view.writing(), 20'000);
+        QCOMPARE(QDir(place).entryList(QDir::Files | QDir::Hidden).size(), 1);
+    }
+
     void theDatabaseIsCopiedBesideItself() {
         open();
         keepRollingCopies(*session_, 10);

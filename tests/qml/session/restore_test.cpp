@@ -233,18 +233,52 @@ private slots:
     void aShopThatCannotBeOpenedIsNoObstacle() {
         write("1.backup", {});
         put(text(folder_ / "shop.db"), "not even a database any more");
-        session_ = std::make_unique<ShopSession>(shopInFolder(folder_), folder_, clock());
-        QTRY_COMPARE(session_->state(), ShopSession::State::Failed);
-        view_ = std::make_unique<RestoreView>();
-        view_->setProperty("session", QVariant::fromValue(session_.get()));
-        view_->setShops(shops_.get());
-        view_->componentComplete();
+        begin({}, ShopSession::State::Failed);
         choose("1.backup");
         QSignalSpy wanted(shops_.get(), &ShopSwitch::wanted);
         view_->bringBack({}, false);
         QTRY_COMPARE_WITH_TIMEOUT(wanted.size(), 1, aWhile);
         QCOMPARE(jobsIn(store::currentShop(folder_)), std::size_t{1});
         QCOMPARE(contentOf(text(folder_ / "shop.db")), QByteArray("not even a database any more"));
+    }
+
+    void ofADamagedShopANewOneIsMade() {
+        keepPhoto("as found");
+        QVERIFY(store::backUpDatabase(open()));
+        begin();
+        QVERIFY(!view_->damaged());
+        view_->salvage(); // of a whole one there is no need
+        QCOMPARE(view_->step(), RestoreView::Step::Choose);
+        session_.reset();
+
+        put(text(folder_ / "shop.db"), "not even a database any more");
+        begin();
+        QVERIFY(session_->readOnly());
+        QVERIFY(view_->damaged());
+        QSignalSpy wanted(shops_.get(), &ShopSwitch::wanted);
+        view_->salvage();
+        QCOMPARE(view_->step(), RestoreView::Step::Working);
+        QTRY_COMPARE_WITH_TIMEOUT(view_->step(), RestoreView::Step::Partly, aWhile);
+        QVERIFY2(view_->result().contains(QStringLiteral("3 of them only the copies")),
+                 qPrintable(view_->result()));
+        QCOMPARE(store::currentShop(folder_), folder_); // until that was read
+        view_->goOn();
+        QTRY_COMPARE(wanted.size(), 1);
+        const auto made = store::Store::open(store::currentShop(folder_));
+        QCOMPARE(made->jobs()->size(), std::size_t{1});
+        QVERIFY(made->check()->sound()); // its photo too
+        QVERIFY(!made->mechanic().empty());
+        QCOMPARE(contentOf(text(folder_ / "shop.db")), QByteArray("not even a database any more"));
+    }
+
+    void aShopOfWhichNothingCanBeReadIsNotMadeAnew() {
+        put(text(folder_ / "shop.db"), "not even a database any more");
+        begin({}, ShopSession::State::Failed);
+        QVERIFY(view_->damaged());
+        view_->salvage();
+        QTRY_VERIFY_WITH_TIMEOUT(!view_->problem().isEmpty(), aWhile);
+        QCOMPARE(view_->step(), RestoreView::Step::Choose);
+        QCOMPARE(folders(), 1);
     }
 
     void aBackupIsLookedForInOtherFoldersToo() {
@@ -312,12 +346,13 @@ private:
         QVERIFY2(made, made ? "" : made.error().message.c_str());
     }
     // The page on the shop in the folder.
-    void begin(const std::filesystem::path& shop = {}) {
+    void begin(const std::filesystem::path& shop = {}, ShopSession::State state = ShopSession::State::Ready) {
         view_.reset();
         const auto folder = shop.empty() ? folder_ : shop;
         session_ = std::make_unique<ShopSession>(shopInFolder(folder), folder, clock());
-        QTRY_COMPARE(session_->state(), ShopSession::State::Ready);
-        session_->set(QStringLiteral("backup-place"), dir_->filePath(QStringLiteral("stick")));
+        QTRY_COMPARE(session_->state(), state);
+        if (state == ShopSession::State::Ready && !session_->readOnly())
+            session_->set(QStringLiteral("backup-place"), dir_->filePath(QStringLiteral("stick")));
         view_ = std::make_unique<RestoreView>();
         view_->setProperty("session", QVariant::fromValue(session_.get()));
         view_->setShops(shops_.get());
