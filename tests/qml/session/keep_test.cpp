@@ -105,12 +105,8 @@ private slots:
 
     void theWholeShopIsBackedUpFromTheScreen() {
         open();
-        const QString place = dir_->filePath(QStringLiteral("stick"));
-        QDir().mkpath(place);
-        session_->set(QStringLiteral("backup-place"), place);
         BackupView view;
-        view.setProperty("session", QVariant::fromValue(session_.get()));
-        view.componentComplete();
+        const QString place = onStick(view);
         QTRY_COMPARE(view.lastCopy(), QStringLiteral("none yet"));
         QVERIFY(view.places().at(view.place()) == QStringLiteral("stick"));
         QCOMPARE(view.here(), 0);
@@ -131,12 +127,8 @@ private slots:
 
     void aBackupThatIsStoppedLeavesNothing() {
         open();
-        const QString place = dir_->filePath(QStringLiteral("stick"));
-        QDir().mkpath(place);
-        session_->set(QStringLiteral("backup-place"), place);
         BackupView view;
-        view.setProperty("session", QVariant::fromValue(session_.get()));
-        view.componentComplete();
+        const QString place = onStick(view);
         QTRY_VERIFY(view.places().at(view.place()) == QStringLiteral("stick"));
         view.write(QStringLiteral("four wet spark plugs"), false); // its key alone takes a while
         view.cancel();
@@ -175,6 +167,16 @@ private:
     void open() {
         session_ = std::make_unique<ShopSession>(heldShop(folder_, gate_), folder_);
         QTRY_COMPARE(session_->state(), ShopSession::State::Ready);
+    }
+
+    // Backups go into a folder of their own, whose name is given back.
+    QString onStick(BackupView& view) {
+        QString place = dir_->filePath(QStringLiteral("stick"));
+        QDir().mkpath(place);
+        session_->set(QStringLiteral("backup-place"), place);
+        view.setProperty("session", QVariant::fromValue(session_.get()));
+        view.componentComplete();
+        return place;
     }
 
     std::unique_ptr<QTemporaryDir> dir_;
