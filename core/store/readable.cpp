@@ -183,11 +183,14 @@ std::string asUnchanging(const std::filesystem::path& file) {
     return name + "?immutable=1";
 }
 
-// Nothing is in the log that the database has not.
+// Nothing is in the log that the database has not. Where that cannot be told there may be.
 bool hasNoLog(std::filesystem::path database) {
+    using std::filesystem::file_type;
     std::error_code error;
-    const auto bytes = std::filesystem::file_size(database += "-wal", error);
-    return error || bytes == 0;
+    const auto log = database += "-wal";
+    const file_type kind = std::filesystem::status(log, error).type();
+    return kind == file_type::not_found || kind == file_type::directory ||
+           (kind == file_type::regular && std::filesystem::file_size(log, error) == 0);
 }
 
 Result<Readable> readFrom(const std::string& name, int way) {

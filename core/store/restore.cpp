@@ -3,6 +3,7 @@
 #include "core/store/database.h"
 #include "core/store/media.h"
 #include "core/store/salvage.h"
+#include "core/store/unpacking.h"
 
 #include "core/journal/fold.h"
 
@@ -23,36 +24,6 @@ Result<void> mayRestoreTo(const path& folder) {
     }
     return {};
 }
-
-// The folder while it is being filled; gone unless it was kept.
-class Unpacking {
-public:
-    explicit Unpacking(const path& folder)
-        : folder_(folder.string() + ".incoming-" + journal::newId(0)), files_(posixFiles()) {}
-    Unpacking(const Unpacking&) = delete;
-    Unpacking& operator=(const Unpacking&) = delete;
-    ~Unpacking() {
-        if (!folder_.empty()) {
-            std::error_code ignored;
-            std::filesystem::remove_all(folder_, ignored);
-        }
-    }
-
-    [[nodiscard]] const path& folder() const { return folder_; }
-    [[nodiscard]] const std::shared_ptr<Files>& files() const { return files_; }
-
-    Result<void> keepAs(const path& folder) {
-        if (auto renamed = files_->rename(folder_, folder); !renamed) {
-            return renamed;
-        }
-        folder_.clear();
-        return files_->syncFolder(folder.parent_path());
-    }
-
-private:
-    path folder_;
-    std::shared_ptr<Files> files_;
-};
 
 // A file of the restored store that is written as it comes.
 class Writer {
@@ -249,16 +220,10 @@ Result<Restored> restoreBackup(const std::vector<path>& files, const path& folde
         return restoring.finish(folder);
     }
     // The database may be what is damaged: its entries are gathered one by one.
-    Unpacking gathered(folder);
-    auto saved = salvage({}, gathered.folder(), files, passphrase, progress);
-    if (!saved) {
-        return tl::unexpected(saved.error());
-    }
-    if (auto kept = gathered.keepAs(folder); !kept) {
-        return tl::unexpected(kept.error());
-    }
-    return Restored{summaryOf(restoring.newest()), restoring.missing(), std::move(saved->report),
-                    std::move(saved->faults)};
+    return salvage({}, folder, files, passphrase, progress).map([&](Salvaged saved) {
+        return Restored{summaryOf(restoring.newest()), restoring.missing(), std::move(saved.report),
+                        std::move(saved.faults)};
+    });
 }
 
 Result<Mended> mendMedia(Store& store, const std::vector<path>& files, const std::string& passphrase,

@@ -4,6 +4,7 @@
 #include "core/store/media.h"
 #include "core/store/readable.h"
 #include "core/store/state.h"
+#include "core/store/unpacking.h"
 
 #include "core/journal/fold.h"
 
@@ -64,10 +65,6 @@ struct Passing {
     }
 };
 
-} // namespace
-
-namespace {
-
 // The database's entries, and where some of them are gone those of the newest copy beside it that can be
 // read.
 Result<Readable> readWithCopies(const path& folder) {
@@ -100,10 +97,6 @@ Result<Readable> readWithCopies(const path& folder) {
     }
     return read;
 }
-
-} // namespace
-
-namespace {
 
 std::string whyOnlyLooking(Fault because, int schema) {
     if (schema > migrations().back().to) {
@@ -287,6 +280,9 @@ public:
                           "with --from" +
                               why);
         }
+        if (!goesOn_(0)) { // also where there is nothing to copy
+            return tl::unexpected(backupCancelled());
+        }
         auto store = Store::open(to);
         if (!store) {
             return tl::unexpected(store.error());
@@ -393,7 +389,12 @@ Result<Salvaged> salvage(const path& from, const path& to, const std::vector<pat
     if (auto read = salvaging.backups(backups, passphrase); !read) {
         return tl::unexpected(read.error());
     }
-    return salvaging.finish(from, to, backups, passphrase);
+    Unpacking making(to);
+    auto made = salvaging.finish(from, making.folder(), backups, passphrase);
+    if (!made) {
+        return made;
+    }
+    return making.keepAs(to).map([&] { return std::move(*made); });
 }
 
 } // namespace undercowl::store

@@ -22,8 +22,7 @@ struct Salvaged {
 // where their content still fits their name, else from the backups. 'from' is not touched. Fails, and makes
 // nothing, when not one entry can be read. A damaged backup is read as far as it goes on. An empty 'from':
 // there is no store, only backups. Refused where a newer version wrote 'from'. Progress is told of the bytes
-// of the backups, which are read twice, and of the media in 'from'; when it cancels, a store that was
-// begun stays.
+// of the backups, which are read twice, and of the media in 'from'. The folder appears whole or not at all.
 [[nodiscard]] Result<Salvaged> salvage(const std::filesystem::path& from, const std::filesystem::path& to,
                                        const std::vector<std::filesystem::path>& backups = {},
                                        const std::string& passphrase = {}, const Progress& progress = {});

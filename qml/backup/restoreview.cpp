@@ -272,10 +272,6 @@ void RestoreView::salvage() {
             Outcome outcome;
             outcome.folder = store::newShopFolder(home, now);
             outcome.salvaged = store::salvage(from, outcome.folder, {}, {}, progress);
-            if (!*outcome.salvaged) { // nothing that is half done is shown as a shop
-                std::error_code ignored;
-                std::filesystem::remove_all(outcome.folder, ignored);
-            }
             return outcome;
         },
         [this](const Outcome& outcome) { salvaged(outcome); });

@@ -270,7 +270,16 @@ TEST_CASE("a database that cannot be opened at all is read page by page, and so 
     CHECK(read * 10 > entries * 7); // the others are of machines, owners and the shop
     CHECK((whole || damage == "cut"));
     CHECK(slurp(copy / "shop.db") == content);
+    // Stopped it leaves nothing, not even under the name that it had until then.
+    const auto besides = [&] {
+        return std::distance(std::filesystem::directory_iterator(rotten.shop.folder.path()), {});
+    };
+    const auto before = besides();
+    CHECK_FALSE(salvage(copy, rotten.shop.folder.path() / "salvaged", {}, {},
+                        [](std::size_t, std::size_t) { return false; }));
+    CHECK(besides() == before);
     const auto salvaged = must(salvage(copy, rotten.shop.folder.path() / "salvaged"));
+    CHECK(besides() == before + 1);
     CHECK(salvaged.entries + (damage == "cut" ? 3 : 0) >= entries + 1);
     // Who works here is not asked again, although the table that told it is lost.
     CHECK_FALSE(must(Store::open(rotten.shop.folder.path() / "salvaged")).mechanic().empty());
