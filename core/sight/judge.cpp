@@ -204,6 +204,10 @@ void lookFurther(const Bench& bench, const std::function<std::vector<Strip>()>& 
     }
 }
 
+bool isNeutral(colour::Insulation base) {
+    return base == colour::Insulation::BK || base == colour::Insulation::GY || base == colour::Insulation::WH;
+}
+
 } // namespace
 
 void judge(const Views& views, double widthPx, double strength, const LightCodes& light, const White& white,
@@ -226,8 +230,8 @@ void judge(const Views& views, double widthPx, double strength, const LightCodes
         answer.base == colour::Insulation::BK && (!answer.tracer || answer.tracer == colour::Insulation::GY ||
                                                   answer.tracer == colour::Insulation::WH);
     // The ground between two wires passes for one of its own colour beyond doubt, but hardly ever for so
-    // plain a wire.
-    constexpr double plainWire = 0.8;
+    // plain a wire. Paper and shadows are neutral, so of white, grey and black wires more is asked.
+    const double plainWire = isNeutral(answer.base) ? 0.9 : 0.8;
     const bool mistakable = black || answer.base == colour::Insulation::TQ;
     const double enough = mistakable ? 0.98 : 0.91;
     const double enoughForEach = mistakable ? 0.90 : 0.55;
