@@ -6015,6 +6015,14 @@
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
         <translation>Diese Werkstatt ist beschädigt und lässt sich nur ansehen. Nichts darin wurde geändert. Aus dem, was lesbar ist, lässt sich eine neue machen.</translation>
     </message>
+    <message>
+        <source>%1 is the current shop: go on with another one first</source>
+        <translation>%1 ist die jetzige Werkstatt: zuerst mit einer anderen weitermachen</translation>
+    </message>
+    <message>
+        <source>%1 could not be removed: %2</source>
+        <translation>%1 konnte nicht entfernt werden: %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9475,6 +9483,26 @@
     <message>
         <source>No backups here. Their names end in .backup.</source>
         <translation>Keine Sicherungen hier. Ihre Namen enden auf .backup.</translation>
+    </message>
+    <message>
+        <source>Removing</source>
+        <translation>Wird entfernt</translation>
+    </message>
+    <message>
+        <source>Remove this shop</source>
+        <translation>Diese Werkstatt entfernen</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation>Endgültig entfernen</translation>
+    </message>
+    <message>
+        <source>Its jobs, photos and memos go with it. Nothing but a backup brings them back.</source>
+        <translation>Ihre Aufträge, Fotos und Notizen gehen mit ihr verloren. Nur eine Sicherung bringt sie zurück.</translation>
     </message>
 </context>
 <context>

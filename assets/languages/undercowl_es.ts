@@ -6015,6 +6015,14 @@
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
         <translation>Este taller está dañado y solo se puede mirar. No se cambió nada en él. Con lo legible se puede hacer uno nuevo.</translation>
     </message>
+    <message>
+        <source>%1 is the current shop: go on with another one first</source>
+        <translation>%1 es el taller actual: antes seguir con otro</translation>
+    </message>
+    <message>
+        <source>%1 could not be removed: %2</source>
+        <translation>no se pudo quitar %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9475,6 +9483,26 @@
     <message>
         <source>No backups here. Their names end in .backup.</source>
         <translation>Aquí no hay copias. Sus nombres acaban en .backup.</translation>
+    </message>
+    <message>
+        <source>Removing</source>
+        <translation>Quitando</translation>
+    </message>
+    <message>
+        <source>Remove this shop</source>
+        <translation>Quitar este taller</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Conservar</translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation>Quitar para siempre</translation>
+    </message>
+    <message>
+        <source>Its jobs, photos and memos go with it. Nothing but a backup brings them back.</source>
+        <translation>Con él se van sus trabajos, fotos y notas. Solo una copia de seguridad los devuelve.</translation>
     </message>
 </context>
 <context>

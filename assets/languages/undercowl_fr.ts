@@ -6015,6 +6015,14 @@
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
         <translation>Cet atelier est abîmé et ne peut qu&apos;être regardé. Rien n&apos;y a été changé. On peut en faire un nouveau de ce qui se lit.</translation>
     </message>
+    <message>
+        <source>%1 is the current shop: go on with another one first</source>
+        <translation>%1 est l’atelier actuel&#xa0;: d’abord continuer avec un autre</translation>
+    </message>
+    <message>
+        <source>%1 could not be removed: %2</source>
+        <translation>%1 n’a pas pu être supprimé&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9475,6 +9483,26 @@
     <message>
         <source>No backups here. Their names end in .backup.</source>
         <translation>Pas de sauvegarde ici. Leur nom finit par .backup.</translation>
+    </message>
+    <message>
+        <source>Removing</source>
+        <translation>Suppression en cours</translation>
+    </message>
+    <message>
+        <source>Remove this shop</source>
+        <translation>Supprimer cet atelier</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Garder</translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation>Supprimer pour de bon</translation>
+    </message>
+    <message>
+        <source>Its jobs, photos and memos go with it. Nothing but a backup brings them back.</source>
+        <translation>Ses travaux, photos et notes partent avec lui. Seule une sauvegarde les ramène.</translation>
     </message>
 </context>
 <context>

@@ -6015,6 +6015,14 @@
         <source>This shop is damaged and can only be looked at. Nothing in it was changed. A new one can be made of what can be read.</source>
         <translation>Questa officina è danneggiata e si può solo guardare. Niente è stato cambiato. Da ciò che si legge se ne può fare una nuova.</translation>
     </message>
+    <message>
+        <source>%1 is the current shop: go on with another one first</source>
+        <translation>%1 è l’officina attuale: prima continuare con un’altra</translation>
+    </message>
+    <message>
+        <source>%1 could not be removed: %2</source>
+        <translation>impossibile togliere %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -9475,6 +9483,26 @@
     <message>
         <source>No backups here. Their names end in .backup.</source>
         <translation>Qui non ci sono copie. I loro nomi finiscono in .backup.</translation>
+    </message>
+    <message>
+        <source>Removing</source>
+        <translation>Rimozione in corso</translation>
+    </message>
+    <message>
+        <source>Remove this shop</source>
+        <translation>Togli questa officina</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Tieni</translation>
+    </message>
+    <message>
+        <source>Remove it for good</source>
+        <translation>Togli per sempre</translation>
+    </message>
+    <message>
+        <source>Its jobs, photos and memos go with it. Nothing but a backup brings them back.</source>
+        <translation>Con lei se ne vanno i suoi lavori, foto e note. Solo una copia di sicurezza li riporta.</translation>
     </message>
 </context>
 <context>

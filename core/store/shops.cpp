@@ -48,6 +48,25 @@ bool isFolder(const path& folder) {
     return std::filesystem::is_directory(std::filesystem::symlink_status(folder, error));
 }
 
+bool isShopOf(const path& home, const path& folder) {
+    return folder.parent_path() == home.parent_path() && isShopName(home, folder.filename().string()) &&
+           isFolder(folder);
+}
+
+std::uint64_t bytesIn(const path& folder) {
+    std::uint64_t bytes = 0;
+    std::error_code error;
+    for (std::filesystem::recursive_directory_iterator at(folder, error), end; !error && at != end;
+         at.increment(error)) {
+        std::error_code unknown;
+        if (at->is_regular_file(unknown) && !at->is_symlink(unknown)) {
+            const auto size = at->file_size(unknown);
+            bytes += unknown ? 0 : size;
+        }
+    }
+    return bytes;
+}
+
 // The name that was chosen; empty where there is none, or none that can be one.
 std::string chosenName(const path& home, Files& files) {
     const auto size = files.size(choiceOf(home));
@@ -68,7 +87,7 @@ std::string chosenName(const path& home, Files& files) {
 std::optional<ShopBeside> lookAt(const path& folder) {
     std::error_code error;
     const path file = folder / "shop.db";
-    ShopBeside shop{folder, 0, 0, false};
+    ShopBeside shop{folder, 0, 0, false, 0};
     const auto bytes = std::filesystem::file_size(file, error);
     if (error || bytes == 0) {
         const bool lost = std::filesystem::exists(folder / "media", error) &&
@@ -102,8 +121,7 @@ path currentShop(const path& homeGiven, const std::shared_ptr<Files>& files) {
 Result<void> chooseShop(const path& homeGiven, const path& folderGiven, const std::shared_ptr<Files>& files) {
     const path home = plain(homeGiven);
     const path folder = plain(folderGiven);
-    if (folder.parent_path() != home.parent_path() || !isShopName(home, folder.filename().string()) ||
-        !isFolder(folder)) {
+    if (!isShopOf(home, folder)) {
         return failed(Fault::Refused, folder.string() + " is no shop of " + home.string());
     }
     const std::string name = folder.filename().string() + "\n";
@@ -132,6 +150,7 @@ std::vector<ShopBeside> shopsBeside(const path& homeGiven) {
          at.increment(error)) {
         if (isShopName(home, at->path().filename().string()) && isFolder(at->path())) {
             if (auto shop = lookAt(at->path())) {
+                shop->bytes = bytesIn(at->path());
                 shops.push_back(std::move(*shop));
             }
         }
@@ -140,6 +159,30 @@ std::vector<ShopBeside> shopsBeside(const path& homeGiven) {
         return std::pair(a.lastAt, a.folder) > std::pair(b.lastAt, b.folder);
     });
     return shops;
+}
+
+Result<void> removeShop(const path& homeGiven, const path& folderGiven, const std::shared_ptr<Files>& files) {
+    const path home = plain(homeGiven);
+    const path folder = plain(folderGiven);
+    if (!isShopOf(home, folder)) {
+        return failed(Fault::Refused, folder.string() + " is no shop of " + home.string());
+    }
+    if (plain(currentShop(home, files)) == folder) {
+        return failed(Fault::Refused, folder.string() + " is the current shop: go on with another one first");
+    }
+    clearCutOff(home);
+    const path gone = newShopFolder(home, 0).string() + std::string(unfinished) + "removed";
+    auto renamed = files->rename(folder, gone);
+    if (renamed) {
+        renamed = files->syncFolder(home.parent_path());
+    }
+    if (!renamed) {
+        return renamed;
+    }
+    std::error_code error;
+    std::filesystem::remove_all(gone, error);
+    return error ? failed(Fault::InputOutput, gone.string() + " could not be removed: " + error.message())
+                 : Result<void>{};
 }
 
 void clearCutOff(const path& homeGiven) {

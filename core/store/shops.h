@@ -12,6 +12,7 @@
 #include "core/store/store.h"
 
 #include <cstddef>
+#include <cstdint>
 #include <filesystem>
 #include <memory>
 #include <vector>
@@ -36,14 +37,21 @@ struct ShopBeside {
     std::filesystem::path folder;
     job::TimeMs lastAt{}; // of its jobs; 0 without any
     std::size_t jobs{};
-    bool readable{}; // false: its database is damaged or gone, and what else is known is not
+    bool readable{};       // false: its database is damaged or gone, and what else is known is not
+    std::uint64_t bytes{}; // of its files, photos and memos among them
 };
 
 // Every shop of HOME in which something was said, the last worked on first. They are looked at, not opened.
 [[nodiscard]] std::vector<ShopBeside> shopsBeside(const std::filesystem::path& home);
 
-// Removes what a restoring that was cut off left behind: folders that never became a shop. Not while another
-// one is under way.
+// Removes a shop for good, with its photos and memos. First it is renamed to what clearCutOff() removes: a
+// cut leaves it whole or gone. Refused for the current one and for a folder that is none of HOME's shops.
+// When it fails after the renaming, the shop is gone and what is left of it goes at the next clearing.
+Result<void> removeShop(const std::filesystem::path& home, const std::filesystem::path& folder,
+                        const std::shared_ptr<Files>& files = posixFiles());
+
+// Removes what a restoring or a removing that was cut off left behind: folders that are no shop, or no more.
+// Not while another one is under way.
 void clearCutOff(const std::filesystem::path& home);
 
 } // namespace undercowl::store

@@ -13,6 +13,7 @@ ShopPage {
     property string file: ""
     property bool elsewhere: false
     readonly property bool choosing: view.step === RestoreView.Choose
+    readonly property bool underway: view.step === RestoreView.Working || view.step === RestoreView.Removing || view.step === RestoreView.Switching
 
     anyone: true
     layered: elsewhere || !choosing // what is under way ends by Stop, not by a stray way back
@@ -22,8 +23,10 @@ ShopPage {
         ProgressStrip {
             progress: view.step === RestoreView.Working ? view.progress : -1
             canCancel: view.step === RestoreView.Working
-            text: view.step === RestoreView.Switching ? qsTr("Opening the shop") : view.progress < 0.5 ? qsTr("Bringing back") : qsTr("Checking")
-            visible: view.step === RestoreView.Working || view.step === RestoreView.Switching
+            text: view.step === RestoreView.Switching ? qsTr("Opening the shop")
+                  : view.step === RestoreView.Removing ? qsTr("Removing")
+                  : view.progress < 0.5 ? qsTr("Bringing back") : qsTr("Checking")
+            visible: root.underway
             width: parent.width
 
             onCancelled: view.cancel()
@@ -54,8 +57,31 @@ ShopPage {
             onTriggered: view.goOn()
         },
         ActionButton {
+            text: qsTr("Remove this shop")
+            visible: view.step === RestoreView.Shop
+            width: parent.width
+
+            onTriggered: view.askToRemove()
+        },
+        ActionButton {
+            kind: ActionButton.Main
+            text: qsTr("Keep it")
+            visible: view.step === RestoreView.Remove
+            width: parent.width
+
+            onTriggered: view.chooseOther()
+        },
+        ActionButton {
+            kind: ActionButton.Refuse
+            text: qsTr("Remove it for good")
+            visible: view.step === RestoreView.Remove
+            width: parent.width
+
+            onTriggered: view.remove()
+        },
+        ActionButton {
             text: qsTr("Choose another one")
-            visible: !root.choosing && view.step !== RestoreView.Working && view.step !== RestoreView.Switching
+            visible: !root.choosing && !root.underway && view.step !== RestoreView.Remove
             width: parent.width
 
             onTriggered: view.chooseOther()
@@ -105,6 +131,12 @@ ShopPage {
             text: view.chosenDetail
             width: parent.width
         }
+    }
+
+    CautionBox {
+        text: qsTr("Its jobs, photos and memos go with it. Nothing but a backup brings them back.")
+        visible: view.step === RestoreView.Remove
+        width: parent.width
     }
 
     CautionBox {

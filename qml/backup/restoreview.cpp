@@ -1,12 +1,11 @@
 #include "qml/backup/restoreview.h"
 
 #include "platform/threads/across.h"
+#include "qml/backup/found.h"
 #include "qml/shell/words.h"
 
-#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
-#include <QLocale>
 
 #include <algorithm>
 
@@ -15,71 +14,6 @@ namespace undercowl::ui {
 namespace {
 
 using std::filesystem::path;
-
-const QString sealedMark = QStringLiteral("sealed");
-const QString wrongMark = QStringLiteral("wrong");
-
-path pathOf(const QString& name) {
-    return {name.toStdString()};
-}
-
-// Of a sealed one only its name and its file tell when it was made.
-job::TimeMs madeAt(const QFileInfo& file, const store::BackupHead& head) {
-    if (head.at > 0)
-        return head.at;
-    const QDateTime named =
-        QDateTime::fromString(file.fileName(), QStringLiteral("'undercowl-'yyyy-MM-dd-HHmmss'.backup'"));
-    return (named.isValid() ? named : file.lastModified()).toMSecsSinceEpoch();
-}
-
-QString moment(job::TimeMs at) {
-    return dateWords(dayOf(at)) + QStringLiteral(", ") +
-           QDateTime::fromMSecsSinceEpoch(at).toString(QStringLiteral("HH:mm"));
-}
-
-struct Found {
-    job::TimeMs at{};
-    Line line;
-};
-
-Found lookAtBackup(const QString& file, const QString& place) {
-    const QFileInfo info(file);
-    const auto head = store::readBackupHead(pathOf(file));
-    Found found{madeAt(info, head.value_or(store::BackupHead{})), {}};
-    const QString size = QLocale().formattedDataSize(info.size());
-    found.line = {.id = file, .title = moment(found.at), .detail = info.fileName()};
-    if (!head) {
-        found.line.mark = wrongMark;
-        found.line.detail +=
-            u'\n' + RestoreView::tr("%1, %2: no backup, or damaged at its beginning").arg(place, size);
-    } else if (head->sealed) {
-        found.line.mark = sealedMark;
-        found.line.detail += u'\n' + RestoreView::tr("%1, %2, sealed with a passphrase").arg(place, size);
-    } else {
-        found.line.detail += u'\n' + place + QStringLiteral(", ") + size;
-    }
-    return found;
-}
-
-std::vector<Line> backupsIn(const std::vector<BackupPlace>& places) {
-    std::vector<Found> all;
-    for (const BackupPlace& place : places) {
-        const QDir folder(place.folder);
-        for (const QString& name :
-             folder.entryList({QStringLiteral("*.backup")}, QDir::Files | QDir::Readable))
-            all.push_back(lookAtBackup(folder.filePath(name), place.name));
-    }
-    std::ranges::stable_sort(all, std::ranges::greater(), &Found::at);
-    std::vector<Line> lines;
-    lines.reserve(all.size());
-    for (Found& found : all)
-        lines.push_back(std::move(found.line));
-    return lines;
-}
-
-QString folderName(const path& folder) {
-    return text((folder.has_filename() ? folder : folder.parent_path()).string());
-}
 
 QString noRoom() {
     return RestoreView::tr("There is no room on this device for the shop. Make room, then try again.");
@@ -96,25 +30,6 @@ QString whyNoSalvage(const store::Problem& problem) {
             "Nothing of the shop on this device can be read any more. Bring a backup back.");
     default: return coreWords(problem.message);
     }
-}
-
-std::vector<Line> shopsOf(const path& home, const path& present) {
-    std::vector<Line> lines;
-    for (const store::ShopBeside& shop : store::shopsBeside(home)) {
-        std::error_code error;
-        if (std::filesystem::equivalent(shop.folder, present, error))
-            continue;
-        const QString jobs = RestoreView::tr("%n jobs", nullptr, static_cast<int>(shop.jobs));
-        lines.push_back(
-            {.id = folderName(shop.folder),
-             .title = !shop.readable ? RestoreView::tr("A shop that cannot be read whole")
-                      : shop.lastAt > 0
-                          ? RestoreView::tr("%1, last worked on %2").arg(jobs, moment(shop.lastAt))
-                          : jobs,
-             .detail = folderName(shop.folder),
-             .mark = shop.readable ? QString() : wrongMark});
-    }
-    return lines;
 }
 
 } // namespace
@@ -136,9 +51,8 @@ QString RestoreView::goesOnWith() const {
 }
 
 void RestoreView::componentComplete() {
-    looking_ = 2;
-    emit looked();
     emit changed();
+    ++looking_;
     lookAtDisks(
         this,
         [chosen = session_->setting(backupPlaceSetting)] { return backupsIn(backupPlaces(chosen, false)); },
@@ -147,6 +61,12 @@ void RestoreView::componentComplete() {
             backups_.setLines(found);
             emit looked();
         });
+    lookForShops();
+}
+
+void RestoreView::lookForShops() {
+    ++looking_;
+    emit looked();
     lookAtDisks(
         this, [home = home(), present = session_->folder()] { return shopsOf(home, present); },
         [this](const std::vector<Line>& found) {
@@ -161,13 +81,17 @@ void RestoreView::goTo(Step step) {
     emit changed();
 }
 
+bool RestoreView::busy() const {
+    return step_ == Step::Working || step_ == Step::Removing || step_ == Step::Switching;
+}
+
 void RestoreView::choose(const QString& file) {
-    if (step_ == Step::Working || step_ == Step::Switching)
+    if (busy())
         return;
     lookAtDisks(
         this, [file] { return lookAtBackup(file, QDir(QFileInfo(file).path()).dirName()).line; },
         [this](const Line& line) {
-            if (step_ == Step::Working || step_ == Step::Switching)
+            if (busy())
                 return;
             chooseOther();
             chosen_ = line;
@@ -180,7 +104,7 @@ void RestoreView::choose(const QString& file) {
 
 void RestoreView::chooseShop(const QString& folder) {
     const auto line = std::ranges::find(earlier_.lines(), folder, &Line::id);
-    if (line == earlier_.lines().end() || step_ == Step::Working || step_ == Step::Switching)
+    if (line == earlier_.lines().end() || busy())
         return;
     const Line& shop = *line; // of a list that stays
     chooseOther();
@@ -190,7 +114,7 @@ void RestoreView::chooseShop(const QString& folder) {
 }
 
 void RestoreView::chooseOther() {
-    if (step_ == Step::Working || step_ == Step::Switching)
+    if (busy())
         return;
     chosen_ = {};
     problem_.clear();
@@ -365,7 +289,37 @@ void RestoreView::cancel() {
         cancelled_->store(true);
 }
 
+void RestoreView::askToRemove() {
+    if (step_ == Step::Shop)
+        goTo(Step::Remove);
+}
+
+void RestoreView::remove() {
+    if (step_ != Step::Remove)
+        return;
+    goTo(Step::Removing);
+    lookAtDisks(
+        this,
+        [home = home(), folder = goesOnWith_, present = session_->folder()] {
+            std::error_code error;
+            // The app may be on a folder that was named for this run, whatever is the current one.
+            return std::filesystem::equivalent(folder, present, error)
+                       ? store::failed(store::Fault::Refused,
+                                       folder.string() + " is the current shop: go on with another one first")
+                       : store::removeShop(home, folder);
+        },
+        [this](const store::Result<void>& removed) {
+            goTo(Step::Choose);
+            chooseOther();
+            if (!removed)
+                session_->report(removed.error());
+            lookForShops();
+        });
+}
+
 void RestoreView::goOn() {
+    if (step_ == Step::Remove || step_ == Step::Removing || step_ == Step::Switching)
+        return;
     const Step before = step_ == Step::Working ? Step::Partly : step_;
     if (goesOnWith_.empty() || shops_ == nullptr) {
         goTo(before);

@@ -26,11 +26,11 @@ namespace undercowl::ui {
 // opened.
 //
 // backups: of all places, newest first: id path, title when it was made, detail name, place and size, mark
-// "sealed", "wrong" where it cannot be read. earlier: the other shops of this device: id folder. step: what
-// is to be done now. chosen: the backup or shop, in words. problem: why it could not be brought back. result:
-// what came back of a damaged one. damaged: the present shop can only be looked at, or not even that:
-// salvage() makes a new one of what can be read. here: the folder that the present shop stays in; goesOnWith:
-// the folder of the other.
+// "sealed", "wrong" where it cannot be read. earlier: the other shops of this device: id folder, detail
+// folder and size. step: what is to be done now. chosen: the backup or shop, in words. problem: why it could
+// not be brought back. result: what came back of a damaged one. damaged: the present shop can only be looked
+// at, or not even that: salvage() makes a new one of what can be read. here: the folder that the present shop
+// stays in; goesOnWith: the folder of the other.
 class RestoreView : public QObject, public QQmlParserStatus {
     Q_OBJECT
     QML_ELEMENT
@@ -54,12 +54,14 @@ class RestoreView : public QObject, public QQmlParserStatus {
 
 public:
     enum class Step {
-        Choose,   // a backup or a shop
-        Backup,   // bringBack(passphrase, false)
-        Damaged,  // bringBack(passphrase, true) would take what can be read
-        Working,  // cancel()
-        Partly,   // goOn(): what could be read is there
-        Shop,     // goOn(): the earlier shop
+        Choose,  // a backup or a shop
+        Backup,  // bringBack(passphrase, false)
+        Damaged, // bringBack(passphrase, true) would take what can be read
+        Working, // cancel()
+        Partly,  // goOn(): what could be read is there
+        Shop,    // goOn(): the earlier shop; askToRemove()
+        Remove,  // remove(): the earlier shop, for good
+        Removing,
         Switching // the app is about to begin anew
     };
     Q_ENUM(Step)
@@ -96,6 +98,10 @@ public:
     Q_INVOKABLE void bringBack(const QString& passphrase, bool incomplete);
     // A new shop of what can be read of the present one and of the copies of its database beside it.
     Q_INVOKABLE void salvage();
+    // The earlier shop that was chosen leaves this device: nothing but a backup brings it back. Never the
+    // present one.
+    Q_INVOKABLE void askToRemove();
+    Q_INVOKABLE void remove();
     Q_INVOKABLE void cancel();
     Q_INVOKABLE void goOn();
 
@@ -114,6 +120,8 @@ private:
     };
     [[nodiscard]] std::filesystem::path home() const;
     void goTo(Step step);
+    [[nodiscard]] bool busy() const;
+    void lookForShops();
     // Off the touch thread, with progress; then(outcome) on it.
     void work(std::function<Outcome(const store::Progress&)> work, std::function<void(const Outcome&)> then);
     void salvaged(const Outcome& outcome);

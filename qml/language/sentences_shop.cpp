@@ -46,6 +46,8 @@ constexpr std::array all{
                               "\"make\" and \"model\", one of parts has \"job\" and \"part\""),
     QT_TRANSLATE_NOOP("Core", "media file %1: its content does not fit its name"),
     QT_TRANSLATE_NOOP("Core", "backup: %1 exists already; give another name"),
+    QT_TRANSLATE_NOOP("Core", "%1 is the current shop: go on with another one first"),
+    QT_TRANSLATE_NOOP("Core", "%1 could not be removed: %2"),
     QT_TRANSLATE_NOOP("Core", "backup: what was written is not what can be read again"),
     QT_TRANSLATE_NOOP("Core", "%1. Make room on the disk, then try again."),
     QT_TRANSLATE_NOOP("Core", "%1. Check who owns the folder and whether it may be written."),

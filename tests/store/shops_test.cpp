@@ -177,6 +177,11 @@ TEST_CASE("the shops of a device are told with their jobs, the last worked on fi
     CHECK(shops[0].readable);
     CHECK(shops[1].folder == two.home);
     CHECK(shops[1].jobs == 1);
+    const auto size = [](const path& folderOfOne) {
+        return std::filesystem::file_size(folderOfOne / "shop.db");
+    };
+    CHECK(shops[1].bytes >= size(two.home));
+    CHECK(shops[1].bytes < 4 * size(two.home));
     CHECK(shops[2].folder == damaged);
     CHECK_FALSE(shops[2].readable);
     CHECK(shopsBeside(folder / "none").empty());
@@ -199,4 +204,76 @@ TEST_CASE("what a restoring left that was cut off is cleared away, and nothing e
     for (const path& one : stays) {
         CHECK(std::filesystem::exists(one));
     }
+}
+
+TEST_CASE("a shop is removed with all that is in it, and only that one") {
+    const Two two;
+    std::filesystem::create_directories(two.other / "media" / "ab");
+    std::ofstream(two.other / "media" / "ab" / "photo.jpg") << "a photo";
+    must(removeShop(two.home, two.other));
+    CHECK_FALSE(std::filesystem::exists(two.other));
+    CHECK(jobsIn(two.home) == 1);
+    std::size_t names = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(two.folder.path())) {
+        INFO(entry.path());
+        CHECK(entry.path() == two.home);
+        ++names;
+    }
+    CHECK(names == 1);
+}
+
+TEST_CASE("the first shop can be removed too, once another is the current one") {
+    const Two two;
+    const auto refused = removeShop(two.home, two.home);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().fault == Fault::Refused);
+    CHECK(jobsIn(two.home) == 1);
+    must(chooseShop(two.home, two.other));
+    const auto current = removeShop(two.home, two.other);
+    REQUIRE_FALSE(current);
+    CHECK(current.error().fault == Fault::Refused);
+    must(removeShop(two.home, two.home));
+    CHECK_FALSE(std::filesystem::exists(two.home));
+    CHECK(currentShop(two.home) == two.other);
+    CHECK(jobsIn(two.other) == 2);
+    CHECK(shopsBeside(two.home).size() == 1);
+}
+
+TEST_CASE("what is no shop of that folder is not removed") {
+    const Two two;
+    const auto folder = two.folder.path();
+    makeShop(folder / "foreign", 1);
+    std::filesystem::create_directory_symlink(folder / "foreign", newShopFolder(two.home, 1));
+    for (const path& wrong :
+         {folder / "foreign", newShopFolder(two.home, 1), newShopFolder(two.home, 7), folder}) {
+        INFO(wrong);
+        const auto refused = removeShop(two.home, wrong);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().fault == Fault::Refused);
+    }
+    CHECK(jobsIn(folder / "foreign") == 1);
+}
+
+TEST_CASE("a shop that cannot be removed stays whole") {
+    for (const Mishap mishap : {Mishap::InputOutput, Mishap::ReadOnly}) {
+        const Two two;
+        const auto disk = std::make_shared<FaultyDisk>();
+        disk->failAt(0, mishap, true);
+        CHECK_FALSE(removeShop(two.home, two.other, disk));
+        CHECK(disk->happened());
+        CHECK(jobsIn(two.other) == 2);
+        CHECK(shopsBeside(two.home).size() == 2);
+    }
+}
+
+TEST_CASE("what a removing left that was cut off is no shop any more") {
+    const Two two;
+    const path left = newShopFolder(two.home, 0).string() + ".incoming-removed";
+    std::filesystem::rename(two.other, left);
+    CHECK(shopsBeside(two.home).size() == 1);
+    makeShop(two.other, 3);
+    must(removeShop(two.home, two.other)); // it is not in the way
+    CHECK_FALSE(std::filesystem::exists(left));
+    CHECK_FALSE(std::filesystem::exists(two.other));
+    CHECK(jobsIn(two.home) == 1);
 }

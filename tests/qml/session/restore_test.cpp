@@ -1,3 +1,4 @@
+// More than 400 lines: every case walks the same page and shares its shops, its stick and its clock.
 // A shop brought back from the screen: what is found, what keeps it from coming back, and that the present
 // shop is never touched.
 #include "core/journal/say.h"
@@ -109,6 +110,41 @@ private slots:
         view_->goOn();
         QTRY_COMPARE(wanted.size(), 2);
         QCOMPARE(store::currentShop(folder_), folder_);
+    }
+
+    void anEarlierShopIsRemovedByASecondActAndThePresentOneNever() {
+        write("1.backup", {});
+        begin();
+        choose("1.backup");
+        QSignalSpy wanted(shops_.get(), &ShopSwitch::wanted);
+        view_->bringBack({}, false);
+        QTRY_COMPARE_WITH_TIMEOUT(wanted.size(), 1, aWhile);
+        const auto restored = store::currentShop(folder_);
+        begin(restored);
+        QTRY_COMPARE(view_->earlier()->count(), 1);
+        const Line line = view_->earlier()->lines().at(0);
+        QCOMPARE(line.id, text(folder_));
+        QVERIFY2(line.detail.contains(QStringLiteral("KiB")), qPrintable(line.detail));
+        view_->remove(); // none was chosen
+        view_->chooseShop(line.id);
+        view_->remove(); // nor asked for
+        QCOMPARE(view_->step(), RestoreView::Step::Shop);
+        view_->askToRemove();
+        QCOMPARE(view_->step(), RestoreView::Step::Remove);
+        view_->goOn(); // that was another button
+        QCOMPARE(view_->step(), RestoreView::Step::Remove);
+        view_->chooseOther();
+        view_->chooseShop(line.id);
+        view_->askToRemove();
+        QCOMPARE(folders(), 2);
+        view_->remove();
+        QCOMPARE(view_->step(), RestoreView::Step::Removing);
+        QTRY_COMPARE(view_->step(), RestoreView::Step::Choose);
+        QTRY_COMPARE(view_->earlier()->count(), 0);
+        QCOMPARE(folders(), 1);
+        QCOMPARE(store::currentShop(folder_), restored);
+        QCOMPARE(jobsIn(restored), std::size_t{1});
+        QVERIFY(session_->problem().isEmpty());
     }
 
     void anAppOnAFolderOfItsOwnRemembersNoOther() {
