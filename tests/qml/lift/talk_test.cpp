@@ -1,16 +1,11 @@
-// Every screen at the lift by voice: what is said is what a thumb would have done, it is said back, and it
-// can be undone.
-// More than 400 lines: every screen that hears shares the shop, the ear and the voice made here.
-#include "appwindow.h"
+// The screens at the lift by voice: what is said is what a thumb would have done, it is said back, and it
+// can be undone. For wires and lines see wirestalk_test.cpp.
+#include "talkinglift.h"
 
 #include "qml/measure/measureview.h"
-#include "qml/refit/linebackview.h"
-#include "qml/refit/readbackview.h"
 #include "qml/refit/refitview.h"
 #include "qml/shell/formdraft.h"
 #include "qml/strip/stripview.h"
-#include "qml/wiring/placeview.h"
-#include "qml/wiring/strokeview.h"
 
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -21,37 +16,6 @@ using namespace undercowl;
 using namespace undercowl::ui;
 
 namespace {
-
-struct Lift {
-    explicit Lift(const char* page, const QVariantMap& properties = {}) {
-        shop.answer();
-        anew();
-        app->show(page, properties);
-    }
-
-    // With what the shop holds now.
-    void anew() {
-        app.reset();
-        session = shop.session();
-        session->set(QStringLiteral("voice"), QStringLiteral("on"));
-        app = std::make_unique<AppWindow>(*session);
-    }
-
-    // Held, spoken, let go.
-    void hear(const char* words) const {
-        if (!app->touch(QStringLiteral("Hold and speak")))
-            qFatal("no button to hold");
-        app->listener().say(words);
-    }
-    [[nodiscard]] QString said() const {
-        return app->speaker().said.isEmpty() ? QString() : app->speaker().said.back();
-    }
-    [[nodiscard]] bool shows(const QString& words) const { return app->label(words) != nullptr; }
-
-    LiftShop shop;
-    std::unique_ptr<ShopSession> session;
-    std::unique_ptr<AppWindow> app;
-};
 
 QString at(const QVariantMap& values, const char* name) {
     return values.value(QString::fromLatin1(name)).toString();
@@ -64,7 +28,7 @@ class TalkTest : public QObject {
 
 private slots:
     void theButtonIsShownWhereItIsWanted() {
-        const Lift lift("StripPage");
+        const TalkingLift lift("StripPage");
         QVERIFY(lift.app->button(QStringLiteral("Hold and speak")) != nullptr);
         QVERIFY(lift.app->touchTool(QStringLiteral("Buttons only")));
         QTRY_VERIFY(lift.app->button(QStringLiteral("Hold and speak")) == nullptr);
@@ -74,7 +38,7 @@ private slots:
     }
 
     void aReadingIsShownSaidBackAndUndone() {
-        const Lift lift("MeasurePage");
+        const TalkingLift lift("MeasurePage");
         auto* view = lift.app->view<MeasureView>();
         QVERIFY(view != nullptr);
         QTRY_VERIFY(view->draft()->ready());
@@ -108,7 +72,7 @@ private slots:
     }
 
     void whatIsBelievedOfNothingIsNotTaken() {
-        const Lift lift("MeasurePage");
+        const TalkingLift lift("MeasurePage");
         auto* view = lift.app->view<MeasureView>();
         QTRY_VERIFY(view->draft()->ready());
         for (const char* words :
@@ -120,7 +84,7 @@ private slots:
     }
 
     void theVerdictIsSaidToo() {
-        const Lift lift("MeasurePage");
+        const TalkingLift lift("MeasurePage");
         auto* view = lift.app->view<MeasureView>();
         QTRY_VERIFY(view->draft()->ready());
         view->draft()->set(QStringLiteral("what"), QStringLiteral("rear axle nut, torque"));
@@ -148,7 +112,7 @@ private slots:
     }
 
     void aBagIsNamedOnTheStripPage() {
-        const Lift lift("StripPage");
+        const TalkingLift lift("StripPage");
         auto* view = lift.app->view<StripView>();
         QTRY_VERIFY(view->begun());
         lift.hear("bag one two");
@@ -171,7 +135,7 @@ private slots:
     }
 
     void aBagFindsItsStepOnRefit() {
-        const Lift lift("RefitPage");
+        const TalkingLift lift("RefitPage");
         auto* view = lift.app->view<RefitView>();
         QVERIFY(view != nullptr);
         QCOMPARE(view->step().toStdString(), lift.shop.lastStep);
@@ -189,7 +153,7 @@ private slots:
     }
 
     void refitStepsAreReadAloudWithTheirTorques() {
-        const Lift lift("RefitPage");
+        const TalkingLift lift("RefitPage");
         auto* view = lift.app->view<RefitView>();
         QVERIFY(lift.app->touchTool(QStringLiteral("Read aloud")));
         QTRY_VERIFY(!lift.said().isEmpty());
@@ -216,212 +180,15 @@ private slots:
         QTRY_VERIFY(!lift.app->speaker().speaking());
     }
 
-    void aCableIsReadBackByVoice() {
-        const Id cableId = "018bcfe5-8358-7d42-8b4d-66eeb0f36a01";
-        const Id hoseId = "018bcfe5-8358-7d42-8b4d-66eeb0f36a02";
-        Lift lift("HomePage");
-        job::StripStep cable;
-        cable.id = cableId;
-        cable.task = lift.shop.task;
-        cable.title = "clutch cable off";
-        cable.ends = "lever; gearbox arm";
-        lift.shop.say(journal::stepStripped(lift.shop.job, cable));
-        cable.id = hoseId;
-        cable.title = "fuel hose off";
-        cable.ends = {};
-        cable.routing = "behind the air box";
-        lift.shop.say(journal::stepStripped(lift.shop.job, cable));
-        lift.anew();
-        lift.app->show("LineBackPage");
-        auto* view = lift.app->view<LineBackView>();
-        QVERIFY(view != nullptr);
-        QCOMPARE(view->count(), 2);
-        QVERIFY(lift.app->touch(QStringLiteral("Read aloud")));
-        QTRY_COMPARE(lift.said(), QStringLiteral("fuel hose off, it runs behind the air box"));
-        lift.hear("next");
-        QTRY_COMPARE(lift.said(), QStringLiteral("clutch cable off, its ends, lever; gearbox arm"));
-        QVERIFY(lift.app->touch(QStringLiteral("Ends only")));
-        QCOMPARE(lift.said(), QStringLiteral("its ends, lever; gearbox arm"));
-        const qsizetype count = lift.app->speaker().said.size();
-        lift.hear("slower");
-        QCOMPARE(lift.app->speaker().said.size(), count + 1);
-        QVERIFY(lift.app->speaker().slownesses.back() > 0);
-        lift.hear("again");
-        QCOMPARE(lift.said(), view->sentence());
-        lift.hear("does not match");
-        QTRY_VERIFY(view->mismatch());
-        const auto check = [&] { return job::findStep(lift.shop.stored(), cableId)->lineCheck; };
-        QTRY_COMPARE(check()->outcome, job::MatchOutcome::DoesNotMatch);
-        lift.hear("undo");
-        QTRY_VERIFY(!check());
-        QTRY_VERIFY(!view->mismatch()); // it is looked at again
-        lift.hear("back");
-        lift.hear("done");
-        QTRY_COMPARE(view->matching(), 1);
-        lift.hear("stop");
-        QTRY_VERIFY(!lift.app->speaker().speaking());
-    }
-
-    // Hands and eyes are on the machine: from the first wire to the last, one of them corrected.
-    void sixWiresAreReadBackWithoutATouch() {
-        Lift lift("HomePage");
-        for (int place = 1; place <= 6; ++place)
-            lift.shop.say(journal::wireAnswered(lift.shop.job, lift.shop.gathering,
-                                                {wiring::Half::Loom, place, 1}, wiring::Answer::AsFound,
-                                                answerOf(static_cast<colour::Insulation>(place))));
-        lift.anew();
-        lift.session->set(QStringLiteral("hands-free"), QStringLiteral("on"));
-        lift.app->show("ReadBackPage",
-                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)}});
-        auto* view = lift.app->view<ReadBackView>();
-        QVERIFY(view != nullptr);
-        QCOMPARE(view->count(), 6);
-        ToldListener& listener = lift.app->listener();
-        const auto matching = [&] {
-            return std::ranges::count(lift.shop.stored().wireChecks, job::MatchOutcome::Matches,
-                                      &job::WireCheck::outcome);
-        };
-        listener.call();
-        listener.say("again"); // begins to read aloud
-        QTRY_COMPARE(lift.said(), view->sentence());
-        QVERIFY(lift.said().startsWith(QStringLiteral("place one, ")));
-        for (int place = 1; place <= 3; ++place) {
-            listener.say("done");
-            QTRY_COMPARE(view->index(), place);
-            QTRY_COMPARE(lift.said(), view->sentence());
-        }
-        // Too soon, twice: each is there again, and read again.
-        listener.say("undo");
-        QTRY_COMPARE(view->index(), 2);
-        QTRY_VERIFY(lift.said().startsWith(QStringLiteral("place three, ")));
-        listener.say("undo");
-        QTRY_COMPARE(view->index(), 1);
-        QTRY_VERIFY(lift.said().startsWith(QStringLiteral("place two, ")));
-        QCOMPARE(matching(), 1);
-        for (int place = 2; place <= 5; ++place) {
-            listener.say("done");
-            QTRY_COMPARE(view->index(), place);
-        }
-        listener.say("does not match");
-        QTRY_VERIFY(view->mismatch() && !view->saying());
-        const qsizetype count = lift.app->speaker().said.size();
-        listener.say("undo"); // nothing moves: it is read once more
-        QTRY_VERIFY(!view->mismatch());
-        QTRY_COMPARE(lift.app->speaker().said.size(), count + 1);
-        QVERIFY(lift.said().startsWith(QStringLiteral("place six, ")));
-        listener.say("done");
-        QTRY_VERIFY(view->over());
-        QTRY_COMPARE(lift.said(), QStringLiteral("that was the last one, all match"));
-        listener.say("undo");
-        QTRY_COMPARE(view->index(), 5);
-        listener.say("next");
-        QTRY_COMPARE(lift.said(), QStringLiteral("that was the last one, one was not read back"));
-        QCOMPARE(matching(), 5);
-        listener.say("done");
-        QTRY_VERIFY(lift.app->view<ReadBackView>() == nullptr);
-    }
-
-    void whatDiffersIsNotDecidedByVoice() {
-        Lift lift("HomePage");
-        auto should = answerOf(colour::Insulation::BK);
-        should.source = "manual, page 7-12";
-        lift.shop.say(journal::wireAnswered(lift.shop.job, lift.shop.gathering, {wiring::Half::Loom, 1, 1},
-                                            wiring::Answer::AsItShouldBe, should));
-        lift.anew();
-        lift.app->show("ReadBackPage",
-                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)}});
-        auto* view = lift.app->view<ReadBackView>();
-        QVERIFY(view != nullptr);
-        QVERIFY(view->mustChoose());
-        for (const char* words : {"done", "does not match"}) {
-            lift.hear(words);
-            QCOMPARE(lift.said(), QStringLiteral("not taken"));
-            QVERIFY(view->mustChoose());
-        }
-        QVERIFY(lift.shop.stored().wireChecks.empty());
-        lift.hear("again");
-        QTRY_COMPARE(lift.said(), view->sentence());
-        lift.hear("next");
-        QTRY_COMPARE(view->index(), 1);
-    }
-
     void whereNothingWasSaidThereIsNothingToUndo() {
-        const Lift lift("RefitPage");
+        const TalkingLift lift("RefitPage");
         lift.hear("undo");
         QCOMPARE(lift.said(), QStringLiteral("not taken"));
         QVERIFY(lift.shows(QStringLiteral("There is nothing to undo.")));
     }
 
-    void aWireIsHeardIntoItsPlace() {
-        const LiftShop probe;
-        Lift lift("HomePage");
-        lift.app->show("PlacePage",
-                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)},
-                        {QStringLiteral("half"), QStringLiteral("loom")},
-                        {QStringLiteral("place"), QStringLiteral("2/1")}});
-        const auto answer = [&]() -> wiring::PlaceAnswer {
-            const auto job = lift.shop.stored();
-            const auto* place = job.gatherings[0].find({wiring::Half::Loom, 2, 1});
-            return place != nullptr && place->answer(wiring::Answer::AsFound)
-                       ? *place->answer(wiring::Answer::AsFound)
-                       : wiring::PlaceAnswer{};
-        };
-        const auto before = answer();
-        lift.hear("grey with red tracer blade six point three stop lamp");
-        QCOMPARE(lift.said(), QStringLiteral("grey with red tracer blade six point three stop lamp"));
-        QTRY_COMPARE(answer().how, wiring::HowKnown::Heard);
-        QCOMPARE(answer().wire.colour, (colour::WireColour{colour::Insulation::GY, colour::Insulation::RD}));
-        QCOMPARE(wiring::text(answer().wire.terminal), std::string("blade 6.3"));
-        QCOMPARE(answer().wire.function, std::string("stop lamp"));
-        QTRY_VERIFY(lift.shows(QStringLiteral("heard")));
-        // What is not said stays.
-        lift.hear("orange");
-        QTRY_COMPARE(answer().wire.colour, (colour::WireColour{colour::Insulation::OG, {}}));
-        QCOMPARE(answer().wire.function, std::string("stop lamp"));
-        lift.hear("undo");
-        QTRY_COMPARE(answer().wire.colour,
-                     (colour::WireColour{colour::Insulation::GY, colour::Insulation::RD}));
-        // 'As it should be' needs a source, and says so.
-        QVERIFY(lift.app->touch(QStringLiteral("As it should be")));
-        lift.hear("green");
-        QCOMPARE(lift.said(), QStringLiteral("not taken"));
-        QVERIFY(before.how != wiring::HowKnown::Heard);
-    }
-
-    void wiresOfAStrokeAreSaid() {
-        Lift lift("HomePage");
-        lift.app->show("StrokePage",
-                       {{QStringLiteral("gathering"), QString::fromStdString(lift.shop.gathering)}});
-        auto* view = lift.app->view<StrokeView>();
-        QVERIFY(view != nullptr);
-        QTRY_VERIFY(view->rows()->count() >= 3);
-        const auto answer = [&](int place) {
-            const auto job = lift.shop.stored();
-            const auto* found = job.gatherings[0].find({wiring::Half::Loom, place, 1});
-            return found != nullptr && found->answer(wiring::Answer::AsFound)
-                       ? *found->answer(wiring::Answer::AsFound)
-                       : wiring::PlaceAnswer{};
-        };
-        view->setCurrent(1);
-        lift.hear("grey with red tracer");
-        QTRY_COMPARE(answer(2).how, wiring::HowKnown::Heard);
-        QCOMPARE(answer(2).wire.colour, (colour::WireColour{colour::Insulation::GY, colour::Insulation::RD}));
-        QCOMPARE(lift.said(), QStringLiteral("grey with red tracer"));
-        lift.hear("undo");
-        QTRY_VERIFY(answer(2).how != wiring::HowKnown::Heard);
-        // Nothing of what was said is dropped unsaid.
-        view->setCurrent(1);
-        lift.hear("orange blade six point three");
-        QCOMPARE(lift.said(), QStringLiteral("not taken"));
-        QVERIFY(answer(2).how != wiring::HowKnown::Heard);
-        lift.hear("back");
-        QCOMPARE(view->current(), 0);
-        lift.hear("does not match");
-        QTRY_VERIFY(lift.app->button(QStringLiteral("violet")) != nullptr);
-    }
-
     void aMachineIsTakenInByVoice() {
-        const Lift lift("HomePage");
+        const TalkingLift lift("HomePage");
         lift.session->closeJob();
         lift.app->show("TakeInPage");
         // Nothing says yet which machine it is.
@@ -450,7 +217,7 @@ private slots:
 
     void photoAndMemoDoWhatTheirButtonsDo() {
         QFETCH(const QByteArray, page);
-        const Lift lift(page.constData());
+        const TalkingLift lift(page.constData());
         if (page == "StripPage")
             QTRY_VERIFY(lift.app->view<StripView>()->begun());
         const std::size_t before = lift.shop.stored().photos.size();
@@ -469,7 +236,7 @@ private slots:
     }
 
     void handsFreeIsOffUntilItIsSwitchedOn() {
-        const Lift lift("HomePage");
+        const TalkingLift lift("HomePage");
         lift.session->set(QStringLiteral("voice"), QStringLiteral("off"));
         ToldListener& listener = lift.app->listener();
         lift.app->show("StripPage");
@@ -504,7 +271,7 @@ private slots:
     }
 
     void thePaceIsASetting() {
-        const Lift lift("SettingsPage");
+        const TalkingLift lift("SettingsPage");
         QVERIFY(lift.app->touch(QStringLiteral("Slowest")));
         QCOMPARE(lift.session->setting(QStringLiteral("slowness")), QStringLiteral("0.9"));
         QCOMPARE(lift.app->speaker().slownesses.back(), 0.9);
@@ -514,7 +281,7 @@ private slots:
     }
 
 private:
-    [[nodiscard]] static std::vector<job::Reading> shopReadings(const Lift& lift) {
+    [[nodiscard]] static std::vector<job::Reading> shopReadings(const TalkingLift& lift) {
         return lift.shop.stored().readings;
     }
 };
