@@ -10134,6 +10134,13 @@
     </message>
 </context>
 <context>
+    <name>SnackWords</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
     <name>Snackbar</name>
     <message>
         <source>Undo</source>

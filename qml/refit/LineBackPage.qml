@@ -88,6 +88,7 @@ ShopPage {
     ]
     tools: PageTool {
         iconName: root.aloud ? "pause" : "listen"
+        stays: root.aloud
         text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
         offered: root.speaker !== null && talk.visible && line.count > 0
 

@@ -127,6 +127,7 @@ ShopPage {
         },
         PageTool {
             iconName: root.aloud ? "pause" : "listen"
+            stays: root.aloud
             text: root.aloud ? qsTr("Read silently") : qsTr("Read aloud")
             offered: root.speaker !== null
 

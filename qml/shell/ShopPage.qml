@@ -12,6 +12,7 @@
 //   lockable    the head has the button that locks the glass; see Glass
 //   tools       what the head offers besides, see PageTool
 //   titleRoom   where the title stands, beside what can be touched in the head: the undo line lies there for a while
+//   covered     it does; spareRoom: how much of that, at the far end, is the place of tools that are not there meanwhile
 //   voiceSlot   stands above the actions, and stays while the glass is locked: for speaking
 //   body        children stand in a column that scrolls; a list of many rows takes the place of all that by having the
 //               scroller as its parent, see StepList
@@ -47,11 +48,13 @@ FocusScope {
     property bool aList: false
     property bool anyone: false
     property bool lockable: canGoBack && session.jobId !== ""
+    property alias covered: header.covered
     property alias tools: header.tools
     property alias footer: ways.data
     property alias keys: keyboard.data
     property alias scroller: page
     readonly property rect titleRoom: header.titleRoom
+    readonly property real spareRoom: header.spareRoom
     readonly property Item voiceSlot: voice
     readonly property bool typed: keyboard.visibleChildren.length > 0
     readonly property bool parted: Theme.low && typed && !Glass.locked && width >= Theme.besideFrom

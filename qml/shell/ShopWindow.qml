@@ -44,6 +44,7 @@ AppWindow {
             return;
         item.opens.connect(root.show);
         item.leaves.connect(root.leave);
+        item.covered = Qt.binding(() => undo.shown);
         item.refuses.connect(() => edge.refuse(root.speaker !== null));
         item.forceActiveFocus();
     }
@@ -186,12 +187,15 @@ AppWindow {
     }
 
     UndoLine {
+        id: undo
+
         // Nothing is placed at the start, when there is nothing to say yet.
         readonly property rect room: used ? (stack.currentItem as ShopPage)?.titleRoom ?? Qt.rect(0, 0, 0, 0) : Qt.rect(0, 0, 0, 0)
 
         height: Math.max(room.height, implicitHeight)
         lift: used && ((stack.currentItem as ShopPage)?.lift ?? false)
         session: root.session
+        spare: used ? (stack.currentItem as ShopPage)?.spareRoom ?? 0 : 0
         width: room.width
         x: stack.x + room.x
         y: room.y

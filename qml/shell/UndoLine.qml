@@ -11,8 +11,10 @@ Item {
 
     required property ShopSession session
     property bool lift: false // sized for gloved thumbs
+    property real spare: 0    // see Snackbar
 
     readonly property alias used: loader.active // something was said since the start
+    readonly property bool shown: loader.item?.visible ?? false
 
     implicitHeight: loader.item?.implicitHeight ?? 0
 
@@ -24,6 +26,7 @@ Item {
 
         sourceComponent: Snackbar {
             lift: root.lift
+            spare: root.spare
 
             onUndoRequested: root.session.undoLast()
         }

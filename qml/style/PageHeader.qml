@@ -10,7 +10,11 @@
 //   lift       sized for gloved thumbs
 //   brief      one button at the far end, at most: there is much else to touch on the page
 //   tools      children: what stands at the far end
+//   covered    the line that offers undo lies on the title. At the lift the tools are not there meanwhile, where it needs
+//              their room or one more button would be too many; their place is kept.
 //   titleRoom  a place for a line that hides the title for a while, and no button
+//   spareRoom  how much of it, at the far end, is the place of tools that are not there: no button belongs there, a thumb that
+//              looks for a tool would press it
 //   back()     the arrow was tapped; the one way to leave, as the system's back
 //   locks()    the glass is to be locked
 // Qt 6.4 cannot bind a component to the ids around it:
@@ -26,6 +30,7 @@ Item {
     property bool canLock: false
     property bool lift: false
     property bool brief: false
+    property bool covered: false
     default property list<PageTool> tools
 
     readonly property int gap: lift ? Theme.targetGap : Theme.grid * 2
@@ -36,6 +41,12 @@ Item {
             if (tools[i].offered)
                 at.push(i);
         return at;
+    }
+    readonly property bool stays: {
+        for (let i = 0; i < tools.length; ++i)
+            if (tools[i].offered && tools[i].stays)
+                return true;
+        return false;
     }
     readonly property int slots: !lift ? tools.length + 1 : brief ? 1
                                        : Math.max(1, Math.floor((width - from - Theme.liftWidth) / (Theme.liftWidth + gap)))
@@ -48,7 +59,10 @@ Item {
     // that: there they become smaller.
     readonly property bool below: Theme.largeText && !brief && large.advanceWidth > room && room < 0.6 * width
     readonly property real middle: (below ? row : height) / 2
-    readonly property rect titleRoom: lift ? Qt.rect(arrow.x + arrow.width + gap, 0, toolRow.x - arrow.x - arrow.width - 2 * gap, row)
+    readonly property real plainRoom: toolRow.x - arrow.x - arrow.width - 2 * gap // at the lift, of the line
+    readonly property bool withdrawn: covered && lift && (brief || plainRoom < Theme.undoRoom) && !stays
+    readonly property real spareRoom: withdrawn && toolRow.width > 0 ? toolRow.width + gap : 0
+    readonly property rect titleRoom: lift ? Qt.rect(arrow.x + arrow.width + gap, 0, plainRoom + spareRoom, row)
                                       : below ? Qt.rect(Theme.margin, row + Theme.grid, width - 2 * Theme.margin, height - row)
                                               : Qt.rect(from, Theme.grid, room, height - 2 * Theme.grid)
     readonly property bool squeezed: Theme.largeText && brief
@@ -57,8 +71,8 @@ Item {
     readonly property bool stacked: aside !== "" && !below && large.advanceWidth + remark.implicitWidth + Theme.grid * 2 > room
                                     && (lift || small.advanceWidth <= room || small.advanceWidth > 1.8 * (room - remark.implicitWidth))
 
-    // Of large words. Buttons at the lift are so high that two of them stand beside these.
-    readonly property real lines: lift && !stacked && !below ? 1.6 : 1
+    // Of large words. Buttons at the lift are so high that two of them stand beside these, where there are two.
+    readonly property real lines: lift && !stacked && !below && title.includes(" ") ? 1.6 : 1
 
     signal back
     signal locks
@@ -145,6 +159,8 @@ Item {
 
         anchors.right: lock.visible ? lock.left : parent.right
         anchors.rightMargin: lock.visible && width > 0 ? root.gap : 0
+        enabled: !root.withdrawn
+        opacity: root.withdrawn ? 0 : 1
         spacing: root.gap
         y: root.middle - height / 2
 

@@ -2,6 +2,7 @@
 //
 //   text, iconName, filled   see IconButton
 //   offered                  whether it is there
+//   stays                    ends what is under way: it gives its place to nothing
 //   triggered()
 import QtQuick
 
@@ -10,6 +11,7 @@ QtObject {
     property string iconName: ""
     property bool filled: false
     property bool offered: true
+    property bool stays: false
 
     signal triggered
 }

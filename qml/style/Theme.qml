@@ -160,6 +160,8 @@ QtObject {
     // Four rows of them have the height of a phone that lies on its side to themselves.
     readonly property int liftKey: Math.min(roomy ? 84 : 63, low ? Math.max(touch, (windowHeight - 2 * margin - 3 * targetGap) / 4) : 84)
     readonly property int liftKeyWidth: 103
+    // From here on the line that offers undo has room for its words in full.
+    readonly property real undoRoom: liftKeyWidth * 3 * textScale
     readonly property int wireHeight: roomy ? 88 : 76
 
     // A second tap that comes sooner is a trembling thumb or water on the glass.

@@ -53,6 +53,8 @@ Item {
         function init() {
             header.lift = true;
             header.brief = false;
+            header.covered = false;
+            steps.stays = false;
             header.width = 360;
             speak.offered = true;
             spy.clear();
@@ -65,7 +67,7 @@ Item {
             let found = [];
             for (let i = 0; i < under.children.length; ++i) {
                 const child = under.children[i];
-                if (child.visible)
+                if (child.visible && child.enabled && child.opacity > 0)
                     found = found.concat(child.triggered !== undefined ? [child] : targets(child));
             }
             return found.sort((one, other) => one.mapToItem(null, 0, 0).x - other.mapToItem(null, 0, 0).x);
@@ -120,6 +122,78 @@ Item {
             for (const each of targets(header))
                 verify(each.width >= 77 && each.height >= 77, each.text + ": " + each.width + " x " + each.height);
             verify(header.titleRoom.width >= 77, "no room for the line that offers undo");
+        }
+
+        function test_what_gives_the_undo_line_its_place_data() {
+            return [
+                {
+                    tag: "beside a keypad",
+                    width: 360,
+                    brief: true,
+                    words: "Back"
+                },
+                {
+                    tag: "beside a keypad in a wide window too",
+                    width: 880,
+                    brief: true,
+                    words: "Back"
+                },
+                {
+                    tag: "where it has little room, but for the lock",
+                    width: 360,
+                    brief: false,
+                    words: "Back, Lock the screen"
+                },
+                {
+                    tag: "nothing where it has room",
+                    width: 880,
+                    brief: false,
+                    words: "Back, Speak, Steps so far, Lock the screen"
+                }
+            ];
+        }
+        function test_what_gives_the_undo_line_its_place(data) {
+            header.width = data.width;
+            header.brief = data.brief;
+            waitForRendering(header);
+            const before = targets(header);
+            const places = before.map(each => each.mapToItem(header, 0, 0).x);
+            const from = header.titleRoom.x;
+            const room = header.titleRoom.width;
+            header.covered = true;
+            tryVerify(() => words() === data.words, 1000, words());
+            compare(header.titleRoom.x, from);
+            compare(header.titleRoom.width, room + header.spareRoom);
+            verify(header.titleRoom.width >= 180, "too little for the words");
+            for (const each of targets(header))
+                verify(each.x + each.width <= header.titleRoom.x || each.mapToItem(header, 0, 0).x >= header.titleRoom.x + header.titleRoom.width, each.text);
+            header.covered = false;
+            tryVerify(() => targets(header).length === before.length);
+            compare(targets(header).map(each => each.mapToItem(header, 0, 0).x), places); // nothing has moved
+        }
+
+        function test_what_ends_something_stays() {
+            speak.offered = false;
+            steps.stays = true;
+            header.covered = true;
+            tryVerify(() => words() === "Back, Steps so far, Lock the screen", 1000, words());
+            compare(header.spareRoom, 0);
+        }
+
+        function test_the_keyboard_is_not_lost() {
+            header.brief = true;
+            tryVerify(() => targets(header).length === 2);
+            const more = targets(header)[1];
+            more.forceActiveFocus();
+            verify(more.activeFocus);
+            header.covered = true;
+            tryVerify(() => !more.activeFocus);
+            verify(window.Window.activeFocusItem !== null);
+            keyClick(Qt.Key_Tab); // goes on
+            tryVerify(() => targets(header)[0].activeFocus);
+            keyClick(Qt.Key_Tab);
+            header.covered = false;
+            tryVerify(() => targets(header).length === 2);
         }
 
         function test_one_tool_needs_no_gathering() {
