@@ -7451,17 +7451,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureMore</name>
-    <message>
-        <source>one of several; tap to take it out</source>
-        <translation>einer von mehreren; antippen nimmt ihn heraus</translation>
-    </message>
-    <message>
-        <source>Working</source>
-        <translation>Rechenweg</translation>
-    </message>
-</context>
-<context>
     <name>MeasurePage</name>
     <message>
         <source>Measure</source>
@@ -7491,6 +7480,10 @@
         <source>What is measured?</source>
         <translation>Was wird gemessen?</translation>
     </message>
+    <message>
+        <source>Working</source>
+        <translation>Rechenweg</translation>
+    </message>
 </context>
 <context>
     <name>MeasureValue</name>
@@ -7505,6 +7498,17 @@
     <message>
         <source>number</source>
         <translation>Zahl</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureWorking</name>
+    <message>
+        <source>one of several; tap to take it out</source>
+        <translation>einer von mehreren; antippen nimmt ihn heraus</translation>
+    </message>
+    <message>
+        <source>Nothing to show: no value, or no limits.</source>
+        <translation>Nichts zu zeigen: kein Wert oder keine Grenzen.</translation>
     </message>
 </context>
 <context>

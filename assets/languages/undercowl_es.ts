@@ -7451,17 +7451,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureMore</name>
-    <message>
-        <source>one of several; tap to take it out</source>
-        <translation>una de varias; tocar para quitarla</translation>
-    </message>
-    <message>
-        <source>Working</source>
-        <translation>Desarrollo</translation>
-    </message>
-</context>
-<context>
     <name>MeasurePage</name>
     <message>
         <source>Measure</source>
@@ -7491,6 +7480,10 @@
         <source>What is measured?</source>
         <translation>¿Qué se mide?</translation>
     </message>
+    <message>
+        <source>Working</source>
+        <translation>Desarrollo</translation>
+    </message>
 </context>
 <context>
     <name>MeasureValue</name>
@@ -7505,6 +7498,17 @@
     <message>
         <source>number</source>
         <translation>número</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureWorking</name>
+    <message>
+        <source>one of several; tap to take it out</source>
+        <translation>una de varias; tocar para quitarla</translation>
+    </message>
+    <message>
+        <source>Nothing to show: no value, or no limits.</source>
+        <translation>Nada que mostrar: ningún valor o ningún límite.</translation>
     </message>
 </context>
 <context>

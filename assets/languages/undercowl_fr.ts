@@ -7451,17 +7451,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureMore</name>
-    <message>
-        <source>one of several; tap to take it out</source>
-        <translation>une de plusieurs&#xa0;; toucher pour la retirer</translation>
-    </message>
-    <message>
-        <source>Working</source>
-        <translation>Calcul détaillé</translation>
-    </message>
-</context>
-<context>
     <name>MeasurePage</name>
     <message>
         <source>Measure</source>
@@ -7491,6 +7480,10 @@
         <source>What is measured?</source>
         <translation>Que mesure-t-on&#xa0;?</translation>
     </message>
+    <message>
+        <source>Working</source>
+        <translation>Calcul détaillé</translation>
+    </message>
 </context>
 <context>
     <name>MeasureValue</name>
@@ -7505,6 +7498,17 @@
     <message>
         <source>number</source>
         <translation>nombre</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureWorking</name>
+    <message>
+        <source>one of several; tap to take it out</source>
+        <translation>une de plusieurs&#xa0;; toucher pour la retirer</translation>
+    </message>
+    <message>
+        <source>Nothing to show: no value, or no limits.</source>
+        <translation>Rien à montrer&#xa0;: pas de valeur ou pas de limites.</translation>
     </message>
 </context>
 <context>

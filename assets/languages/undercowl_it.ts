@@ -7451,17 +7451,6 @@
     </message>
 </context>
 <context>
-    <name>MeasureMore</name>
-    <message>
-        <source>one of several; tap to take it out</source>
-        <translation>una di più letture; toccare per toglierla</translation>
-    </message>
-    <message>
-        <source>Working</source>
-        <translation>Svolgimento</translation>
-    </message>
-</context>
-<context>
     <name>MeasurePage</name>
     <message>
         <source>Measure</source>
@@ -7491,6 +7480,10 @@
         <source>What is measured?</source>
         <translation>Che cosa si misura?</translation>
     </message>
+    <message>
+        <source>Working</source>
+        <translation>Svolgimento</translation>
+    </message>
 </context>
 <context>
     <name>MeasureValue</name>
@@ -7505,6 +7498,17 @@
     <message>
         <source>number</source>
         <translation>numero</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureWorking</name>
+    <message>
+        <source>one of several; tap to take it out</source>
+        <translation>una di più letture; toccare per toglierla</translation>
+    </message>
+    <message>
+        <source>Nothing to show: no value, or no limits.</source>
+        <translation>Niente da mostrare: nessun valore o nessun limite.</translation>
     </message>
 </context>
 <context>

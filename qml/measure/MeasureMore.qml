@@ -1,4 +1,4 @@
-// What lies behind the verdict: the plot, what would settle it, earlier readings as a curve, the working.
+// What lies behind the verdict: the plot, what would settle it, earlier readings as a curve.
 // Qt 6.4 knows no string list as a list of strings, cannot bind a delegate to the ids around it:
 // qmllint disable type unqualified
 import QtQuick
@@ -30,32 +30,6 @@ Column {
 
     CurvePlot {
         curve: root.measure.course
-        width: parent.width
-    }
-
-    Repeater {
-        model: root.measure.aside
-
-        ListRow {
-            required title
-            required property string detail
-            required property int index
-
-            aside: qsTr("one of several; tap to take it out")
-            iconName: "again"
-            lift: true
-            opens: false
-            remark: detail
-            width: parent?.width ?? 0
-
-            onTriggered: root.measure.removeAside(index)
-        }
-    }
-
-    CalcMore {
-        lines: root.measure.working
-        title: qsTr("Working")
-        visible: lines.length > 0
         width: parent.width
     }
 }

@@ -2,7 +2,7 @@
 // up on a panel of its own. The keypad stands with the actions, so that no key moves while the verdict changes.
 //
 //   about   step or task that it is about; may be empty
-//   panel   "setup" while that is shown; empty for the value
+//   panel   "setup" or "working" while that is shown; empty for the value
 // Qt 6.4 knows no members of a url, a map or a list:
 // qmllint disable type
 import QtQuick
@@ -27,11 +27,12 @@ ShopPage {
             root.panel = "setup";
     }
 
+    layered: panel === "working"
     lift: true
     listPage: "ReadingsPage"
     scroller.inset: cramped && entering ? Theme.grid * 2 : Theme.margin
     scroller.spacing: cramped && entering ? Theme.targetGap - Theme.grid : Theme.grid * 3
-    title: entering && what !== "" ? what : entering ? qsTr("Measure") : qsTr("What and how")
+    title: panel === "working" ? qsTr("Working") : panel === "setup" ? qsTr("What and how") : what !== "" ? what : qsTr("Measure")
     keys: Keypad {
         visible: root.entering && !talk.visible
         width: parent.width
@@ -95,6 +96,16 @@ ShopPage {
             offered: root.entering && root.listener !== null
         },
         PageTool {
+            iconName: "calculate"
+            offered: root.entering && (measure.aside.count > 0 || measure.working.length > 0)
+            text: qsTr("Working")
+
+            onTriggered: {
+                root.leaving();
+                root.panel = "working";
+            }
+        },
+        PageTool {
             iconName: "list"
             text: qsTr("Readings so far")
 
@@ -104,6 +115,8 @@ ShopPage {
             }
         }
     ]
+
+    onClosesLayer: panel = ""
 
     FormDraft {
         id: draft
@@ -148,7 +161,7 @@ ShopPage {
 
     Label {
         kind: Label.Aside
-        text: measure.reason
+        text: [value.targeting ? "" : measure.mean, measure.reason].filter(word => word !== "").join(", ")
         visible: root.entering && (measure.verdict === "" || root.cramped) && text !== ""
         width: parent.width
     }
@@ -184,7 +197,13 @@ ShopPage {
         draft: draft
         measure: measure
         page: root
-        visible: !root.entering
+        visible: root.panel === "setup"
+        width: parent.width
+    }
+
+    MeasureWorking {
+        measure: measure
+        visible: root.panel === "working"
         width: parent.width
     }
 }

@@ -10,7 +10,7 @@ Column {
 
     required property FormDraft draft
     required property MeasureView measure
-    property bool targeting: true // the target is shown: on a small screen it makes room for the verdict
+    property bool targeting: true // the target and the mean are shown: on a small screen they make room for the verdict
 
     function press(key: string) {
         value.press(key);
@@ -64,7 +64,7 @@ Column {
 
     RemedyLine {
         error: root.measure.errors.value ?? ""
-        hint: root.measure.mean
+        hint: root.targeting ? root.measure.mean : ""
         width: parent.width
     }
 }

@@ -25,7 +25,7 @@ Pressable {
     readonly property string verdictWord: mark === "" ? qsTr("no verdict") : mark
 
     Accessible.name: title + ", " + aside + ", " + verdictWord
-    description: qsTr("Shows the curve of its readings")
+    description: enabled ? qsTr("Shows the curve of its readings") : ""
     implicitHeight: implicitContentHeight + topPadding + bottomPadding
     padding: Theme.grid * 3
     text: title
@@ -101,6 +101,7 @@ Pressable {
 
                 ActionButton {
                     description: qsTr("It does not count any more, and can be brought back")
+                    lift: true
                     text: qsTr("This reading was a mistake")
                     width: parent.width
 

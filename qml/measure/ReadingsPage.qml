@@ -1,4 +1,4 @@
-// The readings of the job, newest first.
+// The readings of the job, newest first. Beside the keypad they are for looking at: there is enough to touch.
 // Qt 6.4 cannot bind a delegate to the ids around it:
 // qmllint disable unqualified
 import QtQuick
@@ -14,6 +14,7 @@ ShopPage {
     title: qsTr("Readings")
     tools: PageTool {
         iconName: "calculate"
+        offered: !root.aList
         text: qsTr("Calculations")
 
         onTriggered: root.opens("CalcListPage", {})
@@ -40,6 +41,7 @@ ShopPage {
             id: row
 
             course: measure.course
+            enabled: !root.aList
             open: root.followed === row.lineId
             width: parent?.width ?? 0
 
