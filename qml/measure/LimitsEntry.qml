@@ -19,6 +19,7 @@ Column {
         draft: root.draft
         error: root.measure.errors.what ?? ""
         label: qsTr("What was measured")
+        lift: true
         name: "what"
         page: root.page
         placeholder: qsTr("rear axle nut, torque")
@@ -86,6 +87,7 @@ Column {
         error: root.measure.errors.low ?? ""
         inputHints: Qt.ImhFormattedNumbersOnly
         label: qsTr("At least, %1").arg(root.measure.limitUnit)
+        lift: true
         name: "low"
         page: root.page
         width: parent.width
@@ -96,6 +98,7 @@ Column {
         error: root.measure.errors.high ?? ""
         inputHints: Qt.ImhFormattedNumbersOnly
         label: qsTr("At most, %1").arg(root.measure.limitUnit)
+        lift: true
         name: "high"
         page: root.page
         width: parent.width
@@ -119,6 +122,7 @@ Column {
     DraftEntry {
         draft: root.draft
         label: qsTr("Page or place")
+        lift: true
         name: "reference"
         page: root.page
         placeholder: qsTr("page 7-12")

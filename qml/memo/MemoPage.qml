@@ -109,6 +109,7 @@ ShopPage {
         id: field
 
         label: root.ofPhoto ? qsTr("Note to this photo") : qsTr("Memo")
+        lift: true
         lines: 4
         placeholder: qsTr("the third bolt is the longer one")
         value: draft.values.text ?? ""

@@ -102,9 +102,11 @@ Pressable {
 
                 anchors.right: parent.right
                 anchors.verticalCenter: parent.verticalCenter
+                horizontalAlignment: Text.AlignRight
                 kind: Label.Aside
                 text: root.aside
                 tone: Theme.quiet
+                width: Math.min(implicitWidth, parent.width - unsafe.width - Theme.grid * 2)
             }
         }
     }

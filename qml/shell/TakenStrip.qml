@@ -35,8 +35,10 @@ ListView {
 
         Label {
             elide: Text.ElideRight
+            fontSizeMode: Text.Fit // large words become smaller before they are cut
+            height: Theme.asideSize * 3
             kind: Label.Aside
-            maximumLineCount: 2
+            minimumPixelSize: Math.round(Theme.asideSize / Theme.textScale)
             text: cell.title
             tone: Theme.quiet
             width: parent.width

@@ -92,6 +92,7 @@ Column {
 
         error: root.strip.errors.hardware ?? ""
         label: qsTr("What it is")
+        lift: true
         placeholder: qsTr("flange nut")
         width: parent.width
     }
@@ -100,6 +101,7 @@ Column {
         id: thread
 
         label: qsTr("Its thread")
+        lift: true
         placeholder: "M6"
         width: parent.width
     }
@@ -109,6 +111,7 @@ Column {
 
         inputHints: Qt.ImhFormattedNumbersOnly
         label: qsTr("Its length, mm")
+        lift: true
         placeholder: "16"
         width: parent.width
     }
@@ -119,6 +122,7 @@ Column {
         error: root.strip.errors.torque ?? ""
         hint: qsTr("from the machine's manual; N.m unless another unit is typed")
         label: qsTr("Torque on refit")
+        lift: true
         placeholder: Theme.quantity("9.3", "N.m")
         width: parent.width
     }

@@ -20,6 +20,7 @@ Column {
     component Detail: TextEntry {
         required property string name
 
+        lift: true
         value: root.strip.details[name] ?? ""
         width: root.width
 

@@ -35,6 +35,7 @@ Column {
 
         error: root.strip.errors.title ?? ""
         label: qsTr("What comes off")
+        lift: true
         placeholder: qsTr("unplug 6-place connector")
         value: root.strip.title
         width: parent.width
@@ -121,6 +122,7 @@ Column {
         id: note
 
         label: qsTr("Note")
+        lift: true
         lines: 2
         placeholder: qsTr("spring hooked in the left hole")
         value: root.strip.note

@@ -27,6 +27,7 @@ Column {
         id: name
 
         label: qsTr("New task")
+        lift: true
         placeholder: qsTr("front brake")
         visible: root.naming
         width: parent.width

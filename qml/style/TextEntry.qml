@@ -9,6 +9,7 @@
 //   changed       it was typed otherwise since: the fault is not told any more
 //   hint          a quiet line below, hidden by an error
 //   mono          for frame numbers and part numbers
+//   lift          at the lift: stray drops on the glass clear nothing, the keyboard does
 //   inputHints, readOnly, fieldFocus
 //   edited(text)    on each change by the user, composing included
 //   accepted(text)  Enter, or the field was left
@@ -28,6 +29,7 @@ FocusScope {
     readonly property string fault: changed ? "" : error
     property string hint: ""
     property bool mono: false
+    property bool lift: false
     property alias inputHints: field.inputMethodHints
     property alias readOnly: field.readOnly
     property alias fieldFocus: field.activeFocus
@@ -166,7 +168,7 @@ FocusScope {
                 iconName: "close"
                 text: qsTr("Clear %1").arg(root.label)
                 tone: Theme.quiet
-                visible: field.activeFocus && root.text !== "" && !root.readOnly
+                visible: field.activeFocus && root.text !== "" && !root.readOnly && !root.lift
 
                 onTriggered: root.clear()
             }

@@ -8,6 +8,7 @@
 //   changed       it was typed otherwise since: the fault is not told any more
 //   hint          a quiet line below, hidden by an error
 //   mono          for frame numbers and part numbers
+//   lift          at the lift: stray drops on the glass clear nothing, the keyboard does
 //   inputHints, readOnly, fieldFocus, lines (how many are shown at least)
 //   edited(text)    on each change by the user, composing included
 //   accepted(text)  the field was left
@@ -26,6 +27,7 @@ FocusScope {
     readonly property string fault: changed ? "" : error
     property string hint: ""
     property bool mono: false
+    property bool lift: false
     property int lines: 3
     property alias inputHints: field.inputMethodHints
     property alias readOnly: field.readOnly
@@ -109,7 +111,7 @@ FocusScope {
             focus: true
             font.family: root.mono ? Theme.monoFamily : Theme.family
             font.pixelSize: Theme.textSize
-            implicitHeight: Math.max(Theme.touch, contentHeight, root.lines * metrics.height) + topPadding + bottomPadding
+            implicitHeight: Math.max(Theme.touch, contentHeight, root.lines * metrics.height, example.implicitHeight) + topPadding + bottomPadding
             leftPadding: Theme.grid * 3
             rightPadding: eraser.visible ? eraser.width : Theme.grid * 3
             selectByMouse: true
@@ -147,9 +149,11 @@ FocusScope {
             }
 
             Label {
+                id: example
+
                 anchors.fill: parent
                 anchors.leftMargin: field.leftPadding
-                anchors.rightMargin: field.rightPadding
+                anchors.rightMargin: field.leftPadding
                 text: field.placeholderText === "" ? "" : qsTr("e.g. %1").arg(field.placeholderText)
                 tone: Theme.quiet
                 anchors.topMargin: field.topPadding
@@ -165,7 +169,7 @@ FocusScope {
                 iconName: "close"
                 text: qsTr("Clear %1").arg(root.label)
                 tone: Theme.quiet
-                visible: field.activeFocus && root.text !== "" && !root.readOnly
+                visible: field.activeFocus && root.text !== "" && !root.readOnly && !root.lift
 
                 onTriggered: root.clear()
             }

@@ -29,6 +29,7 @@ Column {
         error: root.view.errors.size ?? ""
         inputHints: Qt.ImhFormattedNumbersOnly
         label: qsTr("Size of the terminal, mm")
+        lift: true
         placeholder: "6.3"
         value: root.view.size
         visible: root.view.terminal > 0
@@ -41,6 +42,7 @@ Column {
         id: task
 
         label: qsTr("What it is for")
+        lift: true
         placeholder: qsTr("stop lamp")
         value: root.view.purpose
         width: parent.width
@@ -64,6 +66,7 @@ Column {
         error: root.view.errors.wireSize ?? ""
         inputHints: Qt.ImhFormattedNumbersOnly
         label: qsTr("Size of the wire, mm²")
+        lift: true
         placeholder: "0.75"
         value: root.view.wireSize
         width: parent.width
@@ -75,6 +78,7 @@ Column {
         id: tag
 
         label: qsTr("Tag")
+        lift: true
         placeholder: qsTr("A")
         value: root.view.tag
         width: parent.width

@@ -127,6 +127,7 @@ ShopPage {
 
         error: view.errors.source ?? ""
         label: qsTr("Where that is known from")
+        lift: true
         placeholder: qsTr("manual, page 7-12")
         value: view.should.source ?? ""
         visible: !root.isFound && !root.picking

@@ -1,10 +1,13 @@
-// The page by the keyboard alone: Tab goes round, either way, and every target and field that is seen must be
-// on its way.
+// The page by the keyboard: Tab alone goes round, either way, and every target and field that is seen must be
+// on its way; and what the page shows while its fields are typed into.
 #include "walk.h"
 
+#include <QPointer>
 #include <QQuickItem>
 #include <QTest>
 
+#include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace undercowl::looks {
@@ -12,10 +15,14 @@ namespace {
 
 constexpr int longestRound = 400; // more than any page holds
 
+bool isField(const QQuickItem& item) {
+    return item.metaObject()->indexOfProperty("cursorPosition") >= 0;
+}
+
 bool isTarget(const QQuickItem& item) {
-    const QMetaObject* type = item.metaObject();
-    return (type->indexOfSignal("triggered()") >= 0 && item.property("focusPolicy").toInt() != Qt::NoFocus) ||
-           type->indexOfProperty("cursorPosition") >= 0;
+    return (item.metaObject()->indexOfSignal("triggered()") >= 0 &&
+            item.property("focusPolicy").toInt() != Qt::NoFocus) ||
+           isField(item);
 }
 
 void gather(QQuickItem& item, std::vector<QQuickItem*>& found) {
@@ -67,6 +74,30 @@ QStringList unreachedOf(QQuickWindow& window) {
         if (!reached.contains(target))
             faults += QStringLiteral("no Tab leads to \"%1\"").arg(wordsOf(*target));
     faults.removeDuplicates();
+    return faults;
+}
+
+QStringList faultsWhileTyping(QQuickWindow& window, const Measures& by) {
+    if (isUnder(window.activeFocusItem(), "QQuickPopupItem"))
+        return {};
+    std::vector<QQuickItem*> targets;
+    gather(*window.contentItem(), targets);
+    std::vector<QPointer<QQuickItem>> fields; // what is typed may take one away
+    std::ranges::copy_if(targets, std::back_inserter(fields), [](const QQuickItem* target) {
+        return isField(*target) && !target->property("readOnly").toBool();
+    });
+    QStringList faults;
+    for (const auto& field : fields) {
+        if (field == nullptr)
+            continue;
+        const QString words = wordsOf(*field);
+        field->forceActiveFocus();
+        QTest::keyClick(&window, Qt::Key_X);
+        QTest::qWait(20);
+        for (const QString& fault : faultsOf(window, by))
+            faults += QStringLiteral("typing into \"%1\": %2").arg(words, fault);
+        QTest::keyClick(&window, Qt::Key_Backspace); // the page is as it was
+    }
     return faults;
 }
 

@@ -157,6 +157,13 @@ std::unique_ptr<platform::Camera> cameraOf(Camera camera) {
         platform::CameraAbilities{.focus = camera == Camera::Unclear, .torch = true, .mostZoom = 4});
 }
 
+// Takes back what a page said: the shop is the same for the next one.
+void takeBack(ui::ShopSession& session) {
+    const auto rests = [&] { return session.saving() != ui::ShopSession::Saving::Underway; };
+    while (QTest::qWaitFor(rests, readingTime) && !session.takeBackText().isEmpty())
+        session.takeBack();
+}
+
 // The page in a window of its own, as it is once it has settled.
 std::unique_ptr<ui::AppWindow> shown(const Page& page, ui::ShopSession& session, QSize size,
                                      const Wanted& wanted, const QString& theme) {
@@ -212,6 +219,8 @@ QStringList walkOver(ui::AppWindow& app, ui::ShopSession& session, const Page& p
         faultsOf(app.window(), measuresOf(isAtTheLift(page), size)) + std::exchange(troubles, {});
     if (wanted.textScale <= 1)
         faults += unreachedOf(app.window());
+    if (wanted.textScale <= 1 && isAtTheLift(page))
+        faults += faultsWhileTyping(app.window(), measuresOf(true, size));
     for (const QString& theme : wanted.contrast) {
         session.set("theme", theme);
         QTest::qWait(50);
@@ -241,6 +250,7 @@ int look(const Shops& shops, QSize size, const QString& theme, const Wanted& wan
             pictures.back().image.save(QDir(wanted.folder).filePath(page.name + '-' + set + ".png"));
         }
         app->window().close(); // and with it any sheet
+        takeBack(session);
     }
     // Few enough to a sheet that words can still be read on it.
     const std::size_t each = size.width() > size.height() ? 6 : 10;

@@ -24,7 +24,8 @@ struct Target {
     QRectF rect;
     QString words;
     const QQuickItem* item;
-    bool whole; // nothing of it is scrolled away
+    bool whole;                 // nothing of it is scrolled away
+    const QQuickItem* scrolled; // by this it was moved; null: it is where the page begins
 };
 
 // QML's types are known by what the names of their classes begin with.
@@ -81,7 +82,7 @@ private:
 
     void lookAtWords(const QQuickItem& item, const QRectF& rect, const QRectF& seen, bool sideways) {
         const QString words = item.property("text").toString();
-        if (words.isEmpty() || rect.bottom() < seen.top() || rect.top() > seen.bottom())
+        if (words.isEmpty())
             return;
         if (const int size = drawnSize(item); size < smallestWords)
             faults += QStringLiteral("words of %1 dp: \"%2\"").arg(size).arg(words);
@@ -101,13 +102,13 @@ private:
                           .arg(words);
         if (!sideways && (rect.left() < -rounding || rect.right() > bounds_.right() + rounding))
             faults += QStringLiteral("past the window's side: \"%1\"").arg(words);
-        if (rect.top() < -rounding && seen.top() <= bounds_.top()) // what scrolls is clipped further down
+        // What scrolls is clipped further down.
+        if (!seen.isEmpty() && rect.top() < -rounding && seen.top() <= bounds_.top())
             faults += QStringLiteral("past the window's top: \"%1\"").arg(words);
     }
 
     void lookAtTarget(const QQuickItem& item, const QRectF& rect, const QRectF& seen, bool sideways) {
-        const QRectF part = rect.intersected(seen);
-        if (part.isEmpty())
+        if (rect.isEmpty())
             return;
         QString words = item.property("text").toString();
         if (words.isEmpty())
@@ -120,7 +121,15 @@ private:
         if (!sideways && (rect.left() < -rounding || rect.right() > bounds_.right() + rounding))
             faults += QStringLiteral("target past the window's side: \"%1\"").arg(words);
         lookAtName(item, words);
-        targets_.push_back({part, words, &item, part == rect});
+        if (const QRectF part = rect.intersected(seen); !part.isEmpty())
+            targets_.push_back({part, words, &item, part == rect, scrollerOf(item)});
+    }
+
+    [[nodiscard]] static const QQuickItem* scrollerOf(const QQuickItem& item) {
+        for (const QQuickItem* at = item.parentItem(); at != nullptr; at = at->parentItem())
+            if (at->inherits("QQuickFlickable") && at->property("contentY").toReal() > rounding)
+                return at;
+        return nullptr;
     }
 
     // What a screen reader says of it: a name, and that it can be pressed.
@@ -166,7 +175,8 @@ private:
             faults += QStringLiteral("%1 actions beside keys").arg(actions);
     }
 
-    // Side by side or one above the other with too little between.
+    // Side by side or one above the other with too little between. What scrolls comes as near to what does
+    // not as it is scrolled.
     void gaps() {
         for (std::size_t i = 0; i < targets_.size(); ++i)
             for (std::size_t k = i + 1; k < targets_.size(); ++k) {
@@ -175,8 +185,8 @@ private:
                 const qreal across = std::max(one.left() - other.right(), other.left() - one.right());
                 const qreal down = std::max(one.top() - other.bottom(), other.top() - one.bottom());
                 const qreal between = std::max(across, down);
-                if (targets_[i].whole && targets_[k].whole && std::min(across, down) < 0 && between >= 0 &&
-                    between < by_.gap - rounding)
+                if (targets_[i].whole && targets_[k].whole && targets_[i].scrolled == targets_[k].scrolled &&
+                    std::min(across, down) < 0 && between >= 0 && between < by_.gap - rounding)
                     faults += QStringLiteral("\"%1\" and \"%2\" are %3 dp apart")
                                   .arg(targets_[i].words, targets_[k].words)
                                   .arg(qRound(between));

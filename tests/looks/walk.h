@@ -21,11 +21,14 @@ struct Measures {
 [[nodiscard]] Measures measuresOf(bool atTheLift, QSize window);
 
 // One line for each fault: words that are cut or run over their item, words and targets that reach past the
-// window's sides, targets that are too small (but for what the page holds behind its scroll edge, which
-// scrolls into view), targets that lie on one another or too close together, more than six actions beside a
-// keypad or a picker, targets without a name or role for a screen reader, words smaller than 15 dp. Empty
-// when there is none.
+// window's sides, targets that are too small (all this of what the page holds behind its scroll edge too,
+// which scrolls into view), targets that lie on one another or too close together, more than six actions
+// beside a keypad or a picker, targets without a name or role for a screen reader, words smaller than 15 dp.
+// Empty when there is none.
 [[nodiscard]] QStringList faultsOf(QQuickWindow& window, const Measures& by);
+
+// The same while a letter is typed into each text field that is seen, one after the other.
+[[nodiscard]] QStringList faultsWhileTyping(QQuickWindow& window, const Measures& by);
 
 // Words that have less contrast with what they stand on, as it is drawn, than 'least' (WCAG 2.1).
 [[nodiscard]] QStringList palenessOf(QQuickWindow& window, qreal least);
