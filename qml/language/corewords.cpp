@@ -91,28 +91,43 @@ class Translating {
 public:
     explicit Translating(const Catalogue& in) : in_(in) {}
 
+    struct Spoken {
+        QString text;
+        bool whole{true}; // false: a value in it was not known, and stands as it came
+    };
+
     // Nothing where TEXT is not known; 'strict': nor where a value of it is neither known nor a number.
-    [[nodiscard]] std::optional<QString> known(const QString& text, bool strict, int depth = 0) const {
-        if (const QString found = in_.found(context, text.toUtf8().constData()); !found.isEmpty())
-            return found;
-        // Patterns before numbers: "7 days" is one, and no quantity in a unit "days".
-        for (const Pattern& pattern : patterns())
-            if (const auto values = valuesOf(pattern, text); values && depth < deepest)
-                if (auto made = filled(pattern, *values, strict, depth))
-                    return made;
-        return isNumber(text) ? std::optional(localNumber(text, in_)) : std::nullopt;
+    [[nodiscard]] std::optional<Spoken> known(const QString& text, bool strict, int depth = 0) const {
+        if (QString found = in_.found(context, text.toUtf8().constData()); !found.isEmpty())
+            return Spoken{std::move(found)};
+        // Patterns before numbers: "7 days" is one, and no quantity in a unit "days". One whose values are
+        // all known before one that fits only because its last value may be anything.
+        std::optional<Spoken> first;
+        for (const Pattern& pattern : patterns()) {
+            const auto values = depth < deepest ? valuesOf(pattern, text) : std::nullopt;
+            auto made = values ? filled(pattern, *values, strict, depth) : std::nullopt;
+            if (made && (made->whole || depth > 0))
+                return made;
+            if (made && !first)
+                first = std::move(made);
+        }
+        if (!first && isNumber(text))
+            return Spoken{localNumber(text, in_)};
+        return first;
     }
 
 private:
-    [[nodiscard]] std::optional<QString> filled(const Pattern& pattern, const QStringList& values,
-                                                bool strict, int depth) const {
+    [[nodiscard]] std::optional<Spoken> filled(const Pattern& pattern, const QStringList& values, bool strict,
+                                               int depth) const {
         QStringList spoken;
+        bool whole = true;
         for (const QString& value : values) {
-            const auto one = known(value, strict, depth + 1);
+            auto one = known(value, strict, depth + 1);
             if (!one && ((strict && pattern.letters < manyLetters) ||
                          (pattern.letters < fewLetters && !hasDigit(value))))
                 return std::nullopt;
-            spoken += one.value_or(value);
+            whole = whole && one && one->whole;
+            spoken += one ? one->text : value;
         }
         const Pattern target = patternOf(in_.translated(context, pattern.source).toUtf8().constData());
         QString text = target.between.front();
@@ -120,7 +135,7 @@ private:
             const auto at = std::ranges::find(pattern.each, target.each[i]);
             text += spoken.value(at - pattern.each.begin()) + target.between[static_cast<qsizetype>(i) + 1];
         }
-        return text;
+        return Spoken{std::move(text), whole};
     }
 
     const Catalogue& in_;
@@ -130,7 +145,8 @@ QString spokenIn(std::string_view english, const Catalogue& in, bool strict) {
     const QString text = QString::fromUtf8(english.data(), static_cast<qsizetype>(english.size()));
     if (text.isEmpty() || in.isEnglish())
         return text;
-    return Translating(in).known(text, strict).value_or(text);
+    const auto known = Translating(in).known(text, strict);
+    return known ? known->text : text;
 }
 
 } // namespace

@@ -52,6 +52,9 @@ TEST_CASE("a sentence of the core is spoken in the language, its values in their
     CHECK(coreWords("within", Catalogue(QStringLiteral("en"))) == "within");
     CHECK(coreWords("within", Catalogue(QStringLiteral("fr"))) == "dedans");
     CHECK(de("nobody ever wrote this") == "nobody ever wrote this");
+    // A sentence within one, though another fits what it begins with.
+    CHECK(de("spread of 3 readings over root 3, widened for few readings: 0.2 N.m, standard") ==
+          "Streuung von 3 Messwerten durch Wurzel 3, geweitet wegen weniger Messwerte: 0,2 N.m, Standard");
 }
 
 TEST_CASE("a number takes the decimal mark of the language, its unit stays") {
