@@ -4,6 +4,7 @@
 #include <QDBusObjectPath>
 #include <QDBusPendingCallWatcher>
 #include <QDBusPendingReply>
+#include <QPointer>
 #include <QVariantMap>
 
 namespace undercowl::platform {
@@ -22,6 +23,17 @@ QDBusConnection sessionBus() {
     if (qEnvironmentVariableIsEmpty("DBUS_SESSION_BUS_ADDRESS") && run.isEmpty())
         return QDBusConnection(QStringLiteral("none"));
     return QDBusConnection::sessionBus();
+}
+
+QDBusMessage giveBack(uint cookie) {
+    auto call = QDBusMessage::createMethodCall(saver, saverPath, saver, QStringLiteral("UnInhibit"));
+    call << cookie;
+    return call;
+}
+
+QDBusMessage closing(const QString& request) {
+    return QDBusMessage::createMethodCall(portal, request, QStringLiteral("org.freedesktop.portal.Request"),
+                                          QStringLiteral("Close"));
 }
 
 } // namespace
@@ -49,21 +61,21 @@ void SystemScreen::keep(bool awake) {
 void SystemScreen::askSaver() {
     auto call = QDBusMessage::createMethodCall(saver, saverPath, saver, QStringLiteral("Inhibit"));
     call << QStringLiteral("org.undercowl.Undercowl") << tr("A job is open at the lift");
-    auto* watcher = new QDBusPendingCallWatcher(bus_.asyncCall(call), this);
-    connect(watcher, &QDBusPendingCallWatcher::finished, this,
-            [this, call = asked_](QDBusPendingCallWatcher* done) {
+    // The answer may come when nobody is left who wanted it: what it grants is given back all the same.
+    auto* watcher = new QDBusPendingCallWatcher(bus_.asyncCall(call));
+    connect(watcher, &QDBusPendingCallWatcher::finished, watcher,
+            [self = QPointer(this), bus = bus_, call = asked_](QDBusPendingCallWatcher* done) {
                 done->deleteLater();
                 const QDBusPendingReply<uint> answer = *done;
                 if (answer.isError()) {
-                    if (call == asked_)
-                        askPortal(answer.error().message());
-                    return;
+                    if (self != nullptr && call == self->asked_)
+                        self->askPortal(answer.error().message());
+                } else if (self == nullptr || call != self->asked_) {
+                    bus.send(giveBack(answer.value()));
+                } else {
+                    self->cookie_ = answer.value();
+                    self->tell({});
                 }
-                cookie_ = answer.value();
-                if (call == asked_)
-                    tell({});
-                else
-                    release(); // wanted no more when it came
             });
 }
 
@@ -71,36 +83,33 @@ void SystemScreen::askPortal(const QString& refusal) {
     auto call = QDBusMessage::createMethodCall(
         portal, portalPath, QStringLiteral("org.freedesktop.portal.Inhibit"), QStringLiteral("Inhibit"));
     call << QString() << idle << QVariantMap{{QStringLiteral("reason"), tr("A job is open at the lift")}};
-    auto* watcher = new QDBusPendingCallWatcher(bus_.asyncCall(call), this);
-    connect(watcher, &QDBusPendingCallWatcher::finished, this,
-            [this, call = asked_, refusal](QDBusPendingCallWatcher* done) {
+    auto* watcher = new QDBusPendingCallWatcher(bus_.asyncCall(call));
+    connect(watcher, &QDBusPendingCallWatcher::finished, watcher,
+            [self = QPointer(this), bus = bus_, call = asked_, refusal](QDBusPendingCallWatcher* done) {
                 done->deleteLater();
                 const QDBusPendingReply<QDBusObjectPath> answer = *done;
+                const bool wanted = self != nullptr && call == self->asked_;
                 if (answer.isError()) {
-                    if (call == asked_)
-                        tell(
+                    if (wanted)
+                        self->tell(
                             tr("The system does not let the screen be kept on (%1). Set it there to stay on.")
                                 .arg(refusal));
-                    return;
+                } else if (wanted) {
+                    self->request_ = answer.value().path();
+                    self->tell({});
+                } else {
+                    bus.send(closing(answer.value().path()));
                 }
-                request_ = answer.value().path();
-                if (call == asked_)
-                    tell({});
-                else
-                    release();
             });
 }
 
 void SystemScreen::release() {
     if (cookie_) {
-        auto call = QDBusMessage::createMethodCall(saver, saverPath, saver, QStringLiteral("UnInhibit"));
-        call << *cookie_;
-        bus_.send(call);
+        bus_.send(giveBack(*cookie_));
         cookie_.reset();
     }
     if (!request_.isEmpty()) {
-        bus_.send(QDBusMessage::createMethodCall(
-            portal, request_, QStringLiteral("org.freedesktop.portal.Request"), QStringLiteral("Close")));
+        bus_.send(closing(request_));
         request_.clear();
     }
 }

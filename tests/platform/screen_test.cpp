@@ -110,6 +110,13 @@ private slots:
         screen.setAwake(false);
         QTRY_COMPARE(saver.told.size(), 2);
         QTRY_VERIFY(saver.held.isEmpty());
+        // Nor when nobody is left once it answers.
+        {
+            DeviceScreen gone;
+            gone.setAwake(true);
+        }
+        QTRY_COMPARE(saver.told.size(), 3);
+        QTRY_VERIFY(saver.held.isEmpty());
         // Nor when the program ends.
         {
             DeviceScreen other;
