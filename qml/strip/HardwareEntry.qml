@@ -37,7 +37,7 @@ Column {
             field.clear();
         }
         for (const choice of [kindChoice, threadChoice, lengthChoice])
-            choice.current = -1;
+            choice.clear();
     }
 
     spacing: Theme.grid * 3

@@ -134,6 +134,7 @@ ShopPage {
         }
     ]
     onClosesLayer: leavePanel()
+    onPanelChanged: scroller.contentY = 0 // where the other one was scrolled to says nothing of this one
 
     tools: [
         TalkTool {

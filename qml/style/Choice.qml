@@ -2,9 +2,11 @@
 //
 //   label     what is asked
 //   options   the words
-//   current   index of the answer, -1 for none yet
+//   current   index of the answer, -1 for none yet; may be bound: a touch leaves it as it is
+//   shown     the answer that carries the tick: 'current', or what was touched since that changed last
 //   lift      sized for gloved thumbs
 //   chosen(index)
+//   clear()   forgets the touch
 // Qt 6.4 cannot bind a delegate to the ids around it, nor defer an item that has one, and knows no members of a list:
 // qmllint disable unqualified deferred-property-id type
 import QtQuick
@@ -15,13 +17,20 @@ Column {
     property string label: ""
     property list<string> options
     property int current: -1
+    property int shown: current
     property bool lift: false
 
     signal chosen(index: int)
 
+    function clear() {
+        shown = current;
+    }
+
     Accessible.name: label
     Accessible.role: Accessible.Grouping
     spacing: Theme.grid
+
+    onCurrentChanged: clear()
 
     QtObject {
         id: measure
@@ -63,13 +72,13 @@ Column {
                 required property int index
                 required property string modelData
 
-                chosen: index === root.current
+                chosen: index === root.shown
                 lift: root.lift
                 text: modelData
                 width: grid.cell
 
                 onTriggered: {
-                    root.current = index;
+                    root.shown = index;
                     root.chosen(index);
                 }
             }

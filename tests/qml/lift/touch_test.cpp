@@ -131,6 +131,12 @@ private slots:
         QVERIFY(app.touch(QStringLiteral("M5")));
         QVERIFY(app.touch(QStringLiteral("Add")));
         QTRY_COMPARE(app.view<StripView>()->hardware()->count(), 1);
+        // The next begins anew, and shows that it does.
+        QVERIFY(app.touch(QStringLiteral("Held by")));
+        QVERIFY(!app.button(QStringLiteral("2"))->property("chosen").toBool());
+        QVERIFY(app.button(QStringLiteral("1"))->property("chosen").toBool());
+        QVERIFY(!app.button(QStringLiteral("M5"))->property("chosen").toBool());
+        QVERIFY(app.touch(QStringLiteral("Close")));
         // Nothing was typed yet: the step is refused and says what is missing.
         QVERIFY(app.touch(QStringLiteral("Next step")));
         QVERIFY(!app.view<StripView>()->errors().isEmpty());

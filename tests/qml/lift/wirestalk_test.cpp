@@ -53,7 +53,8 @@ private slots:
         lift.hear("does not match");
         QTRY_VERIFY(view->mismatch());
         const auto check = [&] { return job::findStep(lift.shop.stored(), cableId)->lineCheck; };
-        QTRY_COMPARE(check()->outcome, job::MatchOutcome::DoesNotMatch);
+        QTRY_VERIFY_WITH_TIMEOUT(check().has_value(), 20000);
+        QCOMPARE(check()->outcome, job::MatchOutcome::DoesNotMatch);
         lift.hear("undo");
         QTRY_VERIFY(!check());
         QTRY_VERIFY(!view->mismatch()); // it is looked at again
