@@ -10460,10 +10460,6 @@
         <translation>Alle %1 sicheren</translation>
     </message>
     <message>
-        <source>None sure</source>
-        <translation>Keines sicher</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Mehr</translation>
     </message>
@@ -10510,6 +10506,22 @@
     <message>
         <source>Bring the rows before the last stroke back</source>
         <translation>Reihen vor dem letzten Strich zurückholen</translation>
+    </message>
+    <message>
+        <source>The photo shows one side of a wire. Turn each of them: a tracer may lie on the other side.</source>
+        <translation>Das Foto zeigt eine Seite eines Kabels. Jedes drehen: auf der anderen Seite kann ein Streifen liegen.</translation>
+    </message>
+    <message>
+        <source>All %1, each was turned</source>
+        <translation>Alle %1, jedes gedreht</translation>
+    </message>
+    <message>
+        <source>One by one</source>
+        <translation>Eins nach dem anderen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
@@ -13405,6 +13417,14 @@
     <message>
         <source>confirmed</source>
         <translation>bestätigt</translation>
+    </message>
+    <message>
+        <source>sure, of the side that is seen</source>
+        <translation>sicher, von der Seite, die man sieht</translation>
+    </message>
+    <message>
+        <source>turn the wire, a tracer may lie on its other side</source>
+        <translation>das Kabel drehen, auf seiner anderen Seite kann ein Streifen liegen</translation>
     </message>
 </context>
 </TS>

@@ -10460,10 +10460,6 @@
         <translation>Los %1 seguros</translation>
     </message>
     <message>
-        <source>None sure</source>
-        <translation>Ninguno seguro</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Más</translation>
     </message>
@@ -10510,6 +10506,22 @@
     <message>
         <source>Bring the rows before the last stroke back</source>
         <translation>Recuperar las filas de antes del último trazo</translation>
+    </message>
+    <message>
+        <source>The photo shows one side of a wire. Turn each of them: a tracer may lie on the other side.</source>
+        <translation>La foto muestra un lado del cable. Girar cada uno: en el otro lado puede haber un trazo.</translation>
+    </message>
+    <message>
+        <source>All %1, each was turned</source>
+        <translation>Los %1, cada uno girado</translation>
+    </message>
+    <message>
+        <source>One by one</source>
+        <translation>Uno por uno</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
@@ -13405,6 +13417,14 @@
     <message>
         <source>confirmed</source>
         <translation>confirmado</translation>
+    </message>
+    <message>
+        <source>sure, of the side that is seen</source>
+        <translation>seguro, del lado que se ve</translation>
+    </message>
+    <message>
+        <source>turn the wire, a tracer may lie on its other side</source>
+        <translation>girar el cable, en su otro lado puede haber un trazo</translation>
     </message>
 </context>
 </TS>

@@ -10460,10 +10460,6 @@
         <translation>Tous les %1 sûrs</translation>
     </message>
     <message>
-        <source>None sure</source>
-        <translation>Aucun sûr</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Plus</translation>
     </message>
@@ -10510,6 +10506,22 @@
     <message>
         <source>Bring the rows before the last stroke back</source>
         <translation>Ramener les lignes d&apos;avant le dernier trait</translation>
+    </message>
+    <message>
+        <source>The photo shows one side of a wire. Turn each of them: a tracer may lie on the other side.</source>
+        <translation>La photo montre un côté du fil. Les tourner tous&#xa0;: un liseré peut être de l’autre côté.</translation>
+    </message>
+    <message>
+        <source>All %1, each was turned</source>
+        <translation>Les %1, chacun tourné</translation>
+    </message>
+    <message>
+        <source>One by one</source>
+        <translation>Un par un</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fini</translation>
     </message>
 </context>
 <context>
@@ -13405,6 +13417,14 @@
     <message>
         <source>confirmed</source>
         <translation>confirmé</translation>
+    </message>
+    <message>
+        <source>sure, of the side that is seen</source>
+        <translation>sûr, pour le côté visible</translation>
+    </message>
+    <message>
+        <source>turn the wire, a tracer may lie on its other side</source>
+        <translation>tourner le fil, un liseré peut être de l’autre côté</translation>
     </message>
 </context>
 </TS>

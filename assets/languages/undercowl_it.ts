@@ -10460,10 +10460,6 @@
         <translation>Tutti i %1 sicuri</translation>
     </message>
     <message>
-        <source>None sure</source>
-        <translation>Nessuno sicuro</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Altro</translation>
     </message>
@@ -10510,6 +10506,22 @@
     <message>
         <source>Bring the rows before the last stroke back</source>
         <translation>Riporta le righe di prima dell&apos;ultimo tratto</translation>
+    </message>
+    <message>
+        <source>The photo shows one side of a wire. Turn each of them: a tracer may lie on the other side.</source>
+        <translation>La foto mostra un lato del filo. Girarli tutti: sull’altro lato può esserci un secondo colore.</translation>
+    </message>
+    <message>
+        <source>All %1, each was turned</source>
+        <translation>Tutti e %1, ognuno girato</translation>
+    </message>
+    <message>
+        <source>One by one</source>
+        <translation>Uno alla volta</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fine</translation>
     </message>
 </context>
 <context>
@@ -13405,6 +13417,14 @@
     <message>
         <source>confirmed</source>
         <translation>confermato</translation>
+    </message>
+    <message>
+        <source>sure, of the side that is seen</source>
+        <translation>sicuro, del lato che si vede</translation>
+    </message>
+    <message>
+        <source>turn the wire, a tracer may lie on its other side</source>
+        <translation>girare il filo, sull’altro lato può esserci un secondo colore</translation>
     </message>
 </context>
 </TS>

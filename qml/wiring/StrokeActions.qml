@@ -16,16 +16,21 @@ Column {
     readonly property bool sure: wire.sure ?? false
     readonly property real half: (width - Theme.targetGap) / 2
     readonly property real third: (width - 2 * Theme.targetGap) / 3
+    readonly property bool offersAll: !view.named && view.rows.sureCount > 0
+    property bool asks: false // whether all that are sure were looked at from all sides
     // An answer that is not sure is no main action, and the reason why it is not needs the room.
     readonly property real answerHeight: sure ? Theme.liftMain : Theme.liftOther
 
     signal picks
+    signal done
 
     spacing: Theme.targetGap
 
+    onOffersAllChanged: asks = false
+
     Row {
         spacing: Theme.targetGap
-        visible: !root.settled && root.found
+        visible: !root.settled && root.found && !root.asks
 
         ActionButton {
             description: root.wire.words ?? ""
@@ -49,11 +54,47 @@ Column {
         }
     }
 
+    CautionBox {
+        text: qsTr("The photo shows one side of a wire. Turn each of them: a tracer may lie on the other side.")
+        visible: root.asks
+        width: parent.width
+    }
+
+    ActionButton {
+        lift: true
+        text: qsTr("All %1, each was turned").arg(root.view.rows.sureCount)
+        visible: root.asks
+        width: parent.width
+
+        onTriggered: root.view.confirmSure()
+    }
+
+    // Where the thumb lies that asked for all of them.
+    ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: qsTr("One by one")
+        visible: root.asks
+        width: parent.width
+
+        onTriggered: root.asks = false
+    }
+
+    ActionButton {
+        kind: ActionButton.Main
+        lift: true
+        text: qsTr("Done")
+        visible: root.settled && root.view.rows.openCount === 0 && !root.asks
+        width: parent.width
+
+        onTriggered: root.done()
+    }
+
     ActionButton {
         kind: ActionButton.Main
         lift: true
         text: qsTr("Next open wire")
-        visible: root.settled && root.view.rows.openCount > 0
+        visible: root.settled && root.view.rows.openCount > 0 && !root.asks
         width: parent.width
 
         onTriggered: root.view.current = root.view.rows.nextOpenFrom(root.view.current)
@@ -61,35 +102,35 @@ Column {
 
     WireSteps {
         view: root.view
-        visible: root.view.named
+        visible: root.view.named && !root.asks
         width: parent.width
     }
 
     Row {
         spacing: Theme.targetGap
+        visible: !root.asks
 
         ActionButton {
             lift: true
             text: qsTr("Other colour")
-            width: root.view.named ? root.half : root.third
+            width: root.offersAll ? root.third : root.half
 
             onTriggered: root.picks()
         }
 
         ActionButton {
-            enabled: root.view.rows.sureCount > 0
             lift: true
-            text: root.view.rows.sureCount > 0 ? qsTr("All %1 sure").arg(root.view.rows.sureCount) : qsTr("None sure")
-            visible: !root.view.named
+            text: qsTr("All %1 sure").arg(root.view.rows.sureCount)
+            visible: root.offersAll
             width: root.third
 
-            onTriggered: root.view.confirmSure()
+            onTriggered: root.asks = true
         }
 
         ActionButton {
             lift: true
             text: qsTr("More")
-            width: root.view.named ? root.half : root.third
+            width: root.offersAll ? root.third : root.half
 
             onTriggered: more.open()
         }

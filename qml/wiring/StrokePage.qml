@@ -88,6 +88,7 @@ ShopPage {
             visible: root.begun && !root.picking
             width: parent.width
 
+            onDone: root.leaves()
             onPicks: root.picking = true
         },
         WireSteps {

@@ -57,12 +57,17 @@ QVariant WireRows::data(const QModelIndex& index, int role) const {
         for (const Proposed& one : row.candidates) {
             candidates.push_back({one.wire, one.probability});
         }
-        return sureness(candidates, row.sure);
+        // A photo shows one side: a tracer that is turned away is not to be seen on it.
+        return row.sure && shown && !shown->tracer ? tr("sure, of the side that is seen")
+                                                   : sureness(candidates, row.sure);
     }
     case ReasonRole: {
         QStringList reasons;
         for (const sight::Doubt doubt : row.settled() ? std::vector<sight::Doubt>{} : row.doubts) {
             reasons += words(doubt);
+        }
+        if (row.sure && !row.settled() && shown && !shown->tracer) {
+            reasons += tr("turn the wire, a tracer may lie on its other side");
         }
         return reasons.join(QStringLiteral("; "));
     }

@@ -98,6 +98,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"stroke", "StrokePage", unread, {}},
         {"stroke-confirmed", "StrokePage", gathering, {}},
         {"stroke-read", "StrokePage", unread, {}, Shop::Demo, {}, true},
+        {"stroke-all", "StrokePage", unread, {"?All 9 sure"}, Shop::Demo, {}, true}, // in English
         {"stroke-first", "StrokePage", unread, {}, Shop::Demo, {}, false, QPointF(0.42, 0.55)},
         {"stroke-tapped", "StrokePage", unread, {}, Shop::Demo, {}, true, QPointF(0.5, 0.5)},
         {"stroke-found", "StrokePage", unread, {"Find the wires without a stroke"}},
