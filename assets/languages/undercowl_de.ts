@@ -12935,6 +12935,10 @@
         <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
         <translation>Von der Werkstatt auf diesem Gerät ist nichts mehr lesbar. Eine Sicherung zurückholen.</translation>
     </message>
+    <message>
+        <source>The app opens it at its next start.</source>
+        <translation>Die App öffnet sie beim nächsten Start.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RoadView</name>

@@ -12935,6 +12935,10 @@
         <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
         <translation>Del taller de este dispositivo ya no se lee nada. Recuperar una copia.</translation>
     </message>
+    <message>
+        <source>The app opens it at its next start.</source>
+        <translation>La aplicación lo abre la próxima vez que se inicie.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RoadView</name>

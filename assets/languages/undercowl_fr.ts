@@ -12935,6 +12935,10 @@
         <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
         <translation>De l&apos;atelier sur cet appareil plus rien ne se lit. Ramener une sauvegarde.</translation>
     </message>
+    <message>
+        <source>The app opens it at its next start.</source>
+        <translation>L’appli l’ouvre à son prochain démarrage.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RoadView</name>

@@ -12935,6 +12935,10 @@
         <source>Nothing of the shop on this device can be read any more. Bring a backup back.</source>
         <translation>Dell&apos;officina su questo dispositivo non si legge più niente. Riportare una copia di sicurezza.</translation>
     </message>
+    <message>
+        <source>The app opens it at its next start.</source>
+        <translation>L’app la apre al prossimo avvio.</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RoadView</name>

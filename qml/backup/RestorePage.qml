@@ -58,7 +58,7 @@ ShopPage {
         },
         ActionButton {
             text: qsTr("Remove this shop")
-            visible: view.step === RestoreView.Shop
+            visible: view.removable
             width: parent.width
 
             onTriggered: view.askToRemove()

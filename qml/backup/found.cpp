@@ -84,15 +84,18 @@ std::vector<Line> shopsOf(const path& home, const path& present) {
         if (std::filesystem::equivalent(shop.folder, present, error))
             continue;
         const QString jobs = RestoreView::tr("%n jobs", nullptr, static_cast<int>(shop.jobs));
-        lines.push_back(
-            {.id = folderName(shop.folder),
-             .title = !shop.readable ? RestoreView::tr("A shop that cannot be read whole")
-                      : shop.lastAt > 0
-                          ? RestoreView::tr("%1, last worked on %2").arg(jobs, moment(shop.lastAt))
-                          : jobs,
-             .detail = folderName(shop.folder) + u'\n' +
-                       QLocale().formattedDataSize(static_cast<qint64>(shop.bytes)),
-             .mark = shop.readable ? QString() : wrongMark});
+        Line line{.id = folderName(shop.folder),
+                  .title = !shop.readable ? RestoreView::tr("A shop that cannot be read whole")
+                           : shop.lastAt > 0
+                               ? RestoreView::tr("%1, last worked on %2").arg(jobs, moment(shop.lastAt))
+                               : jobs,
+                  .detail = folderName(shop.folder) + u'\n' +
+                            QLocale().formattedDataSize(static_cast<qint64>(shop.bytes)),
+                  .mark = shop.readable ? QString() : wrongMark,
+                  .on = std::filesystem::equivalent(shop.folder, store::currentShop(home), error)};
+        if (line.on)
+            line.detail += u'\n' + RestoreView::tr("The app opens it at its next start.");
+        lines.push_back(std::move(line));
     }
     return lines;
 }

@@ -290,7 +290,7 @@ void RestoreView::cancel() {
 }
 
 void RestoreView::askToRemove() {
-    if (step_ == Step::Shop)
+    if (removable())
         goTo(Step::Remove);
 }
 
@@ -300,13 +300,16 @@ void RestoreView::remove() {
     goTo(Step::Removing);
     lookAtDisks(
         this,
-        [home = home(), folder = goesOnWith_, present = session_->folder()] {
+        [home = home(), folder = goesOnWith_, present = session_->folder()]() -> store::Result<void> {
             std::error_code error;
             // The app may be on a folder that was named for this run, whatever is the current one.
-            return std::filesystem::equivalent(folder, present, error)
-                       ? store::failed(store::Fault::Refused,
-                                       folder.string() + " is the current shop: go on with another one first")
-                       : store::removeShop(home, folder);
+            if (std::filesystem::equivalent(folder, present, error))
+                return store::failed(store::Fault::Refused,
+                                     folder.string() + " is the current shop: go on with another one first");
+            auto removed = store::removeShop(home, folder);
+            if (removed) // where photos of it lay until they were kept; what is not empty stays
+                std::filesystem::remove(folder.string() + "-taken", error);
+            return removed;
         },
         [this](const store::Result<void>& removed) {
             goTo(Step::Choose);

@@ -44,6 +44,7 @@ class RestoreView : public QObject, public QQmlParserStatus {
     Q_PROPERTY(QString chosen READ chosen NOTIFY changed)
     Q_PROPERTY(QString chosenDetail READ chosenDetail NOTIFY changed)
     Q_PROPERTY(bool sealed READ sealed NOTIFY changed)
+    Q_PROPERTY(bool removable READ removable NOTIFY changed)
     Q_PROPERTY(bool damaged READ damaged NOTIFY changed)
     Q_PROPERTY(QString passphraseError READ passphraseError NOTIFY changed)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
@@ -81,6 +82,7 @@ public:
     [[nodiscard]] const QString& chosen() const { return chosen_.title; }
     [[nodiscard]] const QString& chosenDetail() const { return chosen_.detail; }
     [[nodiscard]] bool sealed() const { return chosen_.mark == QStringLiteral("sealed"); }
+    [[nodiscard]] bool removable() const { return step_ == Step::Shop && !chosen_.on; }
     [[nodiscard]] bool damaged() const;
     [[nodiscard]] const QString& passphraseError() const { return passphraseError_; }
     [[nodiscard]] const QString& problem() const { return problem_; }

@@ -129,6 +129,7 @@ private slots:
         view_->chooseShop(line.id);
         view_->remove(); // nor asked for
         QCOMPARE(view_->step(), RestoreView::Step::Shop);
+        QVERIFY(view_->removable());
         view_->askToRemove();
         QCOMPARE(view_->step(), RestoreView::Step::Remove);
         view_->goOn(); // that was another button
@@ -156,8 +157,19 @@ private slots:
         QSignalSpy wanted(&given, &ShopSwitch::wanted);
         view_->bringBack({}, false);
         QTRY_COMPARE_WITH_TIMEOUT(wanted.size(), 1, aWhile);
-        QCOMPARE(jobsIn(view_->goesOnWith().toStdString()), std::size_t{1});
+        const auto restored = view_->goesOnWith().toStdString();
+        QCOMPARE(jobsIn(restored), std::size_t{1});
         QCOMPARE(store::currentShop(folder_), folder_);
+        // The one that it opens again at its next start is not offered for removal.
+        begin(restored);
+        view_->setShops(&given);
+        QTRY_COMPARE(view_->earlier()->count(), 1);
+        const Line line = view_->earlier()->lines().at(0);
+        QVERIFY2(line.detail.contains(QStringLiteral("next start")), qPrintable(line.detail));
+        view_->chooseShop(line.id);
+        QVERIFY(!view_->removable());
+        view_->askToRemove();
+        QCOMPARE(view_->step(), RestoreView::Step::Shop);
     }
 
     void aWrongPassphraseIsToldAndCanBeTypedAgain() {
