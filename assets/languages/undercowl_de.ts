@@ -9336,6 +9336,10 @@
         <source>Not all wires are read back. %1</source>
         <translation>Nicht alle Kabel sind vorgelesen. %1</translation>
     </message>
+    <message>
+        <source>It is not refitted</source>
+        <translation>Ist nicht eingebaut</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -10785,6 +10789,10 @@
     <message>
         <source>There is nothing to undo.</source>
         <translation>Es gibt nichts rückgängig zu machen.</translation>
+    </message>
+    <message>
+        <source>This one has only just come up. Look at it, then say it again.</source>
+        <translation>Das ist gerade erst erschienen. Ansehen, dann noch einmal sagen.</translation>
     </message>
 </context>
 <context>
@@ -12819,6 +12827,10 @@
     <message>
         <source>Order changed</source>
         <translation>Reihenfolge geändert</translation>
+    </message>
+    <message>
+        <source>Not refitted: %1</source>
+        <translation>Nicht eingebaut: %1</translation>
     </message>
 </context>
 <context>

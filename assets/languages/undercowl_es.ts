@@ -9336,6 +9336,10 @@
         <source>Not all wires are read back. %1</source>
         <translation>No se han releído todos los cables. %1</translation>
     </message>
+    <message>
+        <source>It is not refitted</source>
+        <translation>No está montado</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -10785,6 +10789,10 @@
     <message>
         <source>There is nothing to undo.</source>
         <translation>No hay nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>This one has only just come up. Look at it, then say it again.</source>
+        <translation>Este acaba de aparecer. Mirarlo y repetirlo.</translation>
     </message>
 </context>
 <context>
@@ -12819,6 +12827,10 @@
     <message>
         <source>Order changed</source>
         <translation>Orden cambiado</translation>
+    </message>
+    <message>
+        <source>Not refitted: %1</source>
+        <translation>Sin montar: %1</translation>
     </message>
 </context>
 <context>

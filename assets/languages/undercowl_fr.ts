@@ -9336,6 +9336,10 @@
         <source>Not all wires are read back. %1</source>
         <translation>Tous les fils ne sont pas relus. %1</translation>
     </message>
+    <message>
+        <source>It is not refitted</source>
+        <translation>Ce n&apos;est pas remonté</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -10785,6 +10789,10 @@
     <message>
         <source>There is nothing to undo.</source>
         <translation>Il n&apos;y a rien à annuler.</translation>
+    </message>
+    <message>
+        <source>This one has only just come up. Look at it, then say it again.</source>
+        <translation>Celui-ci vient d&apos;apparaître. Le regarder, puis redire.</translation>
     </message>
 </context>
 <context>
@@ -12819,6 +12827,10 @@
     <message>
         <source>Order changed</source>
         <translation>Ordre changé</translation>
+    </message>
+    <message>
+        <source>Not refitted: %1</source>
+        <translation>Pas remonté&#xa0;: %1</translation>
     </message>
 </context>
 <context>

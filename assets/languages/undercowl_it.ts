@@ -9336,6 +9336,10 @@
         <source>Not all wires are read back. %1</source>
         <translation>Non tutti i fili sono riletti. %1</translation>
     </message>
+    <message>
+        <source>It is not refitted</source>
+        <translation>Non è rimontato</translation>
+    </message>
 </context>
 <context>
     <name>RefitStepsPage</name>
@@ -10785,6 +10789,10 @@
     <message>
         <source>There is nothing to undo.</source>
         <translation>Non c&apos;è nulla da annullare.</translation>
+    </message>
+    <message>
+        <source>This one has only just come up. Look at it, then say it again.</source>
+        <translation>Questo è appena comparso. Guardarlo, poi ridirlo.</translation>
     </message>
 </context>
 <context>
@@ -12819,6 +12827,10 @@
     <message>
         <source>Order changed</source>
         <translation>Ordine cambiato</translation>
+    </message>
+    <message>
+        <source>Not refitted: %1</source>
+        <translation>Non rimontato: %1</translation>
     </message>
 </context>
 <context>

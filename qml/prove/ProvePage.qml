@@ -14,6 +14,7 @@ ShopPage {
         ActionButton {
             kind: walk.against !== "" ? ActionButton.Main : ActionButton.Other
             lift: true
+            settle: body.settle
             text: walk.way === "wires" ? qsTr("Read it back") : qsTr("Measure it")
             visible: walk.way !== ""
             width: parent.width
@@ -34,6 +35,7 @@ ShopPage {
             iconName: "done"
             kind: ActionButton.Main
             lift: true
+            settle: body.settle
             text: walk.finished ? qsTr("Go on") : qsTr("Proved")
             visible: walk.finished ? walk.open > 0 : walk.against === ""
             width: parent.width
@@ -47,6 +49,7 @@ ShopPage {
         },
         ActionButton {
             lift: true
+            settle: body.settle
             text: qsTr("Leave it out")
             visible: !walk.finished
             width: parent.width
@@ -84,6 +87,8 @@ ShopPage {
     }
 
     CheckWalkBody {
+        id: body
+
         doneText: qsTr("Everything that was disturbed is proved, or left out for a reason.")
         walk: walk
         width: parent.width

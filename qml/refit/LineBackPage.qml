@@ -32,6 +32,7 @@ ShopPage {
         ReadBackActions {
             brief: talk.visible
             speaks: root.speaker !== null
+            settle: settle
             visible: line.open && !line.mismatch
             width: parent.width
             wire: line
@@ -39,6 +40,7 @@ ShopPage {
             onListens: root.aloud = true
         },
         ReadBackMismatch {
+            settle: settle
             visible: line.mismatch
             width: parent.width
             wire: line
@@ -52,6 +54,7 @@ ShopPage {
         },
         ReadBackEnd {
             comparable: false
+            settle: settle
             visible: line.over
             width: parent.width
             wire: line
@@ -82,6 +85,7 @@ ShopPage {
                 })
             page: root
             sentence: line.sentence
+            settle: settle
             wanted: line.count > 0
             width: parent.width
         }
@@ -105,6 +109,12 @@ ShopPage {
             if (root.aloud)
                 talk.again();
         }
+    }
+
+    Settle {
+        id: settle
+
+        about: [line.index, line.place, line.mismatch, line.over].join()
     }
 
     EmptyState {

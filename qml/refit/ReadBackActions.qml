@@ -1,6 +1,7 @@
 // Read-back: the wire, hose or cable matches, or it does not.
 //
 //   brief    the second row makes room for the voice's
+//   settle   which one is on the screen: what is said must have been meant for it
 //   speaks   the device can read aloud; else the walk begins again here
 //   listens()   it is to be read aloud
 import QtQuick
@@ -11,6 +12,7 @@ Column {
     id: root
 
     required property ReadBackWalk wire
+    required property Settle settle
     property bool brief: false
     property bool speaks: false
 
@@ -28,6 +30,7 @@ Column {
             height: matches.height
             kind: ActionButton.Refuse
             lift: true
+            settle: root.settle
             text: qsTr("Does not match")
             width: root.half
 
@@ -41,6 +44,7 @@ Column {
             busyText: qsTr("Saving")
             kind: ActionButton.Main
             lift: true
+            settle: root.settle
             text: qsTr("Matches")
             width: root.half
 

@@ -1,4 +1,6 @@
 // 'As found' and 'as it should be' differ: the mechanic decides which holds before anything is confirmed.
+//
+//   settle   which one is on the screen
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -7,6 +9,7 @@ Column {
     id: root
 
     required property ReadBackView wire
+    required property Settle settle
 
     spacing: Theme.targetGap
 
@@ -18,6 +21,7 @@ Column {
     ActionButton {
         description: root.wire.source
         lift: true
+        settle: root.settle
         text: qsTr("%1: %2").arg(root.wire.reads).arg(root.wire.words)
         width: parent.width
 
@@ -26,6 +30,7 @@ Column {
 
     ActionButton {
         lift: true
+        settle: root.settle
         text: qsTr("%1: %2").arg(root.wire.otherReads).arg(root.wire.otherWords)
         width: parent.width
 

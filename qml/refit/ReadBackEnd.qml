@@ -1,5 +1,6 @@
 // All were read back.
 //
+//   settle       the end has just come
 //   comparable   photos can be compared: of wires
 import QtQuick
 import Undercowl
@@ -9,6 +10,7 @@ Column {
     id: root
 
     required property ReadBackWalk wire
+    required property Settle settle
     property bool comparable: true
 
     readonly property real half: (width - Theme.targetGap) / 2
@@ -21,6 +23,7 @@ Column {
     ActionButton {
         kind: ActionButton.Main
         lift: true
+        settle: root.settle
         text: qsTr("Finish")
         width: parent.width
 
@@ -32,6 +35,7 @@ Column {
 
         ActionButton {
             lift: true
+            settle: root.settle
             text: qsTr("Again")
             width: root.comparable ? root.half : root.width
 
@@ -40,6 +44,7 @@ Column {
 
         ActionButton {
             lift: true
+            settle: root.settle
             text: qsTr("Compare photos")
             visible: root.comparable
             width: root.half

@@ -1,4 +1,6 @@
 // 'Does not match' is written down; what next?
+//
+//   settle   which one is on the screen
 // Qt 6.4 knows no string list as a list of strings:
 // qmllint disable type
 import QtQuick
@@ -9,6 +11,7 @@ Column {
     id: root
 
     required property ReadBackWalk wire
+    required property Settle settle
 
     readonly property real half: (width - Theme.targetGap) / 2
 
@@ -29,6 +32,7 @@ Column {
         ActionButton {
             enabled: root.wire.otherPlaces.length > 0
             lift: true
+            settle: root.settle
             text: qsTr("Swapped")
             width: root.half
 
@@ -38,6 +42,7 @@ Column {
         ActionButton {
             iconName: "camera"
             lift: true
+            settle: root.settle
             text: qsTr("Photo")
             width: root.half
 
@@ -49,6 +54,7 @@ Column {
         ActionButton {
             height: Theme.liftMain
             lift: true
+            settle: root.settle
             text: qsTr("Next one")
             width: root.half
 
@@ -58,6 +64,7 @@ Column {
         ActionButton {
             kind: ActionButton.Main
             lift: true
+            settle: root.settle
             text: qsTr("Look again")
             width: root.half
 

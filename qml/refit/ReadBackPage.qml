@@ -1,6 +1,8 @@
 // The wiring read back, one wire to a screen. It says which answer it reads, and stops where two answers differ.
 //
 //   gathering, half   what is read back
+// Qt 6.4 knows no members of a list:
+// qmllint disable type
 import QtQuick
 import Undercowl
 import Undercowl.Style
@@ -33,6 +35,7 @@ ShopPage {
         ReadBackActions {
             brief: talk.visible
             speaks: root.speaker !== null
+            settle: settle
             visible: wire.count > 0 && !wire.over && !wire.mustChoose && !wire.mismatch
             width: parent.width
             wire: wire
@@ -40,11 +43,13 @@ ShopPage {
             onListens: root.aloud = true
         },
         ReadBackChoice {
+            settle: settle
             visible: wire.mustChoose
             width: parent.width
             wire: wire
         },
         ReadBackMismatch {
+            settle: settle
             visible: wire.mismatch
             width: parent.width
             wire: wire
@@ -58,6 +63,7 @@ ShopPage {
             })
         },
         ReadBackEnd {
+            settle: settle
             visible: wire.over
             width: parent.width
             wire: wire
@@ -92,6 +98,7 @@ ShopPage {
                 })
             page: root
             sentence: wire.sentence
+            settle: settle
             wanted: wire.count > 0
             width: parent.width
         }
@@ -125,6 +132,12 @@ ShopPage {
             if (root.aloud)
                 talk.again();
         }
+    }
+
+    Settle {
+        id: settle
+
+        about: [wire.index, wire.place, wire.mismatch, wire.over, wire.mustChoose].join()
     }
 
     EmptyState {

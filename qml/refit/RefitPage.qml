@@ -56,27 +56,34 @@ ShopPage {
     title: qsTr("Refit")
     footer: [
         ActionButton {
-            iconName: "wire"
-            kind: ActionButton.Main
+            iconName: "done"
             lift: true
-            text: qsTr("Read the wires back")
+            settle: settle
+            text: qsTr("Refitted all the same")
             visible: root.asking
             width: parent.width
 
-            onTriggered: root.readWires()
+            onTriggered: root.refitted()
         },
+        // Where the thumb lies when the wires are asked about, the safe answer is.
         ActionButton {
             busy: refit.saying
             busyText: qsTr("Saving")
             enabled: refit.step !== "" && !refit.done || refit.saying
-            iconName: "done"
-            kind: root.asking ? ActionButton.Other : ActionButton.Main
+            iconName: root.asking ? "wire" : "done"
+            kind: ActionButton.Main
             lift: true
-            text: refit.done ? qsTr("Is refitted") : root.asking ? qsTr("Refitted all the same") : qsTr("Refitted")
+            settle: settle
+            text: refit.done ? qsTr("Is refitted") : root.asking ? qsTr("Read the wires back") : qsTr("Refitted")
             visible: refit.step !== ""
             width: parent.width
 
-            onTriggered: root.refitted()
+            onTriggered: {
+                if (root.asking)
+                    root.readWires();
+                else
+                    root.refitted();
+            }
         },
         TalkBar {
             id: talk
@@ -99,6 +106,7 @@ ShopPage {
                 })
             page: root
             sentence: refit.sentence
+            settle: settle
             values: ["bag"]
             width: parent.width
 
@@ -139,6 +147,13 @@ ShopPage {
             text: qsTr("Steps")
 
             onTriggered: root.opens("RefitStepsPage", {})
+        },
+        PageTool {
+            iconName: "undo"
+            offered: !root.aloud && refit.done
+            text: qsTr("It is not refitted")
+
+            onTriggered: refit.takeOff()
         }
     ]
 
@@ -147,6 +162,12 @@ ShopPage {
 
         session: root.session
         step: root.step
+    }
+
+    Settle {
+        id: settle
+
+        about: [refit.step, refit.done, root.asking].join()
     }
 
     EmptyState {

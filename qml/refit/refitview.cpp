@@ -181,6 +181,24 @@ void RefitView::refit(const QString& note) {
                    });
 }
 
+void RefitView::takeOff() {
+    const auto now = snapshot();
+    const auto* step = now == nullptr ? nullptr : job::findStep(now->job, step_.id.toStdString());
+    if (step == nullptr || !step->refitted || saying_)
+        return;
+    chosen_ = step_.id; // it stays on the screen, whatever is next
+    saying_ = true;
+    emit changed();
+    session()->say({journal::withdrawn(jobId(), step->refitted->said.entry)},
+                   {.undoText = tr("Not refitted: %1").arg(step_.title), .form = {}},
+                   [self = QPointer(this)](const Entries& /*said*/) {
+                       if (self == nullptr)
+                           return;
+                       self->saying_ = false;
+                       emit self->changed();
+                   });
+}
+
 void RefitView::reorder(const QString& step, bool earlier) {
     const auto now = snapshot();
     if (now == nullptr || saying_)

@@ -87,6 +87,7 @@ public:
     Q_INVOKABLE void back();                     // the one before
     Q_INVOKABLE bool chooseBag(int number);      // the step whose parts lie there; false if there is none
     Q_INVOKABLE void refit(const QString& note); // the step on the screen is on again; then the next one
+    Q_INVOKABLE void takeOff();                  // it is not: that was said by mistake
     Q_INVOKABLE void resume();                   // its task waits no more
     // The step changes places with the open one before or after it. errors.order says what forbids it.
     Q_INVOKABLE void reorder(const QString& step, bool earlier);

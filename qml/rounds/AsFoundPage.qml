@@ -32,6 +32,7 @@ ShopPage {
         },
         ActionButton {
             lift: true
+            settle: body.settle
             text: walk.finished ? qsTr("Go on with the views") : qsTr("Pass over")
             visible: !walk.finished || walk.open > 0
             width: parent.width
@@ -52,6 +53,8 @@ ShopPage {
     }
 
     CheckWalkBody {
+        id: body
+
         doneText: qsTr("Every view is photographed or passed over.")
         walk: walk
         width: parent.width

@@ -2,6 +2,7 @@
 //
 //   walk        what is gone through
 //   doneText    what is said when nothing is open
+//   settle      which check is on the screen: for what answers it
 //   chosen      a line of the list was touched: the walk goes to it
 // Qt 6.4 knows no members of a list, cannot bind a delegate to the ids around it:
 // qmllint disable type unqualified
@@ -14,6 +15,9 @@ Column {
 
     required property CheckWalk walk
     property string doneText: ""
+    readonly property Settle settle: Settle {
+        about: [root.walk.current, root.walk.check].join()
+    }
 
     spacing: Theme.grid * 4
 

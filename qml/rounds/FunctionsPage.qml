@@ -21,6 +21,7 @@ ShopPage {
             iconName: "done"
             kind: ActionButton.Main
             lift: true
+            settle: body.settle
             text: walk.finished ? qsTr("Go on") : qsTr("Works")
             visible: !walk.finished || walk.open > 0
             width: parent.width
@@ -43,6 +44,7 @@ ShopPage {
 
             ActionButton {
                 lift: true
+                settle: body.settle
                 text: qsTr("Does not")
                 width: others.half
 
@@ -51,6 +53,7 @@ ShopPage {
 
             ActionButton {
                 lift: true
+                settle: body.settle
                 text: qsTr("Not tried")
                 width: others.half
 
@@ -81,6 +84,8 @@ ShopPage {
     }
 
     CheckWalkBody {
+        id: body
+
         doneText: qsTr("Everything has its answer.")
         walk: walk
         width: parent.width

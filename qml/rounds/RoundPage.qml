@@ -15,6 +15,7 @@ ShopPage {
             iconName: "done"
             kind: ActionButton.Main
             lift: true
+            settle: body.settle
             text: walk.finished ? qsTr("Go on") : qsTr("Fine")
             visible: !walk.finished || walk.open > 0
             width: parent.width
@@ -37,6 +38,7 @@ ShopPage {
 
             ActionButton {
                 lift: true
+                settle: body.settle
                 text: qsTr("Finding")
                 width: others.half
 
@@ -49,6 +51,7 @@ ShopPage {
 
             ActionButton {
                 lift: true
+                settle: body.settle
                 text: qsTr("Not done")
                 width: others.half
 
@@ -65,6 +68,8 @@ ShopPage {
     }
 
     CheckWalkBody {
+        id: body
+
         doneText: qsTr("Every check of this round has its answer.")
         walk: walk
         width: parent.width

@@ -166,6 +166,10 @@ QtObject {
 
     // A second tap that comes sooner is a trembling thumb or water on the glass.
     readonly property int tapGuard: 300
+    // What a button acts on has changed: so long it takes no touch, which was meant for what was there before. Who knows what
+    // comes, a test, need not look first and sets it to 0.
+    property int settle: 800
+    readonly property real unsettled: 0.45 // opacity of such a button meanwhile
     readonly property int quick: reduceMotion ? 0 : 120
     readonly property int calm: reduceMotion ? 0 : 180
     readonly property int undoTime: 8000

@@ -5,6 +5,7 @@
 //   page        whose screen it is
 //   commands    what may be said, each with what it does: {"done": () => view.done()}. 'again' and 'slower' are for the voice
 //               where they are not named.
+//   settle      what "done" and "does not match" act on: just after another came up they were meant for the one before
 //   values      what else may be said: "reading", "bag", "wire"; see the signals
 //   sentence    what is read aloud while 'aloud', as soon as it changes;  brief: the part of it that matters most
 //   takesBack   what was heard is only in what is being entered: it can be taken back here, by "undo". What is saved is
@@ -28,6 +29,7 @@ Column {
     required property ShopPage page
     property var commands: ({})
     property list<string> values: []
+    property Settle settle: null
     property bool aloud: false
     property string sentence: ""
     property string brief: ""
@@ -51,7 +53,10 @@ Column {
     signal wire(base: string, tracer: string, terminal: string, size: string, purpose: string)
 
     function obey(name: string) {
-        if (commands[name] !== undefined)
+        const confirms = name === "done" || name === "does not match";
+        if (confirms && settle !== null && settle.running)
+            ear.refuse(qsTr("This one has only just come up. Look at it, then say it again."));
+        else if (commands[name] !== undefined)
             commands[name]();
         else if (name === "again")
             again();

@@ -1,7 +1,9 @@
 #include "tests/e2e/phone.h"
 
 #include "tests/e2e/demowires.h"
+#include "tests/qml/settling.h"
 
+#include <QQmlEngine>
 #include <QTest>
 
 #include <catch2/catch.hpp>
@@ -51,6 +53,8 @@ void Phone::open(bool withCamera) {
 
 void Phone::takeUp() {
     window_ = app_->window();
+    // The hand knows what comes, and touches it without looking at it first.
+    ui::settleFor(*qmlEngine(window_), 0);
     hand_ = std::make_unique<Hand>(*window_, name_);
 }
 

@@ -119,6 +119,22 @@ Scroller {
         }
     }
 
+    Pair {
+        ActionButton {
+            id: step
+
+            property int number: 1
+
+            settle: Settle {
+                about: step.number
+            }
+            text: "Step %1 done".arg(number)
+            width: parent.cell
+
+            onTriggered: ++number
+        }
+    }
+
     Flow {
         spacing: Theme.grid * 2
         width: parent.width

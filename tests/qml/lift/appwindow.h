@@ -10,6 +10,7 @@
 
 #include "platform/camera/filecamera.h"
 #include "tests/platform/memo/givenrecorder.h"
+#include "tests/qml/settling.h"
 
 #include <QPointingDevice>
 #include <QQmlApplicationEngine>
@@ -52,6 +53,8 @@ public:
                       : qobject_cast<QQuickWindow*>(engine_.rootObjects().first());
         if (window_ == nullptr)
             qFatal("the window was not made");
+        // The tests know what comes, and touch it without looking at it first.
+        settles(0);
         (void)QTest::qWaitForWindowExposed(window_);
     }
 
@@ -65,6 +68,9 @@ public:
     [[nodiscard]] RememberingSignaller& signaller() { return signaller_; }
     [[nodiscard]] QPointingDevice& finger() const { return *finger_; }
     [[nodiscard]] QQuickWindow& window() const { return *window_; }
+
+    // So many milliseconds a button ignores touches after what it acts on has changed; 0: none.
+    void settles(int ms) { settleFor(engine_, ms); }
 
     void show(const char* page, const QVariantMap& properties = {}) {
         QMetaObject::invokeMethod(window_, "show", Q_ARG(QString, QString::fromLatin1(page)),

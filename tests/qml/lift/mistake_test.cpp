@@ -60,6 +60,55 @@ private slots:
         QTRY_VERIFY(shop.stored().findings.at(0).settled);
         QCOMPARE(shop.stored().findings.at(0).settledHow, std::string("done"));
     }
+
+    void aStepThatIsNotOnIsTakenBack() {
+        const LiftShop shop;
+        shop.say(journal::stepRefitted(shop.job, shop.lastStep, "with a new bolt"));
+        const auto refitted = [&] { return job::findStep(shop.stored(), shop.lastStep)->refitted; };
+        QVERIFY(refitted());
+        const auto session = shop.session();
+        AppWindow app(*session);
+        app.show("RefitStepsPage");
+        QVERIFY(app.touch(QStringLiteral("take the brake lever off")));
+        QTRY_VERIFY(app.label(QStringLiteral("Is refitted")) != nullptr);
+        QVERIFY(app.touchTool(QStringLiteral("It is not refitted")));
+        QTRY_VERIFY(!refitted());
+        // It stays on the screen, and can be refitted.
+        QTRY_VERIFY(app.button(QStringLiteral("Refitted")) != nullptr);
+        QVERIFY(app.label(QStringLiteral("take the brake lever off")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Undo")));
+        QTRY_VERIFY(refitted());
+        QCOMPARE(refitted()->note, std::string("with a new bolt"));
+        QTRY_VERIFY(app.label(QStringLiteral("Is refitted")) != nullptr);
+    }
+
+    void aWireThatMatchedIsAnsweredAgain() {
+        const LiftShop shop;
+        shop.answer();
+        {
+            const auto session = shop.session();
+            AppWindow app(*session);
+            app.show("ReadBackPage", {{QStringLiteral("gathering"), QString::fromStdString(shop.gathering)}});
+            QVERIFY(app.touch(QStringLiteral("Matches")));
+            QTRY_COMPARE(shop.stored().wireChecks.size(), std::size_t{1});
+        }
+        const auto session = shop.session(); // days later
+        AppWindow app(*session);
+        app.show("ReadBackPage", {{QStringLiteral("gathering"), QString::fromStdString(shop.gathering)}});
+        QTRY_VERIFY(app.label(QStringLiteral("place 2")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Back")));
+        QTRY_VERIFY(app.label(QStringLiteral("checked before: matches")) != nullptr);
+        QVERIFY(app.touch(QStringLiteral("Does not match")));
+        const auto check = [&] { return shop.stored().wireChecks.at(0).outcome; };
+        QTRY_COMPARE(check(), job::MatchOutcome::DoesNotMatch);
+        QCOMPARE(shop.stored().wireChecks.size(), std::size_t{1});
+        const auto job = shop.stored();
+        const auto* place = job.gatherings.at(0).find({wiring::Half::Loom, 1, 1});
+        QVERIFY(place == nullptr || !place->answer(wiring::Answer::AsRefitted));
+        QVERIFY(app.touch(QStringLiteral("Look again")));
+        QVERIFY(app.touch(QStringLiteral("Matches")));
+        QTRY_COMPARE(check(), job::MatchOutcome::Matches);
+    }
 };
 
 QTEST_MAIN(MistakeTest)
