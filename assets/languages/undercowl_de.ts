@@ -6023,6 +6023,54 @@
         <source>%1 could not be removed: %2</source>
         <translation>%1 konnte nicht entfernt werden: %2</translation>
     </message>
+    <message>
+        <source>runs as it was written down, clipped, dry under pressure: %1</source>
+        <translation>verläuft wie notiert, geklemmt, unter Druck dicht: %1</translation>
+    </message>
+    <message>
+        <source>runs as the machine&apos;s manual shows, clipped, dry under pressure: %1</source>
+        <translation>verläuft wie im Handbuch des Fahrzeugs, geklemmt, unter Druck dicht: %1</translation>
+    </message>
+    <message>
+        <source>did not work when it came in, and has no answer: %1</source>
+        <translation>ging bei der Annahme nicht und ist nicht beantwortet: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1</source>
+        <translation>geht nicht: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1 (%2)</source>
+        <translation>geht nicht: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left as it was: %1 (%2)</source>
+        <translation>gelassen, wie es war: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left open: %1</source>
+        <translation>offen geblieben: %1</translation>
+    </message>
+    <message>
+        <source>measured outside its limit, and the owner does not want it put right: %1, %2</source>
+        <translation>außerhalb der Grenze gemessen, und der Halter will es nicht richten lassen: %1, %2</translation>
+    </message>
+    <message>
+        <source>next: fit the part: %1</source>
+        <translation>weiter: Teil einbauen: %1</translation>
+    </message>
+    <message>
+        <source>next: put the wires right: %1</source>
+        <translation>weiter: Kabel in Ordnung bringen: %1</translation>
+    </message>
+    <message>
+        <source>part not fitted: %1</source>
+        <translation>Teil nicht verbaut: %1</translation>
+    </message>
+    <message>
+        <source>what the owner said has no answer: %1</source>
+        <translation>was der Halter sagte, ist nicht beantwortet: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6712,6 +6760,18 @@
     <message>
         <source>not signed yet</source>
         <translation>noch nicht unterschrieben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, and %n more</source>
+        <comment>what asks</comment>
+        <translation>
+            <numerusform>%1, und %n weiteres</numerusform>
+            <numerusform>%1, und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hand it over all the same</source>
+        <translation>Trotzdem übergeben</translation>
     </message>
 </context>
 <context>
@@ -8260,6 +8320,14 @@
         <source>Measure it</source>
         <translation>Messen</translation>
     </message>
+    <message numerus="yes">
+        <source>%n without an answer</source>
+        <comment>complaints and functions</comment>
+        <translation>
+            <numerusform>%n ohne Antwort</numerusform>
+            <numerusform>%n ohne Antwort</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8736,10 +8804,6 @@
         <translation>Teil</translation>
     </message>
     <message>
-        <source>Part not fitted: %1 (%2).</source>
-        <translation>Teil nicht verbaut: %1 (%2).</translation>
-    </message>
-    <message>
         <source>Parts</source>
         <translation>Teile</translation>
     </message>
@@ -9187,6 +9251,54 @@
         <source>Runs</source>
         <translation>Verlauf</translation>
     </message>
+    <message>
+        <source>Did not work when it came in and was not tried again: %1.</source>
+        <translation>Ging bei der Annahme nicht und wurde nicht wieder geprüft: %1.</translation>
+    </message>
+    <message>
+        <source>Does not work: %1 (%2).</source>
+        <translation>Geht nicht: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Does not work: %1.</source>
+        <translation>Geht nicht: %1.</translation>
+    </message>
+    <message>
+        <source>Left as it was: %1 (%2).</source>
+        <translation>Gelassen, wie es war: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1.</source>
+        <translation>Teil nicht verbaut: %1.</translation>
+    </message>
+    <message>
+        <source>What the owner said was not answered: %1.</source>
+        <translation>Was der Halter sagte, wurde nicht beantwortet: %1.</translation>
+    </message>
+    <message>
+        <source>not tried: %1</source>
+        <translation>nicht geprüft: %1</translation>
+    </message>
+    <message>
+        <source>said to be put right: %1; not fitted: %2</source>
+        <translation>als behoben gemeldet: %1; nicht verbaut: %2</translation>
+    </message>
+    <message>
+        <source>said to be put right; not fitted: %1</source>
+        <translation>als behoben gemeldet; nicht verbaut: %1</translation>
+    </message>
+    <message>
+        <source>the owner&apos;s words</source>
+        <translation>Worte des Halters</translation>
+    </message>
+    <message>
+        <source>☒ does not: %1</source>
+        <translation>☒ geht nicht: %1</translation>
+    </message>
+    <message>
+        <source>✓ works: %1</source>
+        <translation>✓ geht: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9339,6 +9451,10 @@
     <message>
         <source>It is not refitted</source>
         <translation>Ist nicht eingebaut</translation>
+    </message>
+    <message>
+        <source>All is on again, but not right: %1</source>
+        <translation>Alles ist wieder dran, aber nicht in Ordnung: %1</translation>
     </message>
 </context>
 <context>
@@ -10036,6 +10152,37 @@
     <message>
         <source>Short tones for listening, recording, saved, refused</source>
         <translation>Kurze Töne: hört zu, nimmt auf, gespeichert, abgelehnt</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePage</name>
+    <message>
+        <source>Settle the finding</source>
+        <translation>Befund erledigen</translation>
+    </message>
+    <message>
+        <source>To the parts</source>
+        <translation>Zu den Teilen</translation>
+    </message>
+    <message>
+        <source>Settle all the same</source>
+        <translation>Trotzdem erledigt</translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Not fitted: %1</source>
+        <translation>Nicht verbaut: %1</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was gemacht wurde</translation>
+    </message>
+    <message>
+        <source>hose renewed, brake bled</source>
+        <translation>Schlauch erneuert, Bremse entlüftet</translation>
     </message>
 </context>
 <context>
@@ -11975,6 +12122,10 @@
         <source>when it came in: %1</source>
         <translation>bei der Annahme: %1</translation>
     </message>
+    <message>
+        <source>the owner said, when it came in</source>
+        <translation>der Halter sagte bei der Annahme</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::GatheringView</name>
@@ -12038,10 +12189,6 @@
         <translation>Beutel %1 ist noch zu.</translation>
     </message>
     <message>
-        <source>Part not fitted: %1</source>
-        <translation>Teil nicht verbaut: %1</translation>
-    </message>
-    <message>
         <source>Handed over</source>
         <translation>Übergeben</translation>
     </message>
@@ -12075,6 +12222,22 @@
     <message>
         <source>Wire does not match: %1, place %2</source>
         <translation>Kabel stimmt nicht: %1, Platz %2</translation>
+    </message>
+    <message>
+        <source>Say whether it works now, or why it is left.</source>
+        <translation>Sagen, ob es jetzt geht, oder warum es bleibt.</translation>
+    </message>
+    <message>
+        <source>Refit it, or write under &quot;To be told at hand-over&quot; how it leaves without being ridden.</source>
+        <translation>Einbauen, oder unter &quot;Bei der Übergabe zu sagen&quot; eingeben, wie es ungefahren geht.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note it as unsafe and record that the owner does not want it.</source>
+        <translation>In Ordnung bringen und neu messen, oder als unsicher notieren und festhalten, dass der Halter es nicht will.</translation>
+    </message>
+    <message>
+        <source>It must not be ridden: type how it leaves, such as &quot;fetched with a trailer&quot;.</source>
+        <translation>Es darf nicht gefahren werden: eingeben, wie es geht, etwa &quot;mit dem Anhänger geholt&quot;.</translation>
     </message>
 </context>
 <context>
@@ -12340,6 +12503,10 @@
     <message>
         <source>How it runs was not written down: look at its photo.</source>
         <translation>Der Verlauf wurde nicht notiert: Foto ansehen.</translation>
+    </message>
+    <message>
+        <source>How it runs was not written down and there is no photo: look it up in the machine&apos;s manual.</source>
+        <translation>Der Verlauf wurde nicht notiert und es gibt kein Foto: im Handbuch des Fahrzeugs nachsehen.</translation>
     </message>
 </context>
 <context>
@@ -12832,6 +12999,10 @@
         <source>Not refitted: %1</source>
         <translation>Nicht eingebaut: %1</translation>
     </message>
+    <message>
+        <source>Part not fitted: %1 (%2)</source>
+        <translation>Teil nicht verbaut: %1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RestoreView</name>
@@ -13121,6 +13292,21 @@
     <message>
         <source>Parts with the number %1</source>
         <translation>Teile mit der Nummer %1</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::SettleView</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Type what was done, such as &quot;hose renewed, brake bled&quot;.</source>
+        <translation>Eingeben, was gemacht wurde, etwa &quot;Schlauch erneuert, Bremse entlüftet&quot;.</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Erledigt</translation>
     </message>
 </context>
 <context>

@@ -52,6 +52,14 @@
             <numerusform>Not yet: %n to see to above</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1, and %n more</source>
+        <comment>what asks</comment>
+        <translation>
+            <numerusform>%1, and %n more</numerusform>
+            <numerusform>%1, and %n more</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>JobPage</name>
@@ -115,6 +123,14 @@
         <translation>
             <numerusform>%n not on again: cannot be proved yet</numerusform>
             <numerusform>%n not on again: cannot be proved yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without an answer</source>
+        <comment>complaints and functions</comment>
+        <translation>
+            <numerusform>%n without an answer</numerusform>
+            <numerusform>%n without an answer</numerusform>
         </translation>
     </message>
 </context>

@@ -6023,6 +6023,54 @@
         <source>%1 could not be removed: %2</source>
         <translation>no se pudo quitar %1: %2</translation>
     </message>
+    <message>
+        <source>runs as it was written down, clipped, dry under pressure: %1</source>
+        <translation>va como se anotó, sujeto, seco con presión: %1</translation>
+    </message>
+    <message>
+        <source>runs as the machine&apos;s manual shows, clipped, dry under pressure: %1</source>
+        <translation>va como en el manual del vehículo, sujeto, seco con presión: %1</translation>
+    </message>
+    <message>
+        <source>did not work when it came in, and has no answer: %1</source>
+        <translation>no funcionaba al llegar y no tiene respuesta: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1</source>
+        <translation>no funciona: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1 (%2)</source>
+        <translation>no funciona: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left as it was: %1 (%2)</source>
+        <translation>se dejó como estaba: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left open: %1</source>
+        <translation>quedó pendiente: %1</translation>
+    </message>
+    <message>
+        <source>measured outside its limit, and the owner does not want it put right: %1, %2</source>
+        <translation>medido fuera del límite, y el dueño no quiere que se repare: %1, %2</translation>
+    </message>
+    <message>
+        <source>next: fit the part: %1</source>
+        <translation>sigue: montar el recambio: %1</translation>
+    </message>
+    <message>
+        <source>next: put the wires right: %1</source>
+        <translation>sigue: poner bien los cables: %1</translation>
+    </message>
+    <message>
+        <source>part not fitted: %1</source>
+        <translation>recambio sin montar: %1</translation>
+    </message>
+    <message>
+        <source>what the owner said has no answer: %1</source>
+        <translation>lo que dijo el dueño no tiene respuesta: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6712,6 +6760,18 @@
     <message>
         <source>not signed yet</source>
         <translation>aún sin firmar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, and %n more</source>
+        <comment>what asks</comment>
+        <translation>
+            <numerusform>%1, y %n más</numerusform>
+            <numerusform>%1, y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hand it over all the same</source>
+        <translation>Entregar de todos modos</translation>
     </message>
 </context>
 <context>
@@ -8260,6 +8320,14 @@
         <source>Measure it</source>
         <translation>Medir</translation>
     </message>
+    <message numerus="yes">
+        <source>%n without an answer</source>
+        <comment>complaints and functions</comment>
+        <translation>
+            <numerusform>%n sin respuesta</numerusform>
+            <numerusform>%n sin respuesta</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8736,10 +8804,6 @@
         <translation>Recambio</translation>
     </message>
     <message>
-        <source>Part not fitted: %1 (%2).</source>
-        <translation>Recambio sin montar: %1 (%2).</translation>
-    </message>
-    <message>
         <source>Parts</source>
         <translation>Recambios</translation>
     </message>
@@ -9187,6 +9251,54 @@
         <source>Runs</source>
         <translation>Recorrido</translation>
     </message>
+    <message>
+        <source>Did not work when it came in and was not tried again: %1.</source>
+        <translation>No funcionaba al llegar y no se volvió a probar: %1.</translation>
+    </message>
+    <message>
+        <source>Does not work: %1 (%2).</source>
+        <translation>No funciona: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Does not work: %1.</source>
+        <translation>No funciona: %1.</translation>
+    </message>
+    <message>
+        <source>Left as it was: %1 (%2).</source>
+        <translation>Se dejó como estaba: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1.</source>
+        <translation>Recambio sin montar: %1.</translation>
+    </message>
+    <message>
+        <source>What the owner said was not answered: %1.</source>
+        <translation>Lo que dijo el dueño quedó sin respuesta: %1.</translation>
+    </message>
+    <message>
+        <source>not tried: %1</source>
+        <translation>no probado: %1</translation>
+    </message>
+    <message>
+        <source>said to be put right: %1; not fitted: %2</source>
+        <translation>dado por reparado: %1; sin montar: %2</translation>
+    </message>
+    <message>
+        <source>said to be put right; not fitted: %1</source>
+        <translation>dado por reparado; sin montar: %1</translation>
+    </message>
+    <message>
+        <source>the owner&apos;s words</source>
+        <translation>palabras del dueño</translation>
+    </message>
+    <message>
+        <source>☒ does not: %1</source>
+        <translation>☒ no funciona: %1</translation>
+    </message>
+    <message>
+        <source>✓ works: %1</source>
+        <translation>✓ funciona: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9339,6 +9451,10 @@
     <message>
         <source>It is not refitted</source>
         <translation>No está montado</translation>
+    </message>
+    <message>
+        <source>All is on again, but not right: %1</source>
+        <translation>Todo está montado, pero no bien: %1</translation>
     </message>
 </context>
 <context>
@@ -10036,6 +10152,37 @@
     <message>
         <source>Short tones for listening, recording, saved, refused</source>
         <translation>Tonos breves: escucha, graba, guardado, rechazado</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePage</name>
+    <message>
+        <source>Settle the finding</source>
+        <translation>Resolver el hallazgo</translation>
+    </message>
+    <message>
+        <source>To the parts</source>
+        <translation>A los recambios</translation>
+    </message>
+    <message>
+        <source>Settle all the same</source>
+        <translation>Resuelto de todos modos</translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation>Resuelto</translation>
+    </message>
+    <message>
+        <source>Not fitted: %1</source>
+        <translation>Sin montar: %1</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>hose renewed, brake bled</source>
+        <translation>latiguillo nuevo, freno purgado</translation>
     </message>
 </context>
 <context>
@@ -11975,6 +12122,10 @@
         <source>when it came in: %1</source>
         <translation>al llegar: %1</translation>
     </message>
+    <message>
+        <source>the owner said, when it came in</source>
+        <translation>el dueño dijo al llegar</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::GatheringView</name>
@@ -12038,10 +12189,6 @@
         <translation>La bolsa %1 sigue cerrada.</translation>
     </message>
     <message>
-        <source>Part not fitted: %1</source>
-        <translation>Recambio sin montar: %1</translation>
-    </message>
-    <message>
         <source>Handed over</source>
         <translation>Entregado</translation>
     </message>
@@ -12075,6 +12222,22 @@
     <message>
         <source>Wire does not match: %1, place %2</source>
         <translation>El cable no coincide: %1, vía %2</translation>
+    </message>
+    <message>
+        <source>Say whether it works now, or why it is left.</source>
+        <translation>Decir si ahora funciona, o por qué se deja.</translation>
+    </message>
+    <message>
+        <source>Refit it, or write under &quot;To be told at hand-over&quot; how it leaves without being ridden.</source>
+        <translation>Montarlo, o escribir en &quot;Para decir en la entrega&quot; cómo sale sin circular.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note it as unsafe and record that the owner does not want it.</source>
+        <translation>Ponerlo bien y medir otra vez, o anotarlo como peligro y apuntar que el dueño no lo quiere.</translation>
+    </message>
+    <message>
+        <source>It must not be ridden: type how it leaves, such as &quot;fetched with a trailer&quot;.</source>
+        <translation>No debe circular: escribir cómo sale, por ejemplo &quot;recogido con remolque&quot;.</translation>
     </message>
 </context>
 <context>
@@ -12340,6 +12503,10 @@
     <message>
         <source>How it runs was not written down: look at its photo.</source>
         <translation>No está anotado cómo va: mira la foto.</translation>
+    </message>
+    <message>
+        <source>How it runs was not written down and there is no photo: look it up in the machine&apos;s manual.</source>
+        <translation>No está anotado cómo va y no hay foto: míralo en el manual del vehículo.</translation>
     </message>
 </context>
 <context>
@@ -12832,6 +12999,10 @@
         <source>Not refitted: %1</source>
         <translation>Sin montar: %1</translation>
     </message>
+    <message>
+        <source>Part not fitted: %1 (%2)</source>
+        <translation>Recambio sin montar: %1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RestoreView</name>
@@ -13121,6 +13292,21 @@
     <message>
         <source>Parts with the number %1</source>
         <translation>Recambios con el número %1</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::SettleView</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Type what was done, such as &quot;hose renewed, brake bled&quot;.</source>
+        <translation>Escribir qué se hizo, por ejemplo &quot;latiguillo nuevo, freno purgado&quot;.</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Resuelto</translation>
     </message>
 </context>
 <context>

@@ -6023,6 +6023,54 @@
         <source>%1 could not be removed: %2</source>
         <translation>%1 n’a pas pu être supprimé&#xa0;: %2</translation>
     </message>
+    <message>
+        <source>runs as it was written down, clipped, dry under pressure: %1</source>
+        <translation>passe comme noté, attaché, sec sous pression&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>runs as the machine&apos;s manual shows, clipped, dry under pressure: %1</source>
+        <translation>passe comme au manuel du véhicule, attaché, sec sous pression&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>did not work when it came in, and has no answer: %1</source>
+        <translation>ne marchait pas à l&apos;arrivée, et est sans réponse&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1</source>
+        <translation>ne marche pas&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1 (%2)</source>
+        <translation>ne marche pas&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left as it was: %1 (%2)</source>
+        <translation>laissé tel quel&#xa0;: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left open: %1</source>
+        <translation>resté ouvert&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>measured outside its limit, and the owner does not want it put right: %1, %2</source>
+        <translation>mesuré hors limite, et le propriétaire ne veut pas qu&apos;on répare&#xa0;: %1, %2</translation>
+    </message>
+    <message>
+        <source>next: fit the part: %1</source>
+        <translation>ensuite&#xa0;: monter la pièce&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>next: put the wires right: %1</source>
+        <translation>ensuite&#xa0;: remettre les fils en ordre&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>part not fitted: %1</source>
+        <translation>pièce pas montée&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>what the owner said has no answer: %1</source>
+        <translation>ce que le propriétaire a dit est sans réponse&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6712,6 +6760,18 @@
     <message>
         <source>not signed yet</source>
         <translation>pas encore signé</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, and %n more</source>
+        <comment>what asks</comment>
+        <translation>
+            <numerusform>%1, et %n de plus</numerusform>
+            <numerusform>%1, et %n de plus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hand it over all the same</source>
+        <translation>Remettre quand même</translation>
     </message>
 </context>
 <context>
@@ -8260,6 +8320,14 @@
         <source>Measure it</source>
         <translation>Mesurer</translation>
     </message>
+    <message numerus="yes">
+        <source>%n without an answer</source>
+        <comment>complaints and functions</comment>
+        <translation>
+            <numerusform>%n sans réponse</numerusform>
+            <numerusform>%n sans réponse</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8736,10 +8804,6 @@
         <translation>Pièce</translation>
     </message>
     <message>
-        <source>Part not fitted: %1 (%2).</source>
-        <translation>Pièce pas montée&#xa0;: %1 (%2).</translation>
-    </message>
-    <message>
         <source>Parts</source>
         <translation>Pièces</translation>
     </message>
@@ -9187,6 +9251,54 @@
         <source>Runs</source>
         <translation>Passage</translation>
     </message>
+    <message>
+        <source>Did not work when it came in and was not tried again: %1.</source>
+        <translation>Ne marchait pas à l&apos;arrivée et n&apos;a pas été réessayé&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Does not work: %1 (%2).</source>
+        <translation>Ne marche pas&#xa0;: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Does not work: %1.</source>
+        <translation>Ne marche pas&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Left as it was: %1 (%2).</source>
+        <translation>Laissé tel quel&#xa0;: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1.</source>
+        <translation>Pièce pas montée&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>What the owner said was not answered: %1.</source>
+        <translation>Ce que le propriétaire a dit est resté sans réponse&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>not tried: %1</source>
+        <translation>pas essayé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>said to be put right: %1; not fitted: %2</source>
+        <translation>dit réparé&#xa0;: %1&#xa0;; pas monté&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>said to be put right; not fitted: %1</source>
+        <translation>dit réparé&#xa0;; pas monté&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the owner&apos;s words</source>
+        <translation>mots du propriétaire</translation>
+    </message>
+    <message>
+        <source>☒ does not: %1</source>
+        <translation>☒ ne marche pas&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>✓ works: %1</source>
+        <translation>✓ marche&#xa0;: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9339,6 +9451,10 @@
     <message>
         <source>It is not refitted</source>
         <translation>Ce n&apos;est pas remonté</translation>
+    </message>
+    <message>
+        <source>All is on again, but not right: %1</source>
+        <translation>Tout est remonté, mais pas en ordre&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -10036,6 +10152,37 @@
     <message>
         <source>Short tones for listening, recording, saved, refused</source>
         <translation>Sons brefs&#xa0;: écoute, enregistre, gardé, refusé</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePage</name>
+    <message>
+        <source>Settle the finding</source>
+        <translation>Régler le constat</translation>
+    </message>
+    <message>
+        <source>To the parts</source>
+        <translation>Aux pièces</translation>
+    </message>
+    <message>
+        <source>Settle all the same</source>
+        <translation>Réglé quand même</translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation>Réglé</translation>
+    </message>
+    <message>
+        <source>Not fitted: %1</source>
+        <translation>Pas monté&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Ce qui a été fait</translation>
+    </message>
+    <message>
+        <source>hose renewed, brake bled</source>
+        <translation>flexible neuf, frein purgé</translation>
     </message>
 </context>
 <context>
@@ -11975,6 +12122,10 @@
         <source>when it came in: %1</source>
         <translation>à l&apos;arrivée&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>the owner said, when it came in</source>
+        <translation>le propriétaire a dit à l&apos;arrivée</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::GatheringView</name>
@@ -12038,10 +12189,6 @@
         <translation>Le sachet %1 est encore fermé.</translation>
     </message>
     <message>
-        <source>Part not fitted: %1</source>
-        <translation>Pièce pas montée&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>Handed over</source>
         <translation>Remis</translation>
     </message>
@@ -12075,6 +12222,22 @@
     <message>
         <source>Wire does not match: %1, place %2</source>
         <translation>Le fil ne correspond pas&#xa0;: %1, voie %2</translation>
+    </message>
+    <message>
+        <source>Say whether it works now, or why it is left.</source>
+        <translation>Dire si cela marche maintenant, ou pourquoi on le laisse.</translation>
+    </message>
+    <message>
+        <source>Refit it, or write under &quot;To be told at hand-over&quot; how it leaves without being ridden.</source>
+        <translation>Remonter, ou écrire sous &quot;À dire à la remise&quot; comment il part sans rouler.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note it as unsafe and record that the owner does not want it.</source>
+        <translation>Remettre en état et mesurer à nouveau, ou le noter comme danger et noter que le propriétaire n&apos;en veut pas.</translation>
+    </message>
+    <message>
+        <source>It must not be ridden: type how it leaves, such as &quot;fetched with a trailer&quot;.</source>
+        <translation>Il ne doit pas rouler&#xa0;: écrire comment il part, par exemple &quot;pris sur remorque&quot;.</translation>
     </message>
 </context>
 <context>
@@ -12340,6 +12503,10 @@
     <message>
         <source>How it runs was not written down: look at its photo.</source>
         <translation>Son passage n&apos;est pas noté : voir la photo.</translation>
+    </message>
+    <message>
+        <source>How it runs was not written down and there is no photo: look it up in the machine&apos;s manual.</source>
+        <translation>Son passage n&apos;est pas noté et il n&apos;y a pas de photo&#xa0;: voir le manuel du véhicule.</translation>
     </message>
 </context>
 <context>
@@ -12832,6 +12999,10 @@
         <source>Not refitted: %1</source>
         <translation>Pas remonté&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Part not fitted: %1 (%2)</source>
+        <translation>Pièce pas montée&#xa0;: %1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RestoreView</name>
@@ -13121,6 +13292,21 @@
     <message>
         <source>Parts with the number %1</source>
         <translation>Pièces au numéro %1</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::SettleView</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Type what was done, such as &quot;hose renewed, brake bled&quot;.</source>
+        <translation>Écrire ce qui a été fait, par exemple &quot;flexible neuf, frein purgé&quot;.</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Réglé</translation>
     </message>
 </context>
 <context>

@@ -6023,6 +6023,54 @@
         <source>%1 could not be removed: %2</source>
         <translation>impossibile togliere %1: %2</translation>
     </message>
+    <message>
+        <source>runs as it was written down, clipped, dry under pressure: %1</source>
+        <translation>passa come annotato, fissato, asciutto in pressione: %1</translation>
+    </message>
+    <message>
+        <source>runs as the machine&apos;s manual shows, clipped, dry under pressure: %1</source>
+        <translation>passa come nel manuale del mezzo, fissato, asciutto in pressione: %1</translation>
+    </message>
+    <message>
+        <source>did not work when it came in, and has no answer: %1</source>
+        <translation>non funzionava all&apos;arrivo ed è senza risposta: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1</source>
+        <translation>non funziona: %1</translation>
+    </message>
+    <message>
+        <source>does not work: %1 (%2)</source>
+        <translation>non funziona: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left as it was: %1 (%2)</source>
+        <translation>lasciato com&apos;era: %1 (%2)</translation>
+    </message>
+    <message>
+        <source>left open: %1</source>
+        <translation>rimasto in sospeso: %1</translation>
+    </message>
+    <message>
+        <source>measured outside its limit, and the owner does not want it put right: %1, %2</source>
+        <translation>misurato fuori limite, e il proprietario non vuole che si ripari: %1, %2</translation>
+    </message>
+    <message>
+        <source>next: fit the part: %1</source>
+        <translation>poi: montare il ricambio: %1</translation>
+    </message>
+    <message>
+        <source>next: put the wires right: %1</source>
+        <translation>poi: sistemare i fili: %1</translation>
+    </message>
+    <message>
+        <source>part not fitted: %1</source>
+        <translation>ricambio non montato: %1</translation>
+    </message>
+    <message>
+        <source>what the owner said has no answer: %1</source>
+        <translation>quanto detto dal proprietario è senza risposta: %1</translation>
+    </message>
 </context>
 <context>
     <name>CostPage</name>
@@ -6712,6 +6760,18 @@
     <message>
         <source>not signed yet</source>
         <translation>non ancora firmato</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, and %n more</source>
+        <comment>what asks</comment>
+        <translation>
+            <numerusform>%1, e %n altro</numerusform>
+            <numerusform>%1, e altri %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hand it over all the same</source>
+        <translation>Consegna comunque</translation>
     </message>
 </context>
 <context>
@@ -8260,6 +8320,14 @@
         <source>Measure it</source>
         <translation>Misura</translation>
     </message>
+    <message numerus="yes">
+        <source>%n without an answer</source>
+        <comment>complaints and functions</comment>
+        <translation>
+            <numerusform>%n senza risposta</numerusform>
+            <numerusform>%n senza risposta</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>ReadBackActions</name>
@@ -8736,10 +8804,6 @@
         <translation>Ricambio</translation>
     </message>
     <message>
-        <source>Part not fitted: %1 (%2).</source>
-        <translation>Ricambio non montato: %1 (%2).</translation>
-    </message>
-    <message>
         <source>Parts</source>
         <translation>Ricambi</translation>
     </message>
@@ -9187,6 +9251,54 @@
         <source>Runs</source>
         <translation>Passaggio</translation>
     </message>
+    <message>
+        <source>Did not work when it came in and was not tried again: %1.</source>
+        <translation>Non funzionava all&apos;arrivo e non è stato riprovato: %1.</translation>
+    </message>
+    <message>
+        <source>Does not work: %1 (%2).</source>
+        <translation>Non funziona: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Does not work: %1.</source>
+        <translation>Non funziona: %1.</translation>
+    </message>
+    <message>
+        <source>Left as it was: %1 (%2).</source>
+        <translation>Lasciato com&apos;era: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Part not fitted: %1.</source>
+        <translation>Ricambio non montato: %1.</translation>
+    </message>
+    <message>
+        <source>What the owner said was not answered: %1.</source>
+        <translation>Quanto detto dal proprietario è rimasto senza risposta: %1.</translation>
+    </message>
+    <message>
+        <source>not tried: %1</source>
+        <translation>non provato: %1</translation>
+    </message>
+    <message>
+        <source>said to be put right: %1; not fitted: %2</source>
+        <translation>dato per riparato: %1; non montato: %2</translation>
+    </message>
+    <message>
+        <source>said to be put right; not fitted: %1</source>
+        <translation>dato per riparato; non montato: %1</translation>
+    </message>
+    <message>
+        <source>the owner&apos;s words</source>
+        <translation>parole del proprietario</translation>
+    </message>
+    <message>
+        <source>☒ does not: %1</source>
+        <translation>☒ non funziona: %1</translation>
+    </message>
+    <message>
+        <source>✓ works: %1</source>
+        <translation>✓ funziona: %1</translation>
+    </message>
 </context>
 <context>
     <name>RecordActions</name>
@@ -9339,6 +9451,10 @@
     <message>
         <source>It is not refitted</source>
         <translation>Non è rimontato</translation>
+    </message>
+    <message>
+        <source>All is on again, but not right: %1</source>
+        <translation>Tutto è rimontato, ma non a posto: %1</translation>
     </message>
 </context>
 <context>
@@ -10036,6 +10152,37 @@
     <message>
         <source>Short tones for listening, recording, saved, refused</source>
         <translation>Suoni brevi: ascolta, registra, salvato, rifiutato</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePage</name>
+    <message>
+        <source>Settle the finding</source>
+        <translation>Risolvi il difetto</translation>
+    </message>
+    <message>
+        <source>To the parts</source>
+        <translation>Ai ricambi</translation>
+    </message>
+    <message>
+        <source>Settle all the same</source>
+        <translation>Risolto comunque</translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation>Risolto</translation>
+    </message>
+    <message>
+        <source>Not fitted: %1</source>
+        <translation>Non montato: %1</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Che cosa è stato fatto</translation>
+    </message>
+    <message>
+        <source>hose renewed, brake bled</source>
+        <translation>tubo nuovo, freno spurgato</translation>
     </message>
 </context>
 <context>
@@ -11975,6 +12122,10 @@
         <source>when it came in: %1</source>
         <translation>all&apos;arrivo: %1</translation>
     </message>
+    <message>
+        <source>the owner said, when it came in</source>
+        <translation>il proprietario ha detto all&apos;arrivo</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::GatheringView</name>
@@ -12038,10 +12189,6 @@
         <translation>Il sacchetto %1 è ancora chiuso.</translation>
     </message>
     <message>
-        <source>Part not fitted: %1</source>
-        <translation>Ricambio non montato: %1</translation>
-    </message>
-    <message>
         <source>Handed over</source>
         <translation>Consegnato</translation>
     </message>
@@ -12075,6 +12222,22 @@
     <message>
         <source>Wire does not match: %1, place %2</source>
         <translation>Il filo non corrisponde: %1, via %2</translation>
+    </message>
+    <message>
+        <source>Say whether it works now, or why it is left.</source>
+        <translation>Dire se ora funziona, o perché si lascia.</translation>
+    </message>
+    <message>
+        <source>Refit it, or write under &quot;To be told at hand-over&quot; how it leaves without being ridden.</source>
+        <translation>Rimontare, o scrivere in &quot;Da dire alla consegna&quot; come esce senza essere guidato.</translation>
+    </message>
+    <message>
+        <source>Put it right and measure again, or note it as unsafe and record that the owner does not want it.</source>
+        <translation>Mettere a posto e misurare di nuovo, o annotarlo come pericolo e registrare che il proprietario non vuole.</translation>
+    </message>
+    <message>
+        <source>It must not be ridden: type how it leaves, such as &quot;fetched with a trailer&quot;.</source>
+        <translation>Non si può guidare: scrivere come esce, per esempio &quot;ritirato con il rimorchio&quot;.</translation>
     </message>
 </context>
 <context>
@@ -12340,6 +12503,10 @@
     <message>
         <source>How it runs was not written down: look at its photo.</source>
         <translation>Non è scritto come passa: guarda la foto.</translation>
+    </message>
+    <message>
+        <source>How it runs was not written down and there is no photo: look it up in the machine&apos;s manual.</source>
+        <translation>Non è scritto come passa e non c&apos;è foto: guarda nel manuale del mezzo.</translation>
     </message>
 </context>
 <context>
@@ -12832,6 +12999,10 @@
         <source>Not refitted: %1</source>
         <translation>Non rimontato: %1</translation>
     </message>
+    <message>
+        <source>Part not fitted: %1 (%2)</source>
+        <translation>Ricambio non montato: %1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>undercowl::ui::RestoreView</name>
@@ -13121,6 +13292,21 @@
     <message>
         <source>Parts with the number %1</source>
         <translation>Ricambi col numero %1</translation>
+    </message>
+</context>
+<context>
+    <name>undercowl::ui::SettleView</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Type what was done, such as &quot;hose renewed, brake bled&quot;.</source>
+        <translation>Scrivere che cosa è stato fatto, per esempio &quot;tubo nuovo, freno spurgato&quot;.</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Risolto</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,6 @@
 // The end of the owner's record: what was proved, before and after, what it cost, who signed.
 #include "core/handover/sections.h"
+#include "core/job/complaints.h"
 #include "core/job/cost.h"
 #include "core/job/proving.h"
 
@@ -13,12 +14,17 @@ constexpr std::size_t mostPairs = 3; // photos before and after
 Message functionAnswer(const job::FunctionCheck* check) {
     if (check == nullptr)
         return say("record.function.not-asked");
+    const bool noted = !check->note.empty();
+    const auto answer = [&](std::string_view plain, std::string_view withNote) {
+        return noted ? say(withNote, {check->note}) : say(plain);
+    };
     switch (check->answer) {
-    case job::FunctionAnswer::Works: return say("record.function.works");
-    case job::FunctionAnswer::DoesNot: return say("record.function.does-not");
+    case job::FunctionAnswer::Works: return answer("record.function.works", "record.function.works-note");
+    case job::FunctionAnswer::DoesNot:
+        return answer("record.function.does-not", "record.function.does-not-note");
     case job::FunctionAnswer::NotTried: break;
     }
-    return say("record.function.not-tried");
+    return answer("record.function.not-tried", "record.function.not-tried-note");
 }
 
 const job::FunctionCheck* checkOf(const std::vector<job::FunctionCheck>& checks, const std::string& what) {
@@ -30,15 +36,27 @@ const job::FunctionCheck* checkOf(const std::vector<job::FunctionCheck>& checks,
 // What worked before beside what works now; what was only tried once as well.
 std::optional<Table> functions(const job::Job& job) {
     std::vector<std::string> names;
+    std::vector<std::string> owners; // complaints that have an answer; leftSection() tells the others
+    for (const job::Complaint& complaint : job::complaints(job)) {
+        if (complaint.owners && complaint.answer != nullptr) {
+            addOnce(names, complaint.answer->what);
+            addOnce(owners, complaint.answer->what);
+        }
+    }
     for (const auto* list : {&job.functions, &job.functionsAfter})
         for (const job::FunctionCheck& check : *list)
             addOnce(names, check.what);
     if (names.empty())
         return std::nullopt;
     Table table{{say("record.function.what"), say("record.function.before"), say("record.function.now")}, {}};
-    for (const std::string& name : names)
-        table.rows.push_back(Row{{name, functionAnswer(checkOf(job.functions, name)),
-                                  functionAnswer(checkOf(job.functionsAfter, name))}});
+    for (const std::string& name : names) {
+        const job::FunctionCheck* before = checkOf(job.functions, name);
+        const bool complained = std::find(owners.begin(), owners.end(), name) != owners.end();
+        table.rows.push_back(
+            Row{{name,
+                 complained && before == nullptr ? say("record.function.complained") : functionAnswer(before),
+                 functionAnswer(checkOf(job.functionsAfter, name))}});
+    }
     return table;
 }
 

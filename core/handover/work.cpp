@@ -1,8 +1,10 @@
 // What was found, done and left, and what the owner has to heed.
 #include "core/handover/sections.h"
 
+#include "core/job/complaints.h"
 #include "core/job/needs.h"
 #include "core/job/readings.h"
+#include "core/job/settling.h"
 
 #include <algorithm>
 #include <utility>
@@ -22,8 +24,18 @@ Message severity(job::Severity severity) {
     return say("record.severity.note");
 }
 
-Message became(const job::Finding& finding) {
+Message became(const job::Job& job, const job::Finding& finding) {
     if (finding.settled) {
+        std::vector<std::string> parts;
+        for (const job::Part* part : job::partsNotFitted(job, finding)) {
+            addOnce(parts, part->name);
+        }
+        if (!parts.empty()) {
+            const std::string names = joined(parts, ", ");
+            return finding.settledHow.empty()
+                       ? say("record.found.settled-without-how", {names})
+                       : say("record.found.settled-without", {finding.settledHow, names});
+        }
         return finding.settledHow.empty() ? say("record.found.settled")
                                           : say("record.found.settled-how", {finding.settledHow});
     }
@@ -103,6 +115,23 @@ void addBans(const job::Job& job, const auto& heed) {
     }
 }
 
+// What the owner complained of, and what did not work when it came in.
+void addComplaints(const job::Job& job, const auto& left) {
+    for (const job::Complaint& complaint : job::complaints(job)) {
+        if (complaint.open()) {
+            left(say(complaint.owners ? "record.left.complaint" : "record.left.function", {complaint.what}));
+        } else if (complaint.answer->answer == job::FunctionAnswer::NotTried) {
+            left(say("record.left.as-it-was", {complaint.what, complaint.answer->note}));
+        }
+    }
+    for (const job::FunctionCheck& check : job.functionsAfter) {
+        if (check.answer == job::FunctionAnswer::DoesNot) {
+            left(check.note.empty() ? say("record.left.works-not", {check.what})
+                                    : say("record.left.works-not-note", {check.what, check.note}));
+        }
+    }
+}
+
 } // namespace
 
 Section heedSection(const Subject& subject) {
@@ -176,7 +205,8 @@ MaybeSection foundSection(const Subject& subject) {
         return a->severity < b->severity; // unsafe first
     });
     for (const job::Finding* finding : findings) {
-        table.rows.push_back(Row{{severity(finding->severity), finding->text, became(*finding)}});
+        table.rows.push_back(
+            Row{{severity(finding->severity), finding->text, became(subject.job, *finding)}});
     }
     return Section{say("record.found.title"), {std::move(table)}};
 }
@@ -225,6 +255,12 @@ Section leftSection(const Subject& subject) {
             left(say("record.left.waits", {task.title, task.waitingFor}));
         }
     }
+    for (const job::Part& part : job.parts) {
+        if (job::outstanding(part)) {
+            left(say("record.left.part", {part.name}));
+        }
+    }
+    addComplaints(job, left);
     return section;
 }
 

@@ -27,6 +27,16 @@ bool isLine(const StripStep& step) {
     return !step.ends.empty() || isHose(step.title) || isCable(step.title);
 }
 
+bool isDescribed(const StripStep& step) {
+    return !step.routing.empty() || !step.ends.empty();
+}
+
+bool photographed(const Job& job, const StripStep& step) {
+    return std::any_of(job.photos.begin(), job.photos.end(), [&](const Photo& photo) {
+        return photo.about == step.id && photo.purpose != PhotoPurpose::Refit;
+    });
+}
+
 std::vector<RefitStep> linesOf(const Job& job) {
     std::vector<RefitStep> lines = refitOrder(job);
     std::erase_if(lines, [](const RefitStep& step) { return !isLine(*step.strip); });

@@ -18,6 +18,12 @@ namespace undercowl::job {
 // A hose, vent or cable: its title says so, or where its ends sit was written down.
 [[nodiscard]] bool isLine(const StripStep& step);
 
+// Where it runs or where its ends sit was written down.
+[[nodiscard]] bool isDescribed(const StripStep& step);
+
+// A photo of it was taken before it came off: one of its step that is not of refitting.
+[[nodiscard]] bool photographed(const Job& job, const StripStep& step);
+
 // In the order of refitting, those that are on again too: what lies over a hose hides it, so that it is read
 // back in that order.
 [[nodiscard]] std::vector<RefitStep> linesOf(const Job& job);

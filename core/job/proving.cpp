@@ -2,6 +2,7 @@
 
 #include "core/job/lines.h"
 #include "core/job/needs.h"
+#include "core/job/safety.h"
 #include "core/job/text.h"
 #include "core/job/torque.h"
 #include "core/job/wires.h"
@@ -14,15 +15,6 @@ namespace {
 
 constexpr std::array<std::string_view, 8> kindCodes{"afterwards", "torque", "wires",     "hose",
                                                     "cable",      "fluid",  "fasteners", "sits"};
-constexpr std::array<std::string_view, 10> forSecondEyes{
-    "brake", "caliper",  "master cylinder", "wheel",     "axle",
-    "fork",  "steering", "handlebar",       "swing arm", "shock"};
-
-template<std::size_t N>
-bool saysAny(std::string_view text, const std::array<std::string_view, N>& words) {
-    return std::any_of(words.begin(), words.end(),
-                       [&](std::string_view word) { return saysWord(text, word); });
-}
 
 // "2 x screw M5 x 16 mm, 4.5 N.m"
 std::string hardwareWords(const StripStep& step, bool torqued) {
@@ -77,7 +69,7 @@ public:
             add(step, ProofKind::Fasteners, {"prove.fasteners", {step.title, hardwareWords(step, false)}});
         }
         if (isHose(step.title))
-            add(step, ProofKind::Hose, {"prove.hose", {step.title}});
+            add(step, ProofKind::Hose, {hoseWords(step), {step.title}});
         if (isCable(step.title))
             add(step, ProofKind::Cable, {"prove.cable", {step.title}});
         if (!step.letOut.empty() && folded(step.letOut) != "none")
@@ -108,6 +100,13 @@ public:
     [[nodiscard]] std::vector<ToProve> found() && { return std::move(found_); }
 
 private:
+    // A photo that was never taken proves nothing.
+    [[nodiscard]] std::string_view hoseWords(const StripStep& step) const {
+        if (photographed(job_, step))
+            return "prove.hose";
+        return isDescribed(step) ? "prove.hose.written" : "prove.hose.manual";
+    }
+
     ToProve& add(const StripStep& step, ProofKind kind, Message words, std::string what = {}) {
         ToProve proof;
         proof.kind = kind;
@@ -115,7 +114,7 @@ private:
         proof.title = step.title;
         proof.words = std::move(words);
         proof.what = what.empty() ? std::string(code(kind)) : std::move(what);
-        proof.secondEyes = saysAny(inTradeWords(step.title), forSecondEyes);
+        proof.secondEyes = holdsOrStops(step.title);
         proof.apart = !step.refitted.has_value();
         if (kind == ProofKind::Afterwards) {
             if (const SeenTo* seen = seenTo(step, proof.what)) {

@@ -1,7 +1,9 @@
 #include "core/job/standing.h"
 
+#include "core/job/leaving.h"
 #include "core/job/needs.h"
 #include "core/job/refit.h"
+#include "core/job/wires.h"
 
 #include <algorithm>
 #include <array>
@@ -71,10 +73,36 @@ bool refitBegun(const Job& job) {
                        [](const auto& step) { return step.refitted.has_value(); });
 }
 
+std::string listed(const std::vector<std::string>& words) {
+    std::string all;
+    for (const std::string& word : words)
+        all += (all.empty() ? "" : ", ") + word;
+    return all;
+}
+
+// All is on again: what is not as it should be all the same.
+std::optional<Message> notRight(const Job& job) {
+    std::vector<std::string> wires;
+    for (const wiring::Gathering& gathering : job.gatherings)
+        if (!wiresLeft(job, gathering).off.empty())
+            wires.push_back(gathering.title);
+    if (!wires.empty())
+        return Message{"standing.next.wires", {listed(wires)}};
+    std::vector<std::string> parts;
+    for (const Part& part : job.parts)
+        if (outstanding(part))
+            parts.push_back(part.name);
+    if (!parts.empty())
+        return Message{"standing.next.part", {listed(parts)}};
+    return std::nullopt;
+}
+
 void decideNext(const Job& job, Standing& standing) {
     if (job.handedOver) {
         standing.moment = Moment::Done;
-        standing.next = {"standing.next.done", {}};
+        const std::string left = listed(leftOpen(job));
+        standing.next =
+            left.empty() ? Message{"standing.next.done", {}} : Message{"standing.next.left", {left}};
         return;
     }
     const auto open = [](const StripStep& step) { return !step.refitted; };
@@ -118,7 +146,7 @@ void decideNext(const Job& job, Standing& standing) {
         return;
     }
     standing.moment = Moment::HandOver;
-    standing.next = {"standing.next.prove", {}};
+    standing.next = notRight(job).value_or(Message{"standing.next.prove", {}});
 }
 
 } // namespace

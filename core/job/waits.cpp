@@ -102,6 +102,13 @@ Waiting allOn(const Job& job) {
         return {};
     if (const auto open = openProofs(job); !open.empty())
         return {Waits::Prove, {"waits.prove", {std::to_string(open.size()), english(open.front().words)}}};
+    for (const Part& part : job.parts)
+        if (toCome(part))
+            parts.push_back(part.name);
+    if (!parts.empty())
+        return {Waits::Parts, {"waits.held", {listed(parts)}}};
+    if (std::any_of(job.parts.begin(), job.parts.end(), outstanding))
+        return {}; // it lies here: fit it
     return mayLeave(job) ? Waiting{Waits::HandOver, {"waits.hand-over", {}}} : Waiting{};
 }
 

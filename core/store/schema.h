@@ -18,6 +18,6 @@ inline constexpr int applicationId = 0x55435731; // "UCW1" in the file's header
 
 // To be raised whenever the rows that projection.cpp writes change for the same entries: a store of another
 // number is rebuilt when it is opened.
-inline constexpr int projectionVersion = 5;
+inline constexpr int projectionVersion = 6;
 
 } // namespace undercowl::store

@@ -1,6 +1,7 @@
 #include "core/talk/readback.h"
 
 #include "core/job/cautions.h"
+#include "core/job/lines.h"
 #include "core/job/refit.h"
 
 #include <set>
@@ -98,12 +99,12 @@ std::vector<Sentence> wiringSentences(const wiring::Gathering& gathering, Half h
     return sentences;
 }
 
-Sentence lineSentence(const job::StripStep& step) {
+Sentence lineSentence(const job::Job& job, const job::StripStep& step) {
     Sentence sentence{Sentence::Kind::Line, {}, step.id, {}};
     addText(sentence, "talk.line", step.title);
     addHowItSits(sentence, step);
-    if (step.routing.empty() && step.ends.empty())
-        add(sentence, "talk.line.unwritten");
+    if (!job::isDescribed(step))
+        add(sentence, job::photographed(job, step) ? "talk.line.unwritten" : "talk.line.unknown");
     addText(sentence, "talk.note", step.note);
     return sentence;
 }

@@ -23,8 +23,8 @@ namespace undercowl::talk {
                                                     wiring::Answer prefer);
 
 // One hose, vent or cable: where it runs, where its ends sit, how it was adjusted. That nobody wrote it down
-// is said too.
-[[nodiscard]] Sentence lineSentence(const job::StripStep& step);
+// is said too, and whether there is a photo to look at instead.
+[[nodiscard]] Sentence lineSentence(const job::Job& job, const job::StripStep& step);
 
 // What the step says, its cautions among it, and then one sentence for each of its torques. 'number' counts
 // the steps that are read.

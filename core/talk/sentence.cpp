@@ -41,6 +41,8 @@ constexpr std::array all{
     Pattern{"talk.caution", "careful, %1"},
     Pattern{"talk.line", "%1"},
     Pattern{"talk.line.unwritten", "how it runs was not written down, look at its photo"},
+    Pattern{"talk.line.unknown",
+            "how it runs was not written down and there is no photo, look it up in the machine's manual"},
     Pattern{"talk.routing", "it runs %1"},
     Pattern{"talk.ends", "its ends, %1"},
     Pattern{"talk.as-found", "as found, %1"},

@@ -120,8 +120,9 @@ Exit show(const Context& context, const std::string& wanted) {
         OrderedJson json = toJson(job, machine, owner);
         json["against_leaving"] = OrderedJson::array();
         for (const job::Against& against : job::againstLeaving(job))
-            json["against_leaving"].push_back(
-                {{"stops", against.weighs == job::Weighs::Stops}, {"why", job::english(against.why)}});
+            json["against_leaving"].push_back({{"stops", against.weighs == job::Weighs::Stops},
+                                               {"weighs", job::code(against.weighs)},
+                                               {"why", job::english(against.why)}});
         json["to_prove"] = proofsJson(job);
         const auto cost = job::costOf(job, opened->store.now());
         json["cost"] = cost ? costJson(*cost) : OrderedJson(nullptr);
@@ -161,8 +162,7 @@ Exit show(const Context& context, const std::string& wanted) {
     const auto against = job::againstLeaving(job);
     part("Before it leaves", !against.empty());
     for (const job::Against& each : against)
-        say(fmt::format("  {} {}", each.weighs == job::Weighs::Stops ? "stops " : "warns ",
-                        job::english(each.why)));
+        say(fmt::format("  {}  {}", job::code(each.weighs), job::english(each.why)));
     return Exit::Done;
 }
 

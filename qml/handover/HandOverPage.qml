@@ -8,6 +8,10 @@ import Undercowl.Style
 ShopPage {
     id: root
 
+    readonly property bool asking: view.asking && !view.handedOver && !view.stopped
+    // The button names the first of what it leaves out; the box above has all.
+    readonly property string named: view.asks.length > 1 ? qsTr("%1, and %n more", "what asks", view.asks.length - 1).arg(view.asks[0]) : (view.asks[0] ?? "")
+
     title: qsTr("Hand over")
     footer: [
         ProgressStrip {
@@ -32,11 +36,11 @@ ShopPage {
         },
         ActionButton {
             aside: view.handedOver ? "" : view.stopped ? qsTr("Not yet: %n to see to above", "what stops it", view.stops)
-                                                       : qsTr("Then the record is made with it")
+                                                       : root.asking ? root.named : qsTr("Then the record is made with it")
             enabled: !view.stopped && !view.handedOver
-            main: view.files.length > 0
+            main: view.files.length > 0 && !root.asking
             lift: true
-            text: view.handedOver ? qsTr("Handed over") : qsTr("Hand it over")
+            text: view.handedOver ? qsTr("Handed over") : root.asking ? qsTr("Hand it over all the same") : qsTr("Hand it over")
             width: parent.width
 
             onTriggered: view.handOver(note.commit(), oldParts.commit(), waste.commit())
@@ -95,6 +99,8 @@ ShopPage {
                     "gathering": warning.lineId
                 } : warning.more === "MeasurePage" ? {
                     "about": warning.lineId
+                } : warning.more === "FunctionsPage" ? {
+                    "after": true
                 } : {})
             }
         }
@@ -144,6 +150,7 @@ ShopPage {
         id: note
 
         draft: draft
+        error: view.errors.note ?? ""
         label: qsTr("To be told at hand-over")
         name: "note"
         page: root

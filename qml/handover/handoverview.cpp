@@ -2,6 +2,7 @@
 
 #include "core/handover/record.h"
 #include "core/job/leaving.h"
+#include "core/job/proving.h"
 #include "core/journal/say.h"
 #include "platform/plugins/plugin.h"
 #include "platform/records/recordfiles.h"
@@ -23,6 +24,50 @@ QString weightCode(handover::Weight weight) {
     case handover::Weight::Strong: return QStringLiteral("strong");
     case handover::Weight::Caution: return QStringLiteral("caution");
     }
+    return {};
+}
+
+QString markOf(job::Weighs weighs) {
+    switch (weighs) {
+    case job::Weighs::Stops:
+    case job::Weighs::Tells: return QStringLiteral("unsafe");
+    case job::Weighs::Asks:
+    case job::Weighs::Warns: break;
+    }
+    return QStringLiteral("soon");
+}
+
+QString pageOf(job::Against::Way way) {
+    using Way = job::Against::Way;
+    switch (way) {
+    case Way::SettleOrRefuse: return QStringLiteral("LookOverPage");
+    case Way::ReadBack: return QStringLiteral("LineBackPage");
+    case Way::Prove: return QStringLiteral("ProvePage");
+    case Way::SeeTo: return QStringLiteral("AfterwardsPage");
+    case Way::Fit: return QStringLiteral("PartsPage");
+    case Way::Answer: return QStringLiteral("FunctionsPage");
+    case Way::ReadWires: return QStringLiteral("ReadBackPage");
+    case Way::Measure: return QStringLiteral("MeasurePage");
+    case Way::None: break;
+    }
+    return {};
+}
+
+QString whatToDo(const job::Job& job, const job::Against& against) {
+    using Way = job::Against::Way;
+    if (against.way == Way::SettleOrRefuse)
+        return HandOverView::tr("Settle it, or record that the owner does not want it.");
+    if (against.way == Way::ReadBack)
+        return HandOverView::tr("Put it right, then read it back again.");
+    if (against.way == Way::Answer && against.weighs == job::Weighs::Asks)
+        return HandOverView::tr("Say whether it works now, or why it is left.");
+    if (against.way == Way::Fit) {
+        const auto part = std::ranges::find(job.parts, against.subject, &job::Part::id);
+        return part == job.parts.end() ? QString() : words(part->state);
+    }
+    if (against.weighs == job::Weighs::Tells)
+        return HandOverView::tr(
+            "Refit it, or write under \"To be told at hand-over\" how it leaves without being ridden.");
     return {};
 }
 
@@ -64,10 +109,15 @@ void HandOverView::showWarnings(const job::Job& job) {
             {.id = QString::number(lines.size()), .title = title, .detail = detail, .mark = mark});
     };
     stopped_ = !job::mayLeave(job);
+    asks_.clear();
+    tells_ = false;
     // Open proofs stand together: they are ticked on one page.
     std::vector<QString> unproved;
     for (const job::Against& against : job::againstLeaving(job)) {
         const bool stops = against.weighs == job::Weighs::Stops;
+        tells_ = tells_ || against.weighs == job::Weighs::Tells;
+        if (against.weighs == job::Weighs::Tells || against.weighs == job::Weighs::Asks)
+            asks_ += words(against.why);
         if (stops && (against.way == job::Against::Way::Prove || against.way == job::Against::Way::SeeTo)) {
             unproved.push_back(words(against.why));
             continue;
@@ -78,26 +128,21 @@ void HandOverView::showWarnings(const job::Job& job) {
             lines.push_back({.id = text(against.subject),
                              .title = words(against.why),
                              .detail = wires ? tr("Read the wires back, or say why they are left out.")
-                                       : stops
+                                       : against.what == job::code(job::ProofKind::Torque)
                                            ? tr("Tighten it and measure again, or say why it is left out.")
+                                       : stops
+                                           ? tr("Put it right and measure again, or note it as unsafe and "
+                                                "record that the owner does not want it.")
                                            : tr("Put it right and measure again, or note a finding."),
                              .more = wires ? QStringLiteral("ReadBackPage") : QStringLiteral("MeasurePage"),
-                             .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
+                             .mark = markOf(against.weighs)});
             continue;
         }
-        const bool refusable = against.way == job::Against::Way::SettleOrRefuse;
-        const bool readBack = against.way == job::Against::Way::ReadBack;
         lines.push_back({.id = QString::number(lines.size()),
                          .title = words(against.why),
-                         .detail = refusable  ? tr("Settle it, or record that the owner does not want it.")
-                                   : readBack ? tr("Put it right, then read it back again.")
-                                              : QString(),
-                         .more = refusable                                 ? QStringLiteral("LookOverPage")
-                                 : readBack                                ? QStringLiteral("LineBackPage")
-                                 : against.way == job::Against::Way::Prove ? QStringLiteral("ProvePage")
-                                 : against.way == job::Against::Way::SeeTo ? QStringLiteral("AfterwardsPage")
-                                                                           : QString(),
-                         .mark = stops ? QStringLiteral("unsafe") : QStringLiteral("soon")});
+                         .detail = whatToDo(job, against),
+                         .more = pageOf(against.way),
+                         .mark = markOf(against.weighs)});
     }
     if (!unproved.empty()) {
         const auto at = std::ranges::find_if(lines, [](const Line& line) { return line.mark != u"unsafe"; });
@@ -131,9 +176,6 @@ void HandOverView::showWarnings(const job::Job& job) {
                              .more = QStringLiteral("ReadBackPage"),
                              .mark = QStringLiteral("soon")});
     }
-    for (const auto& part : job.parts)
-        if (job::outstanding(part))
-            warn(tr("Part not fitted: %1").arg(text(part.name)), words(part.state), QStringLiteral("note"));
     warnings_.setLines(std::move(lines));
 }
 
@@ -239,8 +281,19 @@ void HandOverView::cancel() {
 }
 
 void HandOverView::handOver(const QString& note, const QString& oldParts, const QString& waste) {
-    if (stopped_ || jobId().empty())
+    if (stopped_ || handedOver_ || jobId().empty())
         return;
+    setErrors({});
+    if (!asks_.isEmpty() && !asking()) {
+        asked_ = asks_;
+        emit changed();
+        return;
+    }
+    if (tells_ && utf8(note).empty()) {
+        setErrors({{QStringLiteral("note"),
+                    tr("It must not be ridden: type how it leaves, such as \"fetched with a trailer\".")}});
+        return;
+    }
     session()->say({journal::jobHandedOver(jobId(), utf8(note), utf8(oldParts), utf8(waste))},
                    {.undoText = tr("Handed over"), .form = {}},
                    [this, self = QPointer(this)](const Entries& said) {

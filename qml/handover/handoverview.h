@@ -15,6 +15,8 @@ namespace undercowl::ui {
 // warnings: title what is open, mark "unsafe" for what stops the hand-over, more the page to see to it, id
 // the gathering or step for pages that need one.
 // stops: how many of the warnings stop it.
+// asks: what the hand-over names and asks a second touch for, a line each; empty: nothing.
+// asking: it was touched once, and named what asks; the next touch hands over.
 // signedBy: who signed, with the day; empty: nobody yet.
 // outdated: something was said since the files were made; handing over makes them anew by itself.
 // record: title a heading (mark "section") or a line of the record (mark "plain", "strong" or "caution").
@@ -26,6 +28,8 @@ class HandOverView : public undercowl::ui::JobScreen {
     Q_PROPERTY(bool stopped READ stopped NOTIFY changed)
     Q_PROPERTY(bool handedOver READ handedOver NOTIFY changed)
     Q_PROPERTY(int stops READ stops NOTIFY changed)
+    Q_PROPERTY(QStringList asks READ asks NOTIFY changed)
+    Q_PROPERTY(bool asking READ asking NOTIFY changed)
     Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
     Q_PROPERTY(bool outdated READ outdated NOTIFY progressed)
     Q_PROPERTY(QStringList languages READ languages CONSTANT)
@@ -44,6 +48,8 @@ public:
     [[nodiscard]] bool stopped() const { return stopped_; } // job::mayLeave() says no
     [[nodiscard]] bool handedOver() const { return handedOver_; }
     [[nodiscard]] int stops() const;
+    [[nodiscard]] const QStringList& asks() const { return asks_; }
+    [[nodiscard]] bool asking() const { return !asks_.isEmpty() && asked_ == asks_; }
     [[nodiscard]] const QString& signedBy() const { return signedBy_; }
     [[nodiscard]] bool outdated() const { return !files_.isEmpty() && written_ != said_; }
     // Of the record, for its owner: an index into languages(), each in its own words; the app's until chosen.
@@ -57,8 +63,10 @@ public:
 
     Q_INVOKABLE void writeFiles(); // PDF, page and archive, off the touch thread
     Q_INVOKABLE void cancel();
-    // Refused while stopped; then the files are made, so that they say that it was handed over. Each may be
-    // empty: what is to be told, what became of old parts and of waste.
+    // Refused while stopped; where something asks, the first call only sets 'asking', and the second counts
+    // while it asks the same. Then the files are made, so that they say that it was handed over. Each may be
+    // empty: what is to be told (errors.note: not where it must not be ridden), what became of old parts and
+    // of waste.
     Q_INVOKABLE void handOver(const QString& note, const QString& oldParts = {}, const QString& waste = {});
 
 signals:
@@ -79,6 +87,8 @@ private:
     QString language_; // empty: the app's
     bool stopped_{};
     bool handedOver_{};
+    bool tells_{}; // leaves only with a word to the owner
+    QStringList asks_, asked_;
     QString signedBy_;
     std::size_t said_{}, written_{}; // entries of the job now, and in the files
     bool writing_{};

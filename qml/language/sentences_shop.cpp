@@ -15,6 +15,8 @@ constexpr std::array all{
     QT_TRANSLATE_NOOP("Core", "every fastener in and tight: %1 (%2)"),
     QT_TRANSLATE_NOOP("Core", "each wire read back against the map: %1"),
     QT_TRANSLATE_NOOP("Core", "runs as on its photo, clipped, dry under pressure: %1"),
+    QT_TRANSLATE_NOOP("Core", "runs as it was written down, clipped, dry under pressure: %1"),
+    QT_TRANSLATE_NOOP("Core", "runs as the machine's manual shows, clipped, dry under pressure: %1"),
     QT_TRANSLATE_NOOP("Core", "moves freely at both locks, free play right: %1"),
     QT_TRANSLATE_NOOP("Core", "filled again, level right, no leak: %1 (let out: %2)"),
     QT_TRANSLATE_NOOP("Core", "sits as it did, nothing left over: %1"),

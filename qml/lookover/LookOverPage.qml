@@ -76,7 +76,12 @@ ShopPage {
             onRefused: id => root.opens("RefusalPage", {
                 "finding": id
             })
-            onSettled: id => findings.settle(id, qsTr("done"))
+            onSettled: id => {
+                if (!findings.settle(id, qsTr("done")))
+                    root.opens("SettlePage", {
+                        "finding": id
+                    });
+            }
             onTaskMade: id => findings.makeTask(id)
         }
     }

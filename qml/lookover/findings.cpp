@@ -1,5 +1,6 @@
 #include "qml/lookover/findings.h"
 
+#include "core/job/settling.h"
 #include "core/journal/say.h"
 #include "core/journal/saywork.h"
 #include "qml/shell/words.h"
@@ -117,9 +118,17 @@ void Findings::makeTask(const QString& finding) {
                    });
 }
 
-void Findings::settle(const QString& finding, const QString& how) {
+bool Findings::settle(const QString& finding, const QString& how) {
+    const auto now = snapshot();
+    const auto* known = now == nullptr ? nullptr : byId(now->job, finding.toStdString());
+    if (known == nullptr)
+        return true;
+    if (const job::Settling asked = job::settling(now->job, *known);
+        asked.asksHow || !asked.notFitted.empty())
+        return false;
     session()->say({journal::findingSettled(jobId(), finding.toStdString(), utf8(how))},
                    {.undoText = tr("Settled"), .form = {}});
+    return true;
 }
 
 void Findings::reopen(const QString& finding) {

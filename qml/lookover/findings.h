@@ -32,7 +32,8 @@ public:
     Q_INVOKABLE void noteFor(undercowl::ui::FormDraft* draft, const QString& round, const QString& check);
     // A task with the finding's remedy as its title, to be planned and timed.
     Q_INVOKABLE void makeTask(const QString& finding);
-    Q_INVOKABLE void settle(const QString& finding, const QString& how);
+    // False where it has to be asked first, by SettleView: an unsafe one, or one whose part is not fitted.
+    Q_INVOKABLE bool settle(const QString& finding, const QString& how);
     Q_INVOKABLE void reopen(const QString& finding); // it was not settled after all
     // text, severity and toDo of a finding, for a form that corrects it.
     Q_INVOKABLE QVariantMap known(const QString& finding) const;

@@ -130,6 +130,7 @@ ShopPage {
     }
 
     ListRow {
+        aside: walk.unanswered > 0 ? qsTr("%n without an answer", "complaints and functions", walk.unanswered) : ""
         iconName: "within"
         title: qsTr("What works now, beside what worked before")
         visible: walk.finished

@@ -1,5 +1,6 @@
 #include "qml/prove/proveview.h"
 
+#include "core/job/complaints.h"
 #include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
 #include "qml/shell/words.h"
@@ -41,6 +42,8 @@ QString ProveView::subject() const {
 
 void ProveView::show(const Snapshot& snapshot) {
     due_ = job::toProve(snapshot.job);
+    unanswered_ =
+        static_cast<int>(std::ranges::count_if(job::complaints(snapshot.job), &job::Complaint::open));
     apart_ = static_cast<int>(std::ranges::count(due_, true, &job::ToProve::apart));
     std::erase_if(due_, [](const job::ToProve& proof) { return proof.apart; });
     std::vector<WalkedCheck> checks;

@@ -17,6 +17,7 @@ namespace undercowl::ui {
 // apart: how many cannot be proved yet, since their part is not on again.
 // against: what stands against the one that is asked; while there is any it is not proved
 // way: "torque" or "wires" where measuring or reading back proves the one that is asked
+// unanswered: how many of the owner's complaints and of what did not work have no answer yet
 // subject: its step or gathering
 class ProveView : public undercowl::ui::CheckWalk {
     Q_OBJECT
@@ -24,6 +25,7 @@ class ProveView : public undercowl::ui::CheckWalk {
     Q_PROPERTY(undercowl::ui::LineModel* seconds READ seconds CONSTANT)
     Q_PROPERTY(int toSign READ toSign NOTIFY changed)
     Q_PROPERTY(int apart READ apart NOTIFY changed)
+    Q_PROPERTY(int unanswered READ unanswered NOTIFY changed)
     Q_PROPERTY(QString against READ against NOTIFY changed)
     Q_PROPERTY(QString way READ way NOTIFY changed)
     Q_PROPERTY(QString subject READ subject NOTIFY changed)
@@ -34,6 +36,7 @@ public:
     [[nodiscard]] LineModel* seconds() { return &seconds_; }
     [[nodiscard]] int toSign() const; // of 'seconds', how many nobody has signed
     [[nodiscard]] int apart() const { return apart_; }
+    [[nodiscard]] int unanswered() const { return unanswered_; }
     [[nodiscard]] QString against() const;
     [[nodiscard]] QString way() const;
     [[nodiscard]] QString subject() const;
@@ -57,6 +60,7 @@ private:
     std::vector<job::ToProve> forEyes_;
     LineModel seconds_;
     int apart_{};
+    int unanswered_{};
 };
 
 } // namespace undercowl::ui

@@ -170,12 +170,18 @@ ShopPage {
         about: [refit.step, refit.done, root.asking].join()
     }
 
+    CautionBox {
+        text: qsTr("All is on again, but not right: %1").arg(refit.notRight.join("\n"))
+        visible: refit.finished && refit.step === "" && refit.notRight.length > 0
+        width: parent.width
+    }
+
     EmptyState {
         iconName: "done"
         text: refit.steps.count === 0 ? qsTr("Nothing was stripped, so nothing is to be refitted.")
                                       : qsTr("All %1 steps are on again. Measure, prove, then hand over.").arg(refit.steps.count)
         title: refit.steps.count === 0 ? qsTr("Nothing to refit") : qsTr("All refitted")
-        visible: refit.ready && refit.finished && refit.step === ""
+        visible: refit.ready && refit.finished && refit.step === "" && refit.notRight.length === 0
         width: parent.width
     }
 

@@ -28,12 +28,14 @@ const job::RefitStep* LineBackView::line() const {
 }
 
 QString LineBackView::spoken() const {
-    return line() == nullptr ? QString() : text(talk::english(talk::lineSentence(*line()->strip)));
+    return line() == nullptr ? QString()
+                             : text(talk::english(talk::lineSentence(shown_->job, *line()->strip)));
 }
 
 QString LineBackView::briefSentence() const {
-    return line() == nullptr ? QString()
-                             : text(talk::english(talk::endsOnly(talk::lineSentence(*line()->strip))));
+    return line() == nullptr
+               ? QString()
+               : text(talk::english(talk::endsOnly(talk::lineSentence(shown_->job, *line()->strip))));
 }
 
 QString LineBackView::stepId() const {
@@ -45,8 +47,11 @@ QString LineBackView::details() const {
         return {};
     const job::StripStep& step = *line()->strip;
     QStringList all = notesOf(step);
-    if (step.routing.empty() && step.ends.empty())
-        all += tr("How it runs was not written down: look at its photo.");
+    if (!job::isDescribed(step))
+        all += job::photographed(shown_->job, step)
+                   ? tr("How it runs was not written down: look at its photo.")
+                   : tr("How it runs was not written down and there is no photo: look it up in the machine's "
+                        "manual.");
     if (!step.note.empty())
         all += text(step.note);
     return all.join(u'\n');

@@ -75,6 +75,13 @@ void RefitView::show(const Snapshot& snapshot) {
     steps_.setLines(std::move(lines));
     finished_ = std::ranges::all_of(order, &job::RefitStep::done);
     stalled_ = !finished_ && !next;
+    notRight_.clear();
+    for (const auto& gathering : snapshot.job.gatherings)
+        if (!job::wiresLeft(snapshot.job, gathering).off.empty())
+            notRight_ += tr("%1: %2").arg(text(gathering.title), wiresLeftWords(snapshot.job, gathering));
+    for (const job::Part& part : snapshot.job.parts)
+        if (job::outstanding(part))
+            notRight_ += tr("Part not fitted: %1 (%2)").arg(text(part.name), words(part.state));
     lines_ = static_cast<int>(
         std::ranges::count_if(order, [](const job::RefitStep& step) { return job::isLine(*step.strip); }));
 

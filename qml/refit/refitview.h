@@ -20,6 +20,7 @@ namespace undercowl::ui {
 // isLine       it is a hose, vent or cable, which can be read back; lines: how many such there are in all
 // wiresLeft    "tail plug: place 5 does not match; not read back: place 2", for each gathering of the step
 //              that has any left: refitting it asks first
+// notRight     what is not as it should be though all is on again: wires that do not match, parts not fitted
 // wires        gatherings of this step: id, title, detail how far it was read back
 // sentence     the step as it is read aloud, in English, by core/talk
 // spokenTorques   its torques alone
@@ -40,6 +41,7 @@ class RefitView : public undercowl::ui::JobScreen {
     Q_PROPERTY(QUrl photo READ photo NOTIFY changed)
     Q_PROPERTY(QString behind READ behind NOTIFY changed)
     Q_PROPERTY(QStringList wiresLeft READ wiresLeft NOTIFY changed)
+    Q_PROPERTY(QStringList notRight READ notRight NOTIFY changed)
     Q_PROPERTY(bool waiting READ waiting NOTIFY changed)
     Q_PROPERTY(QString waitsFor READ waitsFor NOTIFY changed)
     Q_PROPERTY(bool done READ done NOTIFY changed)
@@ -69,6 +71,7 @@ public:
     [[nodiscard]] QUrl photo() const { return step_.photo; }
     [[nodiscard]] QString behind() const { return step_.behind; }
     [[nodiscard]] QStringList wiresLeft() const { return step_.wiresLeft; }
+    [[nodiscard]] const QStringList& notRight() const { return notRight_; }
     [[nodiscard]] bool waiting() const { return step_.waiting; }
     [[nodiscard]] QString waitsFor() const { return step_.waitsFor; }
     [[nodiscard]] bool done() const { return step_.done; }
@@ -107,6 +110,7 @@ private:
     };
 
     QString chosen_;
+    QStringList notRight_;
     int lines_{};
     Shown step_;
     bool finished_{};

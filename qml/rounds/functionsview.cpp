@@ -1,5 +1,6 @@
 #include "qml/rounds/functionsview.h"
 
+#include "core/job/complaints.h"
 #include "core/journal/rounds.h"
 #include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
@@ -37,12 +38,25 @@ void FunctionsView::show(const Snapshot& snapshot) {
             check.text = tried.what;
             tries.push_back(std::move(check));
         }
+    // What the owner said is answered first, in the owner's words.
+    std::vector<std::string> owners;
+    if (after_ && !tries.empty())
+        for (const job::Complaint& complaint : job::complaints(snapshot.job))
+            if (complaint.owners) {
+                job::RoundCheck check;
+                check.text = complaint.answer == nullptr ? complaint.what : complaint.answer->what;
+                std::erase_if(tries, [&](const auto& other) { return other.text == check.text; });
+                tries.insert(tries.begin() + std::ssize(owners), check);
+                owners.push_back(check.text);
+            }
     std::vector<WalkedCheck> checks;
     for (const job::RoundCheck& check : tries) {
         WalkedCheck walked{knownWords(check.group), knownWords(check.text), {}, {}, check.text};
         const auto before = std::ranges::find(snapshot.job.functions, check.text, &job::FunctionCheck::what);
         if (after_ && before != snapshot.job.functions.end())
             walked.group = tr("when it came in: %1").arg(answerWords(*before));
+        else if (std::ranges::find(owners, check.text) != owners.end())
+            walked.group = tr("the owner said, when it came in");
         const auto tried = std::ranges::find(functions, check.text, &job::FunctionCheck::what);
         if (tried != functions.end()) {
             walked.answer = answerWords(*tried);

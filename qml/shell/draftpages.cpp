@@ -40,6 +40,7 @@ constexpr std::array forms{
     Form{QLatin1String("recheck"), QLatin1String("RoadPage")},
     Form{QLatin1String("refusal"), QLatin1String("RefusalPage"), 2, QLatin1String("finding")},
     Form{QLatin1String("road"), QLatin1String("RoadPage")},
+    Form{QLatin1String("settle"), QLatin1String("SettlePage"), 2, QLatin1String("finding")},
     Form{QLatin1String("signature"), QLatin1String("SignaturePage")},
     Form{QLatin1String("strip"), QLatin1String("StripPage"), 2, QLatin1String("step")},
     Form{QLatin1String("stroke"), QLatin1String("StrokePage"), 1, QLatin1String("gathering"),

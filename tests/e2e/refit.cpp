@@ -177,6 +177,12 @@ void handOver(Hand& hand) {
     proveAll(hand);
     hand.seesNot(QStringLiteral("not proved: "));
     hand.seesNot(QStringLiteral("do not ride yet"));
+    hand.sees(QStringLiteral("what the owner said has no answer: stop lamp dead"));
+    hand.touch(QStringLiteral("See to it"));
+    hand.sees(QStringLiteral("the owner said, when it came in"));
+    hand.touch(QStringLiteral("Works"));
+    hand.touch(QStringLiteral("Back"));
+    hand.seesNot(QStringLiteral("has no answer"));
     reckon(hand);
     sign(hand);
     hand.picture(QStringLiteral("hand-over"));

@@ -204,3 +204,33 @@ TEST_CASE("every key is there once and every value of it has its place") {
         }
     }
 }
+
+TEST_CASE(
+    "a part that is not fitted is told where its finding is said to be put right, and under what was left") {
+    job::Job job = sample::job();
+    job.findings.at(1).settled = true;
+    job.findings.at(1).settledHow = "done";
+    CHECK(section(lines(job), "What was found").at(1) ==
+          "■ unsafe | perished brake hose | said to be put right: done; not fitted: brake hose");
+    CHECK(holds(section(lines(job), "What was left"), "Part not fitted: brake hose."));
+    job.parts.at(0).state = job::PartState::Fitted;
+    CHECK(section(lines(job), "What was found").at(1) == "■ unsafe | perished brake hose | put right: done");
+    CHECK_FALSE(holds(section(lines(job), "What was left"), "Part not fitted: brake hose."));
+}
+
+TEST_CASE("what the owner complained of stands with its answer, or under what was left") {
+    job::Job job = sample::job();
+    job.reason = "no horn";
+    job.functions = {{"stop lamp", job::FunctionAnswer::DoesNot, "", {}}};
+    auto left = section(lines(job), "What was left");
+    CHECK(holds(left, "What the owner said was not answered: no horn."));
+    CHECK(holds(left, "Did not work when it came in and was not tried again: stop lamp."));
+    job.functionsAfter = {{"no horn", job::FunctionAnswer::Works, "new button", {}},
+                          {"stop lamp", job::FunctionAnswer::DoesNot, "switch on order", {}}};
+    left = section(lines(job), "What was left");
+    CHECK_FALSE(holds(left, "What the owner said was not answered: no horn."));
+    CHECK(holds(left, "Does not work: stop lamp (switch on order)."));
+    const auto proved = section(lines(job), "What was proved");
+    CHECK(holds(proved, "no horn | the owner's words | ✓ works: new button"));
+    CHECK(holds(proved, "stop lamp | ☒ does not | ☒ does not: switch on order"));
+}

@@ -1,5 +1,6 @@
 #include "core/job/leaving.h"
 #include "core/job/lines.h"
+#include "core/job/proving.h"
 
 #include <catch2/catch.hpp>
 
@@ -70,4 +71,18 @@ TEST_CASE("one that does not run as it was found stops the machine until it was 
     CHECK_FALSE(mayLeave(job));
     job.steps[0].lineCheck = LineCheck{MatchOutcome::Matches, {}, {}};
     CHECK_FALSE(stopsForLine(job));
+}
+
+TEST_CASE("a hose is proved by its photo, by what was written down, or by the manual, as there is") {
+    Job job;
+    job.steps = {step("hose", "breather hose off", 0)};
+    const auto words = [&] { return english(toProve(job).back().words); };
+    CHECK(words() == "runs as the machine's manual shows, clipped, dry under pressure: breather hose off");
+    job.steps[0].routing = "behind the frame tube";
+    CHECK(words() == "runs as it was written down, clipped, dry under pressure: breather hose off");
+    Photo photo;
+    photo.about = "hose";
+    photo.purpose = PhotoPurpose::Strip;
+    job.photos = {photo};
+    CHECK(words() == "runs as on its photo, clipped, dry under pressure: breather hose off");
 }

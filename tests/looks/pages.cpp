@@ -44,6 +44,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"round-lists", "RoundListsPage", {}, {}},
         {"round-list", "RoundListPage", {{"list", "front-disc"}}, {"front disc brake: pads, both sides"}},
         {"refusal", "RefusalPage", {{"finding", text(shop.finding)}}, {}},
+        {"settle", "SettlePage", {{"finding", text(shop.finding)}}, {}},
         {"approval", "ApprovalPage", {}, {}},
         {"task", "TaskPage", {{"task", text(shop.task)}}, {}},
         {"parts", "PartsPage", {}, {}},

@@ -140,7 +140,8 @@ TEST_CASE("a hose or cable is read back by where it runs and ends") {
     cable.routing = "left of the headstock, over the clutch cable";
     cable.ends = "grip, upper slot; carburettor, right";
     cable.asFound = "adjuster 7 turns out";
-    const Sentence sentence = lineSentence(cable);
+    job::Job job;
+    const Sentence sentence = lineSentence(job, cable);
     CHECK(sentence.kind == Sentence::Kind::Line);
     CHECK(sentence.about == "s3");
     CHECK(english(sentence) == "throttle cable off, it runs left of the headstock, over the clutch cable, "
@@ -149,10 +150,19 @@ TEST_CASE("a hose or cable is read back by where it runs and ends") {
     CHECK(english(endsOnly(sentence)) == "its ends, grip, upper slot; carburettor, right");
     cable.ends.clear();
     cable.routing.clear();
-    CHECK(english(lineSentence(cable)) == "throttle cable off, as found, adjuster seven turns out, how it "
-                                          "runs was not written down, look at its "
-                                          "photo, note, greased");
-    CHECK(endsOnly(lineSentence(cable)).phrases.empty());
+    CHECK(english(lineSentence(job, cable)) ==
+          "throttle cable off, as found, adjuster seven turns out, how it runs was not written down and "
+          "there is no photo, look it up in the machine's manual, note, greased");
+    CHECK(endsOnly(lineSentence(job, cable)).phrases.empty());
+    job::Photo photo;
+    photo.about = "s3";
+    photo.purpose = job::PhotoPurpose::Refit; // shows what is to be proved
+    job.photos = {photo};
+    CHECK(english(lineSentence(job, cable)).find("no photo") != std::string::npos);
+    job.photos[0].purpose = job::PhotoPurpose::Strip;
+    CHECK(english(lineSentence(job, cable)) ==
+          "throttle cable off, as found, adjuster seven turns out, how it "
+          "runs was not written down, look at its photo, note, greased");
 }
 
 TEST_CASE("a refit step says where its hose runs, and what was let out of it") {

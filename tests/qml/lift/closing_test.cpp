@@ -2,14 +2,19 @@
 #include "forms.h"
 
 #include "core/job/leaving.h"
+#include "core/job/proving.h"
 #include "core/journal/say.h"
+#include "core/journal/sayclosing.h"
 #include "core/journal/saywork.h"
 #include "qml/handover/costview.h"
 #include "qml/handover/handoverview.h"
 #include "qml/handover/signatureview.h"
+#include "qml/lookover/findings.h"
+#include "qml/lookover/settleview.h"
 #include "qml/prove/dueview.h"
 #include "qml/prove/proveview.h"
 #include "qml/prove/roadview.h"
+#include "qml/rounds/functionsview.h"
 
 #include <QFile>
 #include <QImage>
@@ -28,6 +33,13 @@ namespace {
 void refitAll(const LiftShop& shop) {
     shop.say(journal::stepRefitted(shop.job, shop.lastStep));
     shop.say(journal::stepRefitted(shop.job, shop.step));
+}
+
+void proveAll(const LiftShop& shop) {
+    for (const job::ToProve& proof : job::openProofs(shop.stored()))
+        shop.say(proof.kind == job::ProofKind::Afterwards
+                     ? journal::refitSeenTo(shop.job, proof.subject, proof.what, false, "tried")
+                     : journal::proofGiven(shop.job, {proof.subject, proof.what, false, "tried", {}}));
 }
 
 void stroke(QQuickWindow& window, const QList<QPoint>& along) {
@@ -92,6 +104,8 @@ private slots:
         QCOMPARE(view->toSign(), 1);
         QCOMPARE(shop.stored().secondEyes.at(0).by, std::string("Bram"));
         leaving->handOver({}, QStringLiteral("given back"), QStringLiteral("none"));
+        QVERIFY(leaving->asking()); // why it came in has no answer
+        leaving->handOver({}, QStringLiteral("given back"), QStringLiteral("none"));
         QTRY_VERIFY(leaving->handedOver());
         QCOMPARE(shop.stored().handedOver->oldParts, std::string("given back"));
     }
@@ -144,9 +158,123 @@ private slots:
         connect(leaving.get(), &HandOverView::progressed, leaving.get(),
                 [&] { written = written || (leaving->handedOver() && leaving->writing()); });
         leaving->handOver({});
+        leaving->handOver({}); // all the same
         QTRY_VERIFY(leaving->handedOver());
         QTRY_VERIFY(written); // what was made before would say "not yet"
         QTRY_VERIFY(!leaving->writing());
+    }
+
+    void aPartThatIsNotFittedIsNamedBeforeTheHandOver() {
+        const LiftShop shop;
+        refitAll(shop);
+        proveAll(shop);
+        shop.say(journal::functionProved(shop.job, {"no stop lamp", job::FunctionAnswer::Works, "", {}}));
+        job::Part part;
+        part.id = "hose";
+        part.name = "rear brake hose";
+        part.state = job::PartState::Ordered;
+        shop.say(journal::partStated(shop.job, part));
+        const auto session = shop.session();
+        const auto leaving = on<HandOverView>(*session);
+        QVERIFY(!leaving->stopped());
+        QCOMPARE(leaving->asks(), QStringList{QStringLiteral("part not fitted: rear brake hose")});
+        const auto& lines = leaving->warnings()->lines();
+        const auto named = std::ranges::find(lines, QStringLiteral("PartsPage"), &Line::more);
+        QVERIFY(named != lines.end());
+        QCOMPARE(named->mark, QStringLiteral("soon"));
+        QVERIFY(!leaving->asking());
+        leaving->handOver({});
+        QVERIFY(leaving->asking());
+        QVERIFY(!shop.stored().handedOver);
+        // Something else asks now: it is named before it counts.
+        part.id = "bolt";
+        part.name = "banjo bolt";
+        session->say({journal::partStated(shop.job, part)}, {.undoText = {}, .form = {}});
+        QTRY_COMPARE(leaving->asks().size(), 2);
+        QVERIFY(!leaving->asking());
+        leaving->handOver({});
+        QVERIFY(leaving->asking());
+        leaving->handOver({});
+        QTRY_VERIFY(leaving->handedOver());
+        QVERIFY(std::ranges::any_of(leaving->record()->lines(), [](const Line& line) {
+            return line.title == u"Part not fitted: rear brake hose.";
+        }));
+        QTRY_VERIFY(!leaving->writing());
+    }
+
+    void whatMustNotBeRiddenLeavesWithAWordOnHow() {
+        const LiftShop shop;
+        shop.say(journal::stepRefitted(shop.job, shop.step));
+        proveAll(shop);
+        shop.say(journal::functionProved(shop.job, {"no stop lamp", job::FunctionAnswer::Works, "", {}}));
+        const auto session = shop.session();
+        const auto leaving = on<HandOverView>(*session);
+        QVERIFY(!leaving->stopped());
+        QCOMPARE(leaving->asks().size(), 1); // the brake lever is off
+        QCOMPARE(leaving->warnings()->lines()[0].mark, QStringLiteral("unsafe"));
+        leaving->handOver({});
+        leaving->handOver(QStringLiteral(" "));
+        QVERIFY(leaving->errors().contains(QStringLiteral("note")));
+        QVERIFY(!shop.stored().handedOver);
+        leaving->handOver(QStringLiteral("fetched with a trailer"));
+        QTRY_VERIFY(leaving->handedOver());
+        QTRY_VERIFY(!leaving->writing());
+    }
+
+    void whatTheOwnerSaidIsAnsweredUnderWhatWorksNow() {
+        const LiftShop shop;
+        refitAll(shop);
+        const auto session = shop.session();
+        const auto leaving = on<HandOverView>(*session);
+        QCOMPARE(on<ProveView>(*session)->unanswered(), 1);
+        const auto& lines = leaving->warnings()->lines();
+        const auto asked = std::ranges::find(lines, QStringLiteral("FunctionsPage"), &Line::more);
+        QVERIFY(asked != lines.end());
+        QCOMPARE(asked->title, QStringLiteral("what the owner said has no answer: no stop lamp"));
+        FunctionsView view;
+        view.setProperty("after", true);
+        view.setSession(session.get());
+        view.componentComplete();
+        QTRY_VERIFY(view.count() > 1);
+        QCOMPARE(view.check(), QStringLiteral("no stop lamp"));
+        QCOMPARE(view.group(), QStringLiteral("the owner said, when it came in"));
+        view.answer(0, QStringLiteral("new switch"));
+        QTRY_VERIFY(leaving->asks().isEmpty());
+        QCOMPARE(shop.stored().functionsAfter.at(0).what, std::string("no stop lamp"));
+        QVERIFY(std::ranges::any_of(leaving->record()->lines(), [](const Line& line) {
+            return line.title.contains(u"no stop lamp, the owner's words, ✓ works: new switch");
+        }));
+    }
+
+    void anUnsafeFindingIsSettledWithWordsAndItsPartNamed() {
+        const LiftShop shop;
+        shop.say(journal::findingNoted(
+            shop.job, {"f", "rear brake hose cracked", job::Severity::Unsafe, "", false, "", {}}));
+        job::Part part;
+        part.id = "hose";
+        part.name = "rear brake hose";
+        part.state = job::PartState::Ordered;
+        shop.say(journal::partStated(shop.job, part));
+        const auto session = shop.session();
+        QVERIFY(!on<Findings>(*session)->settle(QStringLiteral("f"), QStringLiteral("done")));
+        SettleView view;
+        view.setSession(session.get());
+        view.setFinding(QStringLiteral("f"));
+        view.componentComplete();
+        QVERIFY(view.unsafe());
+        QCOMPARE(view.notFitted().size(), 1);
+        QVERIFY(view.notFitted()[0].startsWith(QStringLiteral("rear brake hose")));
+        const auto draft = form(*session, {});
+        view.settle(draft.get());
+        QVERIFY(view.errors().contains(QStringLiteral("how")));
+        draft->set(QStringLiteral("how"), QStringLiteral("hose of the spare machine fitted, bled"));
+        view.settle(draft.get());
+        QVERIFY(view.asking());
+        QVERIFY(!shop.stored().findings.at(0).settled);
+        view.settle(draft.get());
+        QTRY_VERIFY(shop.stored().findings.at(0).settled);
+        QCOMPARE(shop.stored().findings.at(0).settledHow,
+                 std::string("hose of the spare machine fitted, bled"));
     }
 
     void roadTestAndRechecksAreKept() {

@@ -73,6 +73,7 @@ private slots:
         row("job", "JobPage", {});
         row("look-over", "LookOverPage", {});
         row("refusal", "RefusalPage", {{QStringLiteral("finding"), QString::fromStdString(finding_)}});
+        row("settle", "SettlePage", {{QStringLiteral("finding"), QString::fromStdString(finding_)}});
         row("approval", "ApprovalPage", {});
         row("afterwards", "AfterwardsPage", {});
         row("needs", "NeedsPage", {{QStringLiteral("step"), step}});
@@ -174,6 +175,7 @@ private slots:
         row(QStringLiteral("reading/%1/%2").arg(job, step), "MeasurePage");
         row(QStringLiteral("recheck/") + job, "RoadPage");
         row(QStringLiteral("refusal/%1/%2").arg(job, QString::fromStdString(finding_)), "RefusalPage");
+        row(QStringLiteral("settle/%1/%2").arg(job, QString::fromStdString(finding_)), "SettlePage");
         row(QStringLiteral("signature/") + job, "SignaturePage");
         row(QStringLiteral("strip/%1/%2").arg(job, step), "StripPage");
         row(QStringLiteral("stroke/%1/loom").arg(gathering), "StrokePage");

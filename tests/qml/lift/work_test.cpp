@@ -56,6 +56,7 @@ private slots:
         QVERIFY(view->bans().isEmpty());
         QVERIFY(!leaving->stopped());
         leaving->handOver({});
+        leaving->handOver({}); // what the owner said has no answer: all the same
         QTRY_VERIFY(leaving->handedOver());
         QVERIFY(shop.stored().handedOver.has_value());
         session->undoLast();
