@@ -3,6 +3,7 @@
 #include "core/job/leaving.h"
 #include "core/job/needs.h"
 #include "core/job/refit.h"
+#include "core/job/text.h"
 #include "core/job/wires.h"
 
 #include <algorithm>
@@ -71,13 +72,6 @@ Message stoppedAfter(const Job& job) {
 bool refitBegun(const Job& job) {
     return std::any_of(job.steps.begin(), job.steps.end(),
                        [](const auto& step) { return step.refitted.has_value(); });
-}
-
-std::string listed(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& word : words)
-        all += (all.empty() ? "" : ", ") + word;
-    return all;
 }
 
 // All is on again: what is not as it should be all the same.

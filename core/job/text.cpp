@@ -34,4 +34,11 @@ bool saysWord(std::string_view text, std::string_view word) {
     return false;
 }
 
+std::string listed(const std::vector<std::string>& words) {
+    std::string all;
+    for (const std::string& word : words)
+        all += (all.empty() ? "" : ", ") + word;
+    return all;
+}
+
 } // namespace undercowl::job

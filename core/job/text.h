@@ -1,8 +1,9 @@
-// How typed words are compared. ASCII letters only: other letters stand for themselves.
+// How typed words are compared and put together. ASCII letters only: other letters stand for themselves.
 #pragma once
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace undercowl::job {
 
@@ -17,5 +18,8 @@ namespace undercowl::job {
 // Lowered, and behind it the English words of the trade for those of it that are German, Italian, French or
 // Spanish: what the rules look into that know English words. A word that is not known says nothing.
 [[nodiscard]] std::string inTradeWords(std::string_view text);
+
+// With commas between them.
+[[nodiscard]] std::string listed(const std::vector<std::string>& words);
 
 } // namespace undercowl::job

@@ -4,6 +4,7 @@
 #include "core/job/needs.h"
 #include "core/job/proving.h"
 #include "core/job/refit.h"
+#include "core/job/text.h"
 
 #include <algorithm>
 #include <array>
@@ -23,13 +24,6 @@ bool answered(const Job& job, const Finding& finding) {
 
 bool toCome(const Part& part) {
     return outstanding(part) && part.state != PartState::Here;
-}
-
-std::string listed(const std::vector<std::string>& words) {
-    std::string all;
-    for (const std::string& word : words)
-        all += (all.empty() ? "" : ", ") + word;
-    return all;
 }
 
 // Of tasks that are held: what each was held by.

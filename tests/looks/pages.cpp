@@ -121,6 +121,7 @@ std::vector<Page> allPages(const MadeShop& shop) {
         {"place-colour-kept", "PlacePage", picking, {"red", "no tracer", "Another colour"}},
         {"place-tracer-undone", "PlacePage", picking, {"red", "no tracer", "Undo", "Another colour", "grey"}},
         {"refit", "RefitPage", {}, {}},
+        {"refit-asked", "RefitPage", {}, {"?Refitted"}},
         {"refit-voice", "RefitPage", {}, {whereGathered, "Speak"}},
         {"refit-aloud", "RefitPage", {}, {whereGathered, "Read aloud"}},
         {"refit-kept", "RefitPage", {}, {"Refitted", "Refitted all the same"}},
