@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <iterator>
 #include <string>
 #include <vector>
 
@@ -14,7 +15,6 @@ namespace {
 constexpr std::array<std::string_view, 10> holding{"brake",     "caliper", "master cylinder", "wheel",
                                                    "axle",      "fork",    "steering",        "handlebar",
                                                    "swing arm", "shock"};
-// The last ones are those of German, Italian, French and Spanish that core/job/tradewords.cpp does not know.
 // The later ones are those of other languages that core/job/tradewords.cpp does not know.
 constexpr std::array<std::string_view, 15> measured{
     "tread",       "tyre",  "tire",     "lining",   "rotor",    "profil",   "belag", "beläge",
@@ -27,6 +27,22 @@ constexpr std::array<std::string_view, 22> places{
     "front",     "rear",       "left",      "right",   "upper",   "lower",  "hinten", "vorn",
     "vorne",     "links",      "rechts",    "avant",   "arrière", "gauche", "droite", "davanti",
     "anteriore", "posteriore", "delantero", "trasero", "with",    "from"};
+
+// Which end or side is meant; the words of those pairs exclude each other.
+using Place = std::array<std::string_view, 8>; // beginnings of words
+struct Opposites {
+    Place one;
+    Place other;
+};
+constexpr std::array<Opposites, 2> opposites{{
+    {{"front", "vorn", "vorder", "avant", "davanti", "anterior", "delanter", "front"},
+     {"rear", "hinten", "hinter", "arrière", "dietro", "posterior", "traser", "rear"}},
+    {{"left", "links", "linke", "gauche", "sinistr", "izquierd", "left", "left"},
+     {"right", "rechts", "rechte", "droit", "destro", "destra", "derech", "right"}},
+}};
+
+// Alone it says too little: hose and pads are both of the brake.
+constexpr std::string_view generic = "brake";
 
 constexpr std::size_t fewLetters = 3; // shorter words join and count
 constexpr std::size_t mostMore = 2;   // letters of an ending: "hoses"
@@ -57,6 +73,28 @@ std::vector<std::string> wordsOf(std::string_view text) {
     return words;
 }
 
+// The one names the front, the other the rear.
+bool elsewhere(std::string_view text, std::string_view other) {
+    const std::string a = inTradeWords(text);
+    const std::string b = inTradeWords(other);
+    return std::any_of(opposites.begin(), opposites.end(), [&](const Opposites& pair) {
+        const bool aOne = saysAny(a, pair.one) && !saysAny(a, pair.other);
+        const bool aOther = saysAny(a, pair.other) && !saysAny(a, pair.one);
+        const bool bOne = saysAny(b, pair.one) && !saysAny(b, pair.other);
+        const bool bOther = saysAny(b, pair.other) && !saysAny(b, pair.one);
+        return (aOne && bOther) || (aOther && bOne);
+    });
+}
+
+// Without the generic word, unless there is no other.
+std::vector<std::string> tellingWordsOf(std::string_view text) {
+    std::vector<std::string> words = wordsOf(text);
+    std::vector<std::string> telling;
+    std::copy_if(words.begin(), words.end(), std::back_inserter(telling),
+                 [](const std::string& word) { return word != generic && word != "brakes"; });
+    return telling.empty() ? words : telling;
+}
+
 bool sameWord(std::string_view a, std::string_view b) {
     if (a.size() > b.size())
         std::swap(a, b);
@@ -79,8 +117,10 @@ bool concernsSafety(std::string_view text) {
 }
 
 bool nameTheSame(std::string_view text, std::string_view other) {
-    const auto words = wordsOf(text);
-    const auto others = wordsOf(other);
+    if (elsewhere(text, other))
+        return false;
+    const auto words = tellingWordsOf(text);
+    const auto others = tellingWordsOf(other);
     return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
         return std::any_of(others.begin(), others.end(),
                            [&](const std::string& each) { return sameWord(word, each); });

@@ -12,7 +12,8 @@ namespace undercowl::job {
 // That, and what is measured of it: tread, tyres, pads, discs, linings.
 [[nodiscard]] bool concernsSafety(std::string_view text);
 
-// Both name the same thing: a word of theirs that is no place ("rear", "left") is the same.
+// Both name the same thing: a word of theirs that is no place ("rear", "left") is the same, "brake" only
+// where one has no other, and neither names the other end or side.
 [[nodiscard]] bool nameTheSame(std::string_view text, std::string_view other);
 
 } // namespace undercowl::job

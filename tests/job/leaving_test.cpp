@@ -99,6 +99,13 @@ TEST_CASE("An owner who refused the unsafe finding of the same thing lets the re
     CHECK(that(job, Weighs::Asks).size() == 1);
     job.findings[0].text = "rear lamp broken"; // "rear" is no thing
     CHECK_FALSE(mayLeave(job));
+    job.findings[0].text = "front tyre worn down"; // the other one
+    CHECK_FALSE(mayLeave(job));
+    job.readings = {measured("r", "front brake pads, lining", "outside")};
+    job.findings[0].text = "front brake hose cracked"; // both of the brake, and not the same
+    CHECK_FALSE(mayLeave(job));
+    job.findings[0].text = "front brake pads at the end";
+    CHECK(mayLeave(job));
 }
 
 TEST_CASE("What bars riding and is not on again leaves only with a word on how") {

@@ -44,6 +44,12 @@ TEST_CASE("A part belongs to a finding by its link or a word that is no place") 
     CHECK(settling(job, job.findings[0]).notFitted.size() == 1);
     job.parts[0].name = "banjo kit";
     CHECK(settling(job, job.findings[0]).notFitted.empty());
+    for (const char* other : {"brake pads", "front brake hose", "Bremsschlauch vorn"}) {
+        INFO(other);
+        job.parts[0].name = other;
+        CHECK(settling(job, job.findings[0]).notFitted.empty());
+    }
+    job.parts[0].name = "banjo kit";
     job.parts[0].about = "f";
     CHECK(settling(job, job.findings[0]).notFitted.size() == 1);
 
